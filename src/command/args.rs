@@ -1,0 +1,88 @@
+//! The arguments as typed.
+
+use std::path::PathBuf;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+
+/// Plans, checks and prints physical-education sessions for pupils at home.
+///
+/// With no command it publishes the pack in the folder “sessions” to the folder “published”.
+#[derive(Debug, Parser)]
+#[command(name = "homeground", version, after_help = "Example:\n  homeground publish sessions --to published")]
+pub struct Arguments {
+    #[command(subcommand)]
+    pub command: Option<Command>,
+}
+
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    Draft(DraftArguments),
+    Inspect(InspectArguments),
+    Publish(PublishArguments),
+}
+
+impl Default for Command {
+    fn default() -> Self {
+        Self::Publish(PublishArguments {
+            pack: "sessions".into(),
+            to: "published".into(),
+            families_only: false,
+            as_of: None,
+        })
+    }
+}
+
+/// Writes a commented starter session that already passes `inspect`.
+#[derive(Args, Debug)]
+#[command(after_help = "Example:\n  homeground draft \"Balance trail\" --into sessions/gymnastics")]
+pub struct DraftArguments {
+    /// What the session is called.
+    #[arg(value_name = "TITLE")]
+    pub title: String,
+    /// The folder to write it into, instead of showing it.
+    #[arg(long, value_name = "DIR")]
+    pub into: Option<PathBuf>,
+}
+
+/// Reports problems, warnings and advice, each at its line with a way out.
+#[derive(Args, Debug)]
+#[command(after_help = "Example:\n  homeground inspect sessions/games/balloon-keep-up.yaml\n\n\
+    Ends with 0 where there are no problems, 1 where there are, 2 where it could not run.")]
+pub struct InspectArguments {
+    /// A pack’s folder, or single session files of one pack.
+    #[arg(value_name = "PACK or FILE", default_value = "sessions")]
+    pub paths: Vec<PathBuf>,
+    /// How to write the findings.
+    #[arg(long, value_enum, default_value_t = Report::Text)]
+    pub report: Report,
+    /// Look as if today were this date (2027-09-01).
+    #[arg(long, value_name = "DATE")]
+    pub as_of: Option<String>,
+}
+
+/// How findings are written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum Report {
+    /// For reading, with the line shown.
+    Text,
+    /// For scripts.
+    Json,
+}
+
+/// Publishes a pack as a mini-site and printable cards.
+#[derive(Args, Debug)]
+#[command(after_help = "Example:\n  homeground publish sessions --to published")]
+pub struct PublishArguments {
+    /// The pack’s folder.
+    #[arg(value_name = "PACK", default_value = "sessions")]
+    pub pack: PathBuf,
+    /// The folder to publish to: new, empty, or published to before.
+    #[arg(long, value_name = "DIR")]
+    pub to: PathBuf,
+    /// Leave the pages for teachers out.
+    #[arg(long)]
+    pub families_only: bool,
+    /// Publish as if today were this date (2027-09-01).
+    #[arg(long, value_name = "DATE")]
+    pub as_of: Option<String>,
+}

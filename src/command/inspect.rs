@@ -1,0 +1,28 @@
+//! `homeground inspect`
+
+use super::args::{InspectArguments, Report};
+use super::console::Console;
+use super::packs::{choose_pack, open_folder};
+use super::Ending;
+use crate::finding::{Severity, count_severity};
+use crate::report::{report_json, report_text};
+
+pub fn run_inspect(arguments: &InspectArguments, console: &Console) -> Ending {
+    match report(arguments, console) {
+        Ok(ending) => ending,
+        Err(why) => console.could_not_run(&why),
+    }
+}
+
+fn report(arguments: &InspectArguments, console: &Console) -> Result<Ending, String> {
+    let chosen = choose_pack(&arguments.paths)?;
+    let source = open_folder(&chosen.folder, arguments.as_of.as_deref())?;
+    let inspected = crate::inspect(&source, &chosen.selection)?;
+    let (findings, files) = (&inspected.findings, &inspected.pack.files);
+    match arguments.report {
+        Report::Text => console.result(&report_text(findings, files, console.is_terminal)),
+        Report::Json => console.result(&report_json(findings, files)),
+    }
+    let has_problems = count_severity(findings, Severity::Problem) > 0;
+    Ok(if has_problems { Ending::Problems } else { Ending::Well })
+}

@@ -1,0 +1,48 @@
+//! The command line: arguments in, results on standard output, messages on standard error.
+
+mod args;
+mod console;
+mod draft;
+mod inspect;
+mod packs;
+mod publish;
+
+use clap::Parser;
+
+use args::{Arguments, Command};
+use console::Console;
+
+/// How a run ended, as its exit status.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ending {
+    /// Nothing, or only warnings and advice.
+    Well,
+    /// Problems were found.
+    Problems,
+    /// It could not run.
+    CouldNotRun,
+}
+
+impl Ending {
+    pub const fn status(self) -> u8 {
+        match self {
+            Self::Well => 0,
+            Self::Problems => 1,
+            Self::CouldNotRun => 2,
+        }
+    }
+}
+
+/// Reads the command line and does what it asks.
+pub fn run_command() -> Ending {
+    let console = Console::new();
+    let command = match Arguments::try_parse() {
+        Ok(arguments) => arguments.command.unwrap_or_default(),
+        Err(fault) => return console.show_usage(&fault),
+    };
+    match command {
+        Command::Draft(arguments) => draft::run_draft(&arguments, &console),
+        Command::Inspect(arguments) => inspect::run_inspect(&arguments, &console),
+        Command::Publish(arguments) => publish::run_publish(&arguments, &console),
+    }
+}

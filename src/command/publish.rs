@@ -1,0 +1,89 @@
+//! `homeground publish`
+
+use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+
+use super::Ending;
+use super::args::PublishArguments;
+use super::console::Console;
+use super::packs::open_folder;
+use crate::finding::{Finding, Severity, count_severity};
+use crate::publish::{check_target, publish_bundle};
+use crate::read::Selection;
+use crate::render::{Bundle, render_pack};
+use crate::report::report_text;
+
+pub fn run_publish(arguments: &PublishArguments, console: &Console) -> Ending {
+    match publish(arguments, console) {
+        Ok(ending) => ending,
+        Err(why) => console.could_not_run(&why),
+    }
+}
+
+fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, String> {
+    let source = open_folder(&arguments.pack, arguments.as_of.as_deref())?;
+    check_target(&arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
+    let mut inspected = crate::inspect(&source, &Selection::All)?;
+    if has_problems(&inspected.findings) {
+        let report = report_text(&inspected.findings, &inspected.pack.files, console.is_terminal);
+        console.message(report.trim_end());
+        console.message(&kept_message(arguments));
+        return Ok(Ending::Problems);
+    }
+    if inspected.pack.sessions.is_empty() {
+        return Err(format!("There are no sessions in {}.", arguments.pack.display()));
+    }
+    inspected.pack.teacher_pages &= !arguments.families_only;
+    let bar = progress_bar(inspected.pack.sessions.len(), console);
+    let bundle =
+        render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;
+    bar.finish_and_clear();
+    publish_bundle(&bundle, &arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
+    mention_others(&inspected.findings, arguments, console);
+    console.result(&tell_result(&bundle, arguments));
+    Ok(Ending::Well)
+}
+
+fn has_problems(findings: &[Finding]) -> bool {
+    count_severity(findings, Severity::Problem) > 0
+}
+
+fn kept_message(arguments: &PublishArguments) -> String {
+    let to = arguments.to.display();
+    if arguments.to.exists() {
+        format!("Nothing was published: {to} is as it was. Mend the problems and publish again.")
+    } else {
+        "Nothing was published. Mend the problems and publish again.".into()
+    }
+}
+
+/// Two ticks a session: its pages and its sheets.
+fn progress_bar(sessions: usize, console: &Console) -> ProgressBar {
+    let target =
+        if console.is_terminal { ProgressDrawTarget::stderr() } else { ProgressDrawTarget::hidden() };
+    let bar = ProgressBar::with_draw_target(Some(sessions as u64 * 2), target);
+    let style = ProgressStyle::with_template("{bar:30} {percent} %");
+    bar.with_style(style.unwrap_or_else(|_| ProgressStyle::default_bar()))
+}
+
+fn mention_others(findings: &[Finding], arguments: &PublishArguments, console: &Console) {
+    if !findings.is_empty() {
+        console.message(&format!(
+            "{} To read them: homeground inspect {}",
+            crate::report::summary_of(findings),
+            arguments.pack.display()
+        ));
+    }
+}
+
+fn tell_result(bundle: &Bundle, arguments: &PublishArguments) -> String {
+    let count = |ending: &str| bundle.keys().filter(|path| path.ends_with(ending)).count();
+    let bytes: usize = bundle.values().map(Vec::len).sum();
+    format!(
+        "Published {} pages and {} printable PDFs ({} KB) to {}.\nOpen {} in a browser.\n",
+        count(".html"),
+        count(".pdf"),
+        bytes.div_ceil(1000),
+        arguments.to.display(),
+        arguments.to.join("index.html").display(),
+    )
+}

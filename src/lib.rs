@@ -1,0 +1,52 @@
+//! homeground plans, checks and prints physical-education sessions for pupils who are at home.
+//!
+//! One way through the house, each stage with a type of its own, none looking back:
+//!
+//! | stage | from → to |
+//! |---|---|
+//! | [`read`] | files → [`read::Documents`], as written, every value with its place |
+//! | [`resolve`] | documents → [`pack::Pack`], with everything shared filled in |
+//! | [`inspect`](mod@inspect) | pack → [`finding::Finding`]s |
+//! | [`plan`] | session → [`plan::Plans`], pure computation |
+//! | [`render`] | pack and plans → [`render::Bundle`], an ordered map of path → bytes |
+//! | [`publish`] | bundle → a folder, swapped in whole |
+
+pub mod command;
+pub mod finding;
+pub mod inspect;
+pub mod pack;
+pub mod place;
+pub mod plan;
+pub mod prose;
+pub mod publish;
+pub mod quantity;
+pub mod read;
+pub mod render;
+pub mod report;
+pub mod resolve;
+pub mod source;
+pub mod words;
+
+use finding::Finding;
+use pack::Pack;
+use read::Selection;
+use source::Source;
+
+/// A pack and everything that was found in it.
+#[derive(Debug)]
+pub struct Inspected {
+    pub pack: Pack,
+    pub findings: Vec<Finding>,
+}
+
+/// Reads, resolves and inspects a pack: the way every command begins.
+///
+/// # Errors
+/// A sentence for the teacher, where the pack can't be looked into at all.
+pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, String> {
+    let mut documents = read::read_pack(source, selection)?;
+    let met_while_reading = std::mem::take(&mut documents.findings);
+    let pack = resolve::resolve_pack(documents);
+    let findings = inspect::inspect_pack(&pack, met_while_reading);
+    Ok(Inspected { pack, findings })
+}

@@ -1,0 +1,87 @@
+//! Things, what sessions need of them, and what a home has instead.
+
+use std::sync::Arc;
+
+use crate::place::{Place, Placed};
+use crate::quantity::{Length, Mass, Range};
+use crate::read::Line;
+
+/// A thing of the shared list.
+#[derive(Clone, Debug)]
+pub struct Thing {
+    pub name: Placed<Line>,
+    pub plural: String,
+    pub mass: Option<Placed<Range<Mass>>>,
+    pub size: Option<Placed<Range<Length>>>,
+    pub soft: Option<bool>,
+    /// Lifted as a weight.
+    pub weight: bool,
+    /// How a weight is held and closed securely.
+    pub grip: Option<Placed<Line>>,
+    /// Every home has it; nothing need stand in.
+    pub household: bool,
+    pub substitutes: Vec<Substitute>,
+}
+
+/// A household thing that can stand in.
+#[derive(Clone, Debug)]
+pub struct Substitute {
+    pub thing: Placed<Line>,
+    pub plural: String,
+    pub mass: Option<Placed<Range<Mass>>>,
+    pub size: Option<Placed<Range<Length>>>,
+    pub soft: Option<bool>,
+    pub note: Option<Placed<Line>>,
+}
+
+/// What a session asks of a thing, so that it suits the children and the task.
+#[derive(Clone, Debug, Default)]
+pub struct Limits {
+    pub mass: Option<Placed<Range<Mass>>>,
+    pub size: Option<Placed<Range<Length>>>,
+    pub soft: Option<bool>,
+}
+
+/// A thing that a session needs.
+#[derive(Clone, Debug)]
+pub struct Need {
+    pub name: Placed<Line>,
+    pub plural: String,
+    pub count: u32,
+    /// The parts that use it, by their index in the session; empty where none was named.
+    pub parts: Vec<usize>,
+    /// Names after `for` that are no part of the session.
+    pub strangers: Vec<Placed<Line>>,
+    pub limits: Limits,
+    pub optional: bool,
+    pub note: Option<Placed<Line>>,
+    /// The entry of the shared list, if it has one.
+    pub thing: Option<Arc<Thing>>,
+    /// The session's own substitutes, else the shared list's.
+    pub substitutes: Vec<Substitute>,
+}
+
+impl Need {
+    pub fn place(&self) -> Place {
+        self.name.place
+    }
+
+    /// "marker" or "5 markers".
+    pub fn counted(&self) -> String {
+        if self.count == 1 {
+            self.name.to_string()
+        } else {
+            format!("{} {}", self.count, self.plural)
+        }
+    }
+
+    /// Whether every home has it.
+    pub fn is_household(&self) -> bool {
+        self.thing.as_ref().is_some_and(|thing| thing.household)
+    }
+
+    /// Whether it is lifted as a weight.
+    pub fn is_weight(&self) -> bool {
+        self.thing.as_ref().is_some_and(|thing| thing.weight)
+    }
+}

@@ -1,0 +1,72 @@
+//! A resolved pack: sessions with the shared equipment, cautions, licence and curriculum filled in.
+//!
+//! These are the types that every later stage works on. Nothing here knows of YAML; each value
+//! still carries the place it was written at.
+
+mod equipment;
+mod id;
+mod part;
+mod session;
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+pub use equipment::{Limits, Need, Substitute, Thing};
+pub use id::SessionId;
+pub use part::{Fault, Measure, Part, PartKind, ThrowRules};
+pub use session::{
+    Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing,
+};
+
+use crate::place::{FileId, Files, Placed};
+use crate::quantity::{Ages, Date};
+use crate::read::words::Paper;
+use crate::read::{Line, Prose};
+
+/// A whole pack.
+#[derive(Debug)]
+pub struct Pack {
+    pub title: String,
+    pub school: Option<String>,
+    /// BCP 47 tag of the language the sessions are written in.
+    pub language: Placed<String>,
+    pub paper: Paper,
+    pub welcome: Option<Placed<Prose>>,
+    /// The usual cautions, shown in every session after its own.
+    pub cautions: Vec<Placed<Prose>>,
+    pub contact: Option<Placed<Line>>,
+    pub address: Option<Placed<Line>>,
+    pub teacher_pages: bool,
+    /// The shared list, by name.
+    pub things: BTreeMap<String, Arc<Thing>>,
+    pub curriculum: Option<Curriculum>,
+    /// In the order of their ids.
+    pub sessions: Vec<Session>,
+    /// The bytes of every picture in the pack, by path.
+    pub pictures: BTreeMap<String, Arc<[u8]>>,
+    /// The files of the pack's own look, by path below its `look` folder.
+    pub look: BTreeMap<String, Arc<[u8]>>,
+    /// Every path of the pack, for following links.
+    pub paths: BTreeSet<String>,
+    pub files: Files,
+    /// Where a finding about the pack itself points: pack.yaml, or the first file there is.
+    pub file: Option<FileId>,
+    pub today: Date,
+}
+
+/// The department's curriculum list.
+#[derive(Clone, Debug)]
+pub struct Curriculum {
+    pub title: String,
+    pub source: Option<String>,
+    pub licence: Option<String>,
+    /// By code.
+    pub statements: BTreeMap<String, Statement>,
+}
+
+/// One statement of the curriculum.
+#[derive(Clone, Debug)]
+pub struct Statement {
+    pub says: String,
+    pub ages: Option<Ages>,
+}

@@ -1,0 +1,119 @@
+//! A part of a session: the warm-up, a technique step, a challenge, a stretch task or the cool-down.
+
+use crate::place::Placed;
+use crate::read::words::{AdultHelp, Better, Effort, Measured, Movement, Task};
+use crate::read::{Line, PartTime, Prose};
+
+use super::session::Picture;
+
+/// Which part of a session it is, in the order they are done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum PartKind {
+    WarmUp,
+    Technique,
+    Challenge,
+    Stretch,
+    CoolDown,
+}
+
+impl PartKind {
+    pub const ALL: [Self; 5] =
+        [Self::WarmUp, Self::Technique, Self::Challenge, Self::Stretch, Self::CoolDown];
+
+    /// The key it stands under in a session file.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::WarmUp => "warm_up",
+            Self::Technique => "technique",
+            Self::Challenge => "challenge",
+            Self::Stretch => "stretch",
+            Self::CoolDown => "cool_down",
+        }
+    }
+
+    /// What the trade calls it, for messages to the teacher.
+    pub const fn trade_name(self) -> &'static str {
+        match self {
+            Self::WarmUp => "warm-up",
+            Self::Technique => "technique step",
+            Self::Challenge => "challenge",
+            Self::Stretch => "stretch task",
+            Self::CoolDown => "cool-down",
+        }
+    }
+}
+
+/// One part, in the order it is done.
+#[derive(Clone, Debug)]
+pub struct Part {
+    pub kind: PartKind,
+    /// Which of its kind it is, from 1; `of` counts them all.
+    pub number: usize,
+    pub of: usize,
+    pub title: Placed<Line>,
+    pub time: Option<Placed<PartTime>>,
+    pub effort: Option<Placed<Effort>>,
+    pub movements: Vec<Placed<Movement>>,
+    pub task: Option<Placed<Task>>,
+    pub how: Placed<Prose>,
+    pub key_points: Vec<Placed<Line>>,
+    pub faults: Vec<Fault>,
+    pub easier: Option<Placed<Line>>,
+    pub harder: Option<Placed<Line>>,
+    pub adult: Option<Placed<AdultHelp>>,
+    pub throw: Option<ThrowRules>,
+    pub measure: Option<Placed<Measure>>,
+    pub pictures: Vec<Picture>,
+}
+
+impl Part {
+    pub fn has_movement(&self, movement: Movement) -> bool {
+        self.movements.iter().any(|found| found.value == movement)
+    }
+
+    /// Every text of the part that a family reads, with its place.
+    pub fn texts(&self) -> Vec<Placed<&str>> {
+        let mut texts = vec![placed(&self.title), placed(&self.how)];
+        texts.extend(self.key_points.iter().map(placed));
+        for fault in &self.faults {
+            texts.extend([placed(&fault.see), placed(&fault.say)]);
+        }
+        texts.extend(self.easier.iter().chain(&self.harder).map(placed));
+        if let Some(rules) = &self.throw {
+            texts.extend(rules.landing_zone.iter().chain(&rules.stop_and_collect).map(placed));
+        }
+        if let Some(measure) = &self.measure {
+            texts.extend(measure.criteria.iter().map(placed));
+        }
+        texts
+    }
+}
+
+/// Borrows a placed text.
+pub(super) fn placed<T: std::ops::Deref<Target = str>>(text: &Placed<T>) -> Placed<&str> {
+    Placed::new(&text.value, text.place)
+}
+
+/// A common fault and what to say.
+#[derive(Clone, Debug)]
+pub struct Fault {
+    pub see: Placed<Line>,
+    pub say: Placed<Line>,
+}
+
+/// Where thrown, kicked or struck things may land, and when they are fetched.
+#[derive(Clone, Debug)]
+pub struct ThrowRules {
+    pub landing_zone: Option<Placed<Line>>,
+    pub stop_and_collect: Option<Placed<Line>>,
+}
+
+/// How a try is measured.
+#[derive(Clone, Debug)]
+pub struct Measure {
+    pub what: Placed<Measured>,
+    pub unit: Option<Placed<Line>>,
+    pub attempts: Option<Placed<u32>>,
+    pub better: Option<Placed<Better>>,
+    pub criteria: Vec<Placed<Line>>,
+}

@@ -1,0 +1,142 @@
+//! A resolved session.
+
+use crate::place::{FileId, Placed};
+use crate::quantity::{Ages, Date, Duration, Length};
+use crate::read::words::{Activity, QuestionKind, State, Surface, Whereabouts};
+use crate::read::{Line, Prose};
+
+use super::equipment::Need;
+use super::id::SessionId;
+use super::part::{Part, PartKind, placed};
+
+/// One session with everything shared filled in.
+#[derive(Clone, Debug)]
+pub struct Session {
+    pub id: SessionId,
+    pub file: FileId,
+    /// The path of its file inside the pack.
+    pub path: String,
+    pub title: Placed<Line>,
+    pub summary: Placed<Line>,
+    pub ages: Placed<Ages>,
+    pub slot: Placed<Duration>,
+    pub activity: Placed<Activity>,
+    pub licence: Option<Placed<Line>>,
+    pub credit: Option<Placed<Line>>,
+    pub curriculum: Vec<Placed<Line>>,
+    pub objectives: Vec<Placed<Line>>,
+    pub success: Vec<Placed<Line>>,
+    pub needs: Vec<Need>,
+    pub space: Option<Placed<Space>>,
+    /// The session's own cautions; the pack's usual ones come after them.
+    pub safety: Vec<Placed<Prose>>,
+    pub adult: Option<Placed<AdultTime>>,
+    pub film: Option<Film>,
+    pub pictures: Vec<Picture>,
+    /// All parts in the order they are done.
+    pub parts: Vec<Part>,
+    pub review: Vec<Question>,
+    pub adaptations: Adaptations,
+    pub standing: Option<Placed<Standing>>,
+}
+
+impl Session {
+    pub fn parts_of(&self, kind: PartKind) -> impl Iterator<Item = &Part> {
+        self.parts.iter().filter(move |part| part.kind == kind)
+    }
+
+    /// Whether the session is kept but no longer offered.
+    pub fn is_retired(&self) -> bool {
+        self.standing.as_ref().is_some_and(|standing| standing.state.value == State::Retired)
+    }
+
+    /// Every CommonMark text of the session, with its place.
+    pub fn texts(&self) -> Vec<Placed<&str>> {
+        let mut texts = vec![placed(&self.title), placed(&self.summary)];
+        texts.extend(self.objectives.iter().chain(&self.success).map(placed));
+        texts.extend(self.safety.iter().map(placed));
+        texts.extend(self.needs.iter().filter_map(|need| need.note.as_ref()).map(placed));
+        texts.extend(self.parts.iter().flat_map(Part::texts));
+        for question in &self.review {
+            texts.extend(std::iter::once(&question.ask).chain(&question.answer).map(placed));
+        }
+        texts.extend(self.adaptations.each().into_iter().map(|(_, text)| placed(text)));
+        texts
+    }
+}
+
+/// The floor and headroom a session needs.
+#[derive(Clone, Debug)]
+pub struct Space {
+    pub length: Placed<Length>,
+    pub width: Placed<Length>,
+    pub height: Option<Placed<Length>>,
+    /// Never empty: both, where nothing was said.
+    pub whereabouts: Vec<Whereabouts>,
+    pub surfaces: Vec<Surface>,
+}
+
+/// How much of an adult's time a session needs.
+#[derive(Clone, Debug)]
+pub struct AdultTime {
+    pub nearby: Option<Placed<Duration>>,
+    pub helping: Option<Placed<Duration>>,
+    pub why: Option<Placed<Line>>,
+}
+
+/// A film to watch before.
+#[derive(Clone, Debug)]
+pub struct Film {
+    pub link: Placed<Line>,
+    pub shows: Placed<Line>,
+}
+
+/// A picture with its alternative text.
+#[derive(Clone, Debug)]
+pub struct Picture {
+    pub file: Placed<Line>,
+    /// The path inside the pack, where it stays inside it.
+    pub path: Option<String>,
+    pub alt: Option<Placed<Line>>,
+    pub caption: Option<Placed<Line>>,
+}
+
+/// A review question and its model answer.
+#[derive(Clone, Debug)]
+pub struct Question {
+    pub ask: Placed<Prose>,
+    pub answer: Option<Placed<Prose>>,
+    pub kind: Option<Placed<QuestionKind>>,
+}
+
+/// What to change for another space, task, thing or child.
+#[derive(Clone, Debug, Default)]
+pub struct Adaptations {
+    pub space: Option<Placed<Prose>>,
+    pub task: Option<Placed<Prose>>,
+    pub equipment: Option<Placed<Prose>>,
+    pub people: Option<Placed<Prose>>,
+}
+
+impl Adaptations {
+    /// Those that are written, with their key, in the order they are shown.
+    pub fn each(&self) -> Vec<(&'static str, &Placed<Prose>)> {
+        let all = [
+            ("space", &self.space),
+            ("task", &self.task),
+            ("equipment", &self.equipment),
+            ("people", &self.people),
+        ];
+        all.into_iter().filter_map(|(key, text)| text.as_ref().map(|text| (key, text))).collect()
+    }
+}
+
+/// Where a session stands in the department's work.
+#[derive(Clone, Debug)]
+pub struct Standing {
+    pub state: Placed<State>,
+    pub by: Vec<Placed<Line>>,
+    pub on: Option<Placed<Date>>,
+    pub look_again: Option<Placed<Date>>,
+    pub changed: Vec<Placed<Line>>,
+}

@@ -1,0 +1,147 @@
+//! Where a value stands in a teacher's file.
+//!
+//! Every value that is read keeps its [`Place`] through all later stages, so that a finding can show
+//! the line. A place is small and `Copy`; the [`Files`] table turns it into a path, line and column.
+
+use std::fmt;
+use std::ops::Deref;
+
+/// A file of the pack, by its index in [`Files`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct FileId(pub u32);
+
+/// A stretch of bytes in one file: `start` inclusive, `end` exclusive.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Place {
+    pub file: FileId,
+    pub start: u32,
+    pub end: u32,
+}
+
+impl Place {
+    /// The very beginning of a file, for findings about the file as a whole.
+    pub fn top_of(file: FileId) -> Self {
+        Self { file, start: 0, end: 0 }
+    }
+}
+
+/// A value and where it was written.
+#[derive(Clone, Debug)]
+pub struct Placed<T> {
+    pub value: T,
+    pub place: Place,
+}
+
+impl<T> Placed<T> {
+    pub fn new(value: T, place: Place) -> Self {
+        Self { value, place }
+    }
+
+    /// The same place with another value.
+    pub fn map<U>(self, change: impl FnOnce(T) -> U) -> Placed<U> {
+        Placed { value: change(self.value), place: self.place }
+    }
+}
+
+impl<T> Deref for Placed<T> {
+    type Target = T;
+    fn deref(&self) -> &T {
+        &self.value
+    }
+}
+
+impl<T: fmt::Display> fmt::Display for Placed<T> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.value.fmt(f)
+    }
+}
+
+/// One file as it was read: its path inside the pack (with `/`) and its text.
+#[derive(Clone, Debug)]
+pub struct FileText {
+    pub path: String,
+    pub text: String,
+}
+
+/// Every file that was read, in the order of their paths.
+#[derive(Clone, Debug, Default)]
+pub struct Files {
+    files: Vec<FileText>,
+}
+
+/// Line and column, both counted from 1; the column counts characters.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LineColumn {
+    pub line: usize,
+    pub column: usize,
+}
+
+impl Files {
+    /// Adds a file and gives its id.
+    pub fn add(&mut self, path: String, text: String) -> FileId {
+        let id = u32::try_from(self.files.len()).expect("fewer than four thousand million files");
+        self.files.push(FileText { path, text });
+        FileId(id)
+    }
+
+    /// Gives a file the text that was read for it.
+    pub(crate) fn set_text(&mut self, id: FileId, text: String) {
+        self.files[id.0 as usize].text = text;
+    }
+
+    pub fn get(&self, id: FileId) -> &FileText {
+        &self.files[id.0 as usize]
+    }
+
+    pub fn iter(&self) -> impl Iterator<Item = &FileText> {
+        self.files.iter()
+    }
+
+    /// The text of a place as it was written.
+    pub fn text_of(&self, place: Place) -> &str {
+        let text = &self.get(place.file).text;
+        text.get(place.start as usize..place.end as usize).unwrap_or_default()
+    }
+
+    /// Line and column of the start of a place.
+    pub fn line_column(&self, place: Place) -> LineColumn {
+        let text = &self.get(place.file).text;
+        let mut at = (place.start as usize).min(text.len());
+        while !text.is_char_boundary(at) {
+            at -= 1;
+        }
+        let before = &text[..at];
+        let line_start = before.rfind('\n').map_or(0, |newline| newline + 1);
+        LineColumn {
+            line: before.bytes().filter(|byte| *byte == b'\n').count() + 1,
+            column: before[line_start..].chars().count() + 1,
+        }
+    }
+
+    /// The place of `words` inside a larger place, or the larger place where they can't be found
+    /// (YAML escapes and folded lines can hide them).
+    pub fn place_within(&self, place: Place, words: &str) -> Place {
+        match self.text_of(place).find(words) {
+            Some(offset) if !words.is_empty() => {
+                let start = place.start + u32::try_from(offset).unwrap_or(0);
+                Place { start, end: start + u32::try_from(words.len()).unwrap_or(0), ..place }
+            }
+            _ => place,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn columns_count_characters_not_bytes() {
+        let mut files = Files::default();
+        let file = files.add("a.yaml".into(), "é: 1\nfüße: 2\n".into());
+        let start = u32::try_from("é: 1\nfüße: ".len()).unwrap();
+        let place = Place { file, start, end: start + 1 };
+        assert_eq!(files.line_column(place), LineColumn { line: 2, column: 7 });
+        assert_eq!(files.text_of(place), "2");
+    }
+}

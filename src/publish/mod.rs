@@ -1,0 +1,161 @@
+//! Stage six, publish: a rendered bundle → a folder. It is built beside the target and swapped in, so
+//! that a failure leaves the last good pack as it was.
+
+use std::collections::BTreeSet;
+use std::fmt;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use crate::render::Bundle;
+
+/// The list of what was published, kept in the folder itself: only what it names is ever removed.
+const LIST: &str = ".homeground";
+
+/// Why a pack could not be put in its place.
+#[derive(Debug)]
+pub enum PublishFault {
+    /// The target is something else than a folder.
+    NotAFolder(PathBuf),
+    /// The target holds files that were not published; some are named.
+    HoldsOthers { target: PathBuf, others: Vec<String>, count: usize },
+    /// The target lies inside the pack, or the pack inside it.
+    OverlapsPack(PathBuf),
+    /// The disk refused.
+    Disk { path: PathBuf, why: std::io::Error },
+}
+
+impl fmt::Display for PublishFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NotAFolder(target) => {
+                write!(f, "{} is not a folder. Choose another name after --to.", target.display())
+            }
+            Self::HoldsOthers { target, others, count } => write!(
+                f,
+                "{} holds {count} {} not published from here ({}), and nothing of yours is \
+                 removed. Choose an empty or new folder after --to.",
+                target.display(),
+                if *count == 1 { "file that was" } else { "files that were" },
+                others.join(", "),
+            ),
+            Self::OverlapsPack(target) => write!(
+                f,
+                "{} and the pack lie inside one another. Choose a folder outside the pack after --to.",
+                target.display()
+            ),
+            Self::Disk { path, why } => {
+                write!(f, "{} could not be written: {}.", path.display(), in_words(why))
+            }
+        }
+    }
+}
+
+fn in_words(why: &std::io::Error) -> &'static str {
+    match why.kind() {
+        std::io::ErrorKind::PermissionDenied => "this computer does not allow it",
+        std::io::ErrorKind::StorageFull => "the disk is full",
+        std::io::ErrorKind::ReadOnlyFilesystem => "the disk can only be read",
+        _ => "the disk refused",
+    }
+}
+
+/// Looks whether `target` may be published to, before anything is rendered.
+///
+/// # Errors
+/// Where the target holds anything that was not published there, or overlaps the pack.
+pub fn check_target(target: &Path, pack: &Path) -> Result<(), PublishFault> {
+    let whole = |path: &Path| std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
+    let (there, here) = (real(&whole(target)), real(&whole(pack)));
+    if there.starts_with(&here) || here.starts_with(&there) {
+        return Err(PublishFault::OverlapsPack(target.to_owned()));
+    }
+    if !there.exists() {
+        return Ok(());
+    }
+    if !there.is_dir() {
+        return Err(PublishFault::NotAFolder(target.to_owned()));
+    }
+    let published = read_list(&there);
+    let mut others: Vec<String> =
+        files_in(&there).into_iter().filter(|path| !published.contains(path)).collect();
+    if others.is_empty() {
+        return Ok(());
+    }
+    let count = others.len();
+    others.truncate(3);
+    Err(PublishFault::HoldsOthers { target: target.to_owned(), others, count })
+}
+
+/// The path with links followed as far as it exists.
+fn real(path: &Path) -> PathBuf {
+    path.ancestors()
+        .find_map(|ancestor| {
+            let real = ancestor.canonicalize().ok()?;
+            Some(real.join(path.strip_prefix(ancestor).unwrap_or(Path::new(""))))
+        })
+        .unwrap_or_else(|| path.to_owned())
+}
+
+fn read_list(target: &Path) -> BTreeSet<String> {
+    let list = fs::read_to_string(target.join(LIST)).unwrap_or_default();
+    let mut published: BTreeSet<String> = list.lines().map(str::to_owned).collect();
+    published.insert(LIST.to_owned());
+    published
+}
+
+fn files_in(folder: &Path) -> Vec<String> {
+    let walk = walkdir::WalkDir::new(folder).min_depth(1).sort_by_file_name();
+    walk.into_iter()
+        .filter_map(Result::ok)
+        .filter(|entry| !entry.file_type().is_dir())
+        .filter_map(|entry| {
+            let path = entry.path().strip_prefix(folder).ok()?;
+            let parts: Vec<_> = path.iter().map(|part| part.to_string_lossy()).collect();
+            Some(parts.join("/"))
+        })
+        .collect()
+}
+
+/// Writes the bundle beside the target and swaps it in.
+///
+/// # Errors
+/// Where the target may not be published to, or the disk refuses; the target is then as it was.
+pub fn publish_bundle(bundle: &Bundle, target: &Path, pack: &Path) -> Result<(), PublishFault> {
+    check_target(target, pack)?;
+    let target = real(&std::path::absolute(target).unwrap_or_else(|_| target.to_owned()));
+    let parent = target.parent().unwrap_or(Path::new(".")).to_owned();
+    let disk = |path: &Path| {
+        let path = path.to_owned();
+        move |why| PublishFault::Disk { path, why }
+    };
+    fs::create_dir_all(&parent).map_err(disk(&parent))?;
+    let workshop = tempfile::Builder::new()
+        .prefix(".homeground-")
+        .tempdir_in(&parent)
+        .map_err(disk(&parent))?;
+    let fresh = workshop.path().join("new");
+    write_files(bundle, &fresh).map_err(|(path, why)| PublishFault::Disk { path, why })?;
+    let last = workshop.path().join("old");
+    let had_last = target.exists();
+    if had_last {
+        fs::rename(&target, &last).map_err(disk(&target))?;
+    }
+    fs::rename(&fresh, &target).map_err(|why| {
+        if had_last {
+            // Put the last good pack back; if even that fails it stays whole in the workshop.
+            let _ = fs::rename(&last, &target);
+        }
+        disk(&target)(why)
+    })
+}
+
+fn write_files(bundle: &Bundle, folder: &Path) -> Result<(), (PathBuf, std::io::Error)> {
+    let list: String = bundle.keys().map(|path| format!("{path}\n")).collect();
+    let listed = bundle.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice()));
+    for (path, bytes) in listed.chain([(LIST, list.as_bytes())]) {
+        let to = folder.join(path);
+        let made = to.parent().map_or(Ok(()), fs::create_dir_all);
+        made.and_then(|()| fs::write(&to, bytes)).map_err(|why| (to, why))?;
+    }
+    Ok(())
+}

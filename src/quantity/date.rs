@@ -1,0 +1,53 @@
+//! A calendar date, written 2027-09-01 (ISO 8601).
+
+use std::fmt;
+
+use super::{Quantity, Unreadable};
+
+/// A calendar date.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Date(jiff::civil::Date);
+
+impl Date {
+    /// The date of today on this computer's own clock and time zone.
+    pub(crate) fn of_this_computer() -> Self {
+        Self(jiff::ZonedDateTime::now().date())
+    }
+
+    /// "1 September 2027", as people write it.
+    pub fn in_words(self) -> String {
+        self.0.strftime("%-d %B %Y").to_string()
+    }
+}
+
+impl Quantity for Date {
+    const ASKED: &'static str = "a date, year first: 2027-09-01";
+
+    fn read_quantity(text: &str) -> Result<Self, Unreadable> {
+        text.trim().parse().map(Self).map_err(|_| {
+            Unreadable::new(
+                format!("“{text}” is not a date in the calendar"),
+                format!("Write {}.", Self::ASKED),
+            )
+        })
+    }
+}
+
+impl fmt::Display for Date {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.fmt(f)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn reads_only_real_dates() {
+        assert_eq!(Date::read_quantity("2028-02-29").unwrap().in_words(), "29 February 2028");
+        for bad in ["2027-02-29", "1/9/2027", "2027-13-01", "soon"] {
+            assert!(Date::read_quantity(bad).is_err(), "{bad}");
+        }
+    }
+}

@@ -1,0 +1,45 @@
+//! Quantities with their units in the type: times, lengths, masses, ages, counts and dates.
+//!
+//! All are whole numbers of the smallest step (seconds, millimetres, milligrams), so that sums are exact.
+//! Each reads the short forms a teacher writes ("1 min 30 s", "2.4 m", "400 g") and says, when it
+//! can't, what was wrong and what to write instead.
+
+mod ages;
+mod amount;
+mod date;
+mod duration;
+mod length;
+mod mass;
+mod range;
+
+pub use ages::Ages;
+pub use date::Date;
+pub use duration::Duration;
+pub use length::Length;
+pub use mass::Mass;
+pub use range::Range;
+
+/// Why a quantity could not be read, and what to write instead.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Unreadable {
+    pub says: String,
+    pub way_out: String,
+}
+
+impl Unreadable {
+    pub(crate) fn new(says: impl Into<String>, way_out: impl Into<String>) -> Self {
+        Self { says: says.into(), way_out: way_out.into() }
+    }
+}
+
+/// A quantity that can be read from the short form a teacher writes.
+pub trait Quantity: Sized {
+    /// What is asked for, in words, with an example: "a time, such as 3 min or 1 min 30 s".
+    const ASKED: &'static str;
+
+    /// Reads the short form.
+    ///
+    /// # Errors
+    /// What was wrong and what to write instead.
+    fn read_quantity(text: &str) -> Result<Self, Unreadable>;
+}

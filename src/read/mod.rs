@@ -1,0 +1,233 @@
+//! Stage one, read: a pack's files → [`Documents`] as they were written, every value with its place.
+//!
+//! Nothing is decided here but what each file *says*. Slips are collected, not thrown: the documents
+//! of the files that can be read travel on beside the findings of those that can't.
+
+mod part_time;
+mod text;
+
+pub(crate) mod desk;
+pub(crate) mod node;
+pub(crate) mod record;
+
+mod yaml;
+
+pub mod pack_files;
+pub mod session_file;
+pub mod words;
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+use rayon::prelude::*;
+
+pub use desk::nearest;
+pub use part_time::PartTime;
+pub use text::{Line, Prose};
+
+use crate::finding::Finding;
+use crate::place::{FileId, Files, Place};
+use crate::quantity::Date;
+use crate::source::{Entry, EntryKind, Source};
+use desk::{Desk, FromNode};
+use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
+use session_file::SessionDoc;
+
+/// A document and the file it stands in.
+#[derive(Clone, Debug)]
+pub struct Written<T> {
+    pub file: FileId,
+    pub doc: T,
+}
+
+/// Everything a pack's files say.
+#[derive(Debug)]
+pub struct Documents {
+    /// What the pack is called where pack.yaml gives no title.
+    pub name: String,
+    pub today: Date,
+    pub files: Files,
+    pub pack: Option<Written<PackDoc>>,
+    pub equipment: Option<Written<EquipmentDoc>>,
+    pub curriculum: Option<Written<CurriculumDoc>>,
+    /// In the order of their paths.
+    pub sessions: Vec<Written<SessionDoc>>,
+    /// The bytes of every PNG and JPEG in the pack, by path.
+    pub pictures: BTreeMap<String, Arc<[u8]>>,
+    /// The files of the pack's own look, by path below its `look` folder.
+    pub look: BTreeMap<String, Arc<[u8]>>,
+    /// Every file of the pack, so that links can be followed.
+    pub paths: BTreeSet<String>,
+    pub findings: Vec<Finding>,
+}
+
+/// Which session files of a pack are asked for.
+#[derive(Clone, Debug, Default)]
+pub enum Selection {
+    #[default]
+    All,
+    /// Only those at these paths inside the pack.
+    Only(BTreeSet<String>),
+}
+
+/// A larger picture is for a camera, not for a phone on poor data.
+const LARGEST_PICTURE: u64 = 2 * 1024 * 1024;
+
+/// Reads every file of a pack.
+///
+/// # Errors
+/// A sentence for the teacher, where the pack can't be looked into at all.
+pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents, String> {
+    let entries = source.entries()?;
+    let mut documents = Documents {
+        name: source.name(),
+        today: source.today(),
+        files: Files::default(),
+        pack: None,
+        equipment: None,
+        curriculum: None,
+        sessions: Vec::new(),
+        pictures: BTreeMap::new(),
+        look: BTreeMap::new(),
+        paths: entries.iter().map(|entry| entry.path.clone()).collect(),
+        findings: Vec::new(),
+    };
+    read_yaml_files(source, &entries, selection, &mut documents);
+    read_pictures(source, &entries, &mut documents);
+    read_look(source, &entries, &mut documents);
+    Ok(documents)
+}
+
+fn is_yaml(path: &str) -> bool {
+    let path = path.to_lowercase();
+    path.ends_with(".yaml") || path.ends_with(".yml")
+}
+
+fn is_shared(path: &str) -> bool {
+    matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml")
+}
+
+/// Folders of a pack that hold no sessions.
+fn is_set_aside(path: &str) -> bool {
+    path.starts_with("look/") || path.split('/').rev().skip(1).any(|folder| folder == "pictures")
+}
+
+/// What one file came to, before it is put in its place.
+enum Outcome {
+    Pack(Option<PackDoc>),
+    Equipment(Option<EquipmentDoc>),
+    Curriculum(Option<CurriculumDoc>),
+    Session(Option<Box<SessionDoc>>),
+    Nothing,
+}
+
+fn read_yaml_files(
+    source: &dyn Source,
+    entries: &[Entry],
+    selection: &Selection,
+    documents: &mut Documents,
+) {
+    let is_asked = |path: &str| match selection {
+        Selection::All => true,
+        Selection::Only(paths) => is_shared(path) || paths.contains(path),
+    };
+    let wanted: Vec<(FileId, &Entry)> = entries
+        .iter()
+        .filter(|entry| is_yaml(&entry.path) && !is_set_aside(&entry.path) && is_asked(&entry.path))
+        .map(|entry| (documents.files.add(entry.path.clone(), String::new()), entry))
+        .collect();
+    // Files are read side by side; `collect` keeps them in the order of their paths.
+    let read: Vec<_> =
+        wanted.par_iter().map(|(file, entry)| (*file, read_one(source, *file, entry))).collect();
+    for (file, (text, outcome, findings)) in read {
+        documents.files.set_text(file, text);
+        documents.findings.extend(findings);
+        match outcome {
+            Outcome::Pack(doc) => documents.pack = doc.map(|doc| Written { file, doc }),
+            Outcome::Equipment(doc) => documents.equipment = doc.map(|doc| Written { file, doc }),
+            Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
+            Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
+            Outcome::Session(None) | Outcome::Nothing => {}
+        }
+    }
+}
+
+fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcome, Vec<Finding>) {
+    let (text, fault) = match text_of(source, file, entry) {
+        Ok(text) => (text, None),
+        Err(fault) => (String::new(), Some(*fault)),
+    };
+    if let Some(fault) = fault {
+        return (text, Outcome::Nothing, vec![fault]);
+    }
+    let tree = match yaml::read_tree(&text, file) {
+        Ok(tree) => tree,
+        Err(fault) => return (text, Outcome::Nothing, vec![*fault]),
+    };
+    let mut desk = Desk::default();
+    let outcome = match entry.path.as_str() {
+        "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk)),
+        "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
+        "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
+        _ => Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new)),
+    };
+    (text, outcome, desk.findings)
+}
+
+fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, Box<Finding>> {
+    let fault = |code, says: &str, way_out: &str| {
+        Box::new(Finding::problem(code, Place::top_of(file), says, way_out))
+    };
+    match entry.kind {
+        EntryKind::Folder => Err(fault(
+            "file-unreadable",
+            "This is a folder, but its name ends like a session file’s.",
+            "Take “.yaml” off the folder’s name.",
+        )),
+        EntryKind::LeavesPack => Err(fault(
+            "link-leaves-pack",
+            "This is a link to something outside the pack, and is not followed.",
+            "Put a copy of the file itself into the pack.",
+        )),
+        EntryKind::File { bytes } if bytes > yaml::LARGEST_FILE => Err(fault(
+            "file-too-much",
+            &format!("This file is {} MB; a session is a few pages of text.", bytes.div_ceil(1_000_000)),
+            "Check that it is a session file. Pictures and films stay in files of their own.",
+        )),
+        EntryKind::File { .. } => {
+            let bytes = source.bytes(&entry.path).map_err(|why| {
+                fault("file-unreadable", &format!("This file can’t be read: {}.", lower_first(&why)), "Check who may open it, and that it is not open in another program.")
+            })?;
+            yaml::read_text(bytes).map_err(|(says, way_out)| fault("file-not-text", &says, &way_out))
+        }
+    }
+}
+
+fn lower_first(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
+
+fn read_pictures(source: &dyn Source, entries: &[Entry], documents: &mut Documents) {
+    let is_picture = |path: &str| {
+        let path = path.to_lowercase();
+        [".png", ".jpg", ".jpeg"].iter().any(|ending| path.ends_with(ending))
+    };
+    let in_bounds =
+        |entry: &&Entry| matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_PICTURE);
+    for entry in entries.iter().filter(|entry| is_picture(&entry.path)).filter(in_bounds) {
+        if let Ok(bytes) = source.bytes(&entry.path) {
+            documents.pictures.insert(entry.path.clone(), bytes.into());
+        }
+    }
+}
+
+fn read_look(source: &dyn Source, entries: &[Entry], documents: &mut Documents) {
+    for entry in entries {
+        let Some(path) = entry.path.strip_prefix("look/") else { continue };
+        let is_small = matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_PICTURE);
+        if let Some(bytes) = source.bytes(&entry.path).ok().filter(|_| is_small) {
+            documents.look.insert(path.to_owned(), bytes.into());
+        }
+    }
+}

@@ -1,0 +1,94 @@
+//! The files a department writes once for the whole pack: pack.yaml, equipment.yaml, curriculum.yaml.
+
+use super::record::record;
+use super::session_file::SubstituteDoc;
+use super::text::{Line, Prose};
+use super::words::Paper;
+use crate::place::Placed;
+use crate::quantity::{Ages, Length, Mass, Range};
+
+record! {
+    /// What a department says once for all its sessions.
+    pub struct PackDoc = "pack.yaml" {
+        /// What the pack is called.
+        title: Placed<Line>,
+        /// The school.
+        school: Option<Placed<Line>>,
+        /// The language the sessions are written in, as a BCP 47 tag.
+        language: Option<Placed<Line>>,
+        /// A4 or Letter.
+        paper: Option<Placed<Paper>>,
+        /// The front page's words to families.
+        welcome: Option<Placed<Prose>>,
+        /// The usual cautions, shown in every session.
+        cautions: Vec<Placed<Prose>>,
+        /// Whom to ask.
+        contact: Option<Placed<Line>>,
+        /// The licence of every session that names none.
+        licence: Option<Placed<Line>>,
+        /// Who made the sessions that name nobody.
+        credit: Option<Placed<Line>>,
+        /// Where the pages will stand on the web.
+        address: Option<Placed<Line>>,
+        /// Whether the pages for teachers are made.
+        teacher_pages: Option<Placed<bool>>,
+    }
+}
+
+record! {
+    /// The shared list of equipment.
+    pub struct EquipmentDoc = "equipment.yaml" {
+        /// Every thing the sessions share.
+        equipment: Vec<ThingDoc>,
+    }
+}
+
+record! {
+    /// A thing of the shared list.
+    pub struct ThingDoc = "a thing of the shared list" {
+        /// What it is called.
+        name: Placed<Line>,
+        /// Its name for more than one.
+        plural: Option<Placed<Line>>,
+        /// Its mass.
+        mass: Option<Placed<Range<Mass>>>,
+        /// Its longest side.
+        size: Option<Placed<Range<Length>>>,
+        /// Whether it is soft.
+        soft: Option<Placed<bool>>,
+        /// Whether it is lifted as a weight.
+        weight: Option<Placed<bool>>,
+        /// How a weight is held and closed securely.
+        grip: Option<Placed<Line>>,
+        /// Whether every home has it.
+        household: Option<Placed<bool>>,
+        /// What can stand in for it.
+        instead: Vec<SubstituteDoc>,
+    }
+}
+
+record! {
+    /// The department's curriculum list.
+    pub struct CurriculumDoc = "curriculum.yaml" {
+        /// What the list is called.
+        title: Placed<Line>,
+        /// Where it comes from.
+        source: Option<Placed<Line>>,
+        /// Its licence.
+        licence: Option<Placed<Line>>,
+        /// Its statements.
+        statements: Vec<StatementDoc>,
+    }
+}
+
+record! {
+    /// One statement of the curriculum.
+    pub struct StatementDoc = "a curriculum statement" {
+        /// The code that sessions name.
+        code: Placed<Line>,
+        /// What it says.
+        says: Placed<Line>,
+        /// The ages it is for.
+        ages: Option<Placed<Ages>>,
+    }
+}

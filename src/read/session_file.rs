@@ -1,0 +1,293 @@
+//! A session file as it is written: every key a teacher can use.
+
+use super::desk::{Desk, FromNode};
+use super::node::{Node, Value};
+use super::part_time::PartTime;
+use super::record::record;
+use super::text::{Line, Prose};
+use super::words::{
+    Activity, AdultHelp, Better, Effort, Measured, Movement, QuestionKind, State, Surface, Task,
+    Whereabouts,
+};
+use crate::place::Placed;
+use crate::quantity::{Ages, Date, Duration, Length, Mass, Range};
+
+record! {
+    /// One session.
+    pub struct SessionDoc = "a session" {
+        /// What the session is called.
+        title: Placed<Line>,
+        /// One or two sentences to the family.
+        summary: Placed<Line>,
+        /// The ages it is for.
+        ages: Placed<Ages>,
+        /// The slot in minutes; the parts' times add up to it.
+        minutes: Placed<Slot>,
+        /// Athletics, dance, fitness, games, gymnastics or outdoor.
+        activity: Placed<Activity>,
+        /// The licence of this session, else the pack's.
+        licence: Option<Placed<Line>>,
+        /// Who made it, else the pack's.
+        credit: Option<Placed<Line>>,
+        /// Codes of the department's curriculum list.
+        curriculum: Vec<Placed<Line>>,
+        /// Learning objectives, for the teacher.
+        objectives: Vec<Placed<Line>>,
+        /// Success criteria, for the child, beginning with “I”.
+        success: Vec<Placed<Line>>,
+        /// What is needed, each thing with the parts that use it.
+        equipment: Vec<NeedDoc>,
+        /// The floor and headroom it needs.
+        space: Option<Placed<SpaceDoc>>,
+        /// This session's own cautions.
+        safety: Vec<Placed<Prose>>,
+        /// How much of an adult's time it needs.
+        adult: Option<Placed<AdultDoc>>,
+        /// A film to watch before.
+        film: Option<FilmDoc>,
+        /// Pictures for the whole session.
+        pictures: Vec<PictureDoc>,
+        /// The warm-up game.
+        warm_up: Option<PartDoc>,
+        /// The technique, step by step.
+        technique: Vec<PartDoc>,
+        /// Measured tries.
+        challenge: Vec<PartDoc>,
+        /// Harder tasks for the confident.
+        stretch: Vec<PartDoc>,
+        /// The cool-down.
+        cool_down: Option<PartDoc>,
+        /// Review questions with their answers.
+        review: Vec<QuestionDoc>,
+        /// What to change for another space, task, thing or child.
+        adaptations: Option<AdaptationsDoc>,
+        /// Where the session stands in the department's work.
+        standing: Option<Placed<StandingDoc>>,
+    }
+}
+
+record! {
+    /// A thing that a session needs.
+    pub struct NeedDoc = "a piece of equipment" {
+        /// Its name in the shared list, or a thing of this session only.
+        need: Placed<Line>,
+        /// How many, 1 where it is not said.
+        count: Option<Placed<u32>>,
+        /// The parts that use it.
+        r#for: Vec<Placed<Line>>,
+        /// The mass a thing in its place may have.
+        mass: Option<Placed<Range<Mass>>>,
+        /// The longest side a thing in its place may have.
+        size: Option<Placed<Range<Length>>>,
+        /// Whether a thing in its place must be soft.
+        soft: Option<Placed<bool>>,
+        /// Whether the session works without it.
+        optional: Option<Placed<bool>>,
+        /// What else to know.
+        note: Option<Placed<Line>>,
+        /// Household substitutes for this session, else the shared list's.
+        instead: Vec<SubstituteDoc>,
+    }
+}
+
+record! {
+    /// A household thing that can stand in.
+    pub struct SubstituteDoc = "a household substitute" {
+        /// What it is called.
+        thing: Placed<Line>,
+        /// Its name for more than one.
+        plural: Option<Placed<Line>>,
+        /// Its mass.
+        mass: Option<Placed<Range<Mass>>>,
+        /// Its longest side.
+        size: Option<Placed<Range<Length>>>,
+        /// Whether it is soft.
+        soft: Option<Placed<bool>>,
+        /// How to make or hold it.
+        note: Option<Placed<Line>>,
+    }
+}
+
+record! {
+    /// The floor and headroom a session needs.
+    pub struct SpaceDoc = "the space" {
+        /// The longer side of the floor.
+        length: Placed<Length>,
+        /// The shorter side of the floor.
+        width: Placed<Length>,
+        /// The headroom.
+        height: Option<Placed<Length>>,
+        /// Indoors, outdoors or both.
+        r#where: Vec<Placed<Whereabouts>>,
+        /// What may be underfoot.
+        surface: Vec<Placed<Surface>>,
+    }
+}
+
+record! {
+    /// How much of an adult's time a session needs.
+    pub struct AdultDoc = "the adult’s time" {
+        /// In the same room or within sight.
+        nearby: Option<Placed<Duration>>,
+        /// Taking part.
+        helping: Option<Placed<Duration>>,
+        /// What for.
+        why: Option<Placed<Line>>,
+    }
+}
+
+record! {
+    /// A film to watch before.
+    pub struct FilmDoc = "the film" {
+        /// Its web address.
+        link: Placed<Line>,
+        /// What it shows.
+        shows: Placed<Line>,
+    }
+}
+
+record! {
+    /// A picture with its alternative text.
+    pub struct PictureDoc = "a picture" {
+        /// The PNG or JPEG file, from the session's file on.
+        file: Placed<Line>,
+        /// What it shows, for who can't see it.
+        alt: Option<Placed<Line>>,
+        /// A line below it.
+        caption: Option<Placed<Line>>,
+    }
+}
+
+record! {
+    /// A warm-up, technique step, challenge, stretch task or cool-down.
+    pub struct PartDoc = "a part of the session" {
+        /// What the part is called.
+        title: Placed<Line>,
+        /// Its time, in one or as explain, set_up, work, rest, rounds and recover.
+        time: Option<Placed<PartTime>>,
+        /// Rest, light, moderate or vigorous.
+        effort: Option<Placed<Effort>>,
+        /// What the body does.
+        movements: Vec<Placed<Movement>>,
+        /// What the practice task does: inform, extend, refine or apply.
+        task: Option<Placed<Task>>,
+        /// What to do, said to the child.
+        how: Placed<Prose>,
+        /// What to think of, short enough to call out.
+        key_points: Vec<Placed<Line>>,
+        /// Common faults, and what to say.
+        faults: Vec<FaultDoc>,
+        /// An easier form.
+        easier: Option<Placed<Line>>,
+        /// A harder form.
+        harder: Option<Placed<Line>>,
+        /// Whether this part wants an adult nearby or helping.
+        adult: Option<Placed<AdultHelp>>,
+        /// The rules for things that fly.
+        throw: Option<Placed<ThrowDoc>>,
+        /// How the try is measured.
+        measure: Option<Placed<MeasureDoc>>,
+        /// Pictures of this part.
+        pictures: Vec<PictureDoc>,
+    }
+}
+
+record! {
+    /// A common fault and what to say to the child who shows it.
+    pub struct FaultDoc = "a common fault" {
+        /// What is seen.
+        see: Placed<Line>,
+        /// What to say.
+        say: Placed<Line>,
+    }
+}
+
+record! {
+    /// Where thrown, kicked or struck things may land, and when they are fetched.
+    pub struct ThrowDoc = "the rules for throwing" {
+        /// The zone that is kept clear.
+        landing_zone: Option<Placed<Line>>,
+        /// When to stop and collect.
+        stop_and_collect: Option<Placed<Line>>,
+    }
+}
+
+record! {
+    /// How a try is measured.
+    pub struct MeasureDoc = "the measure" {
+        /// Distance, time, count, points or criteria.
+        what: Placed<Measured>,
+        /// The unit of the mark.
+        unit: Option<Placed<Line>>,
+        /// How many attempts count.
+        attempts: Option<Placed<u32>>,
+        /// Whether more or less is better.
+        better: Option<Placed<Better>>,
+        /// What is judged, for a mark by criteria.
+        criteria: Vec<Placed<Line>>,
+    }
+}
+
+record! {
+    /// A review question.
+    pub struct QuestionDoc = "a review question" {
+        /// The question.
+        ask: Placed<Prose>,
+        /// The model answer.
+        answer: Option<Placed<Prose>>,
+        /// Recall, explain, compare, apply or reflect.
+        kind: Option<Placed<QuestionKind>>,
+    }
+}
+
+record! {
+    /// What to change for another space, task, thing or child.
+    pub struct AdaptationsDoc = "the adaptations" {
+        /// A smaller or other space.
+        space: Option<Placed<Prose>>,
+        /// An easier or harder task.
+        task: Option<Placed<Prose>>,
+        /// Other things.
+        equipment: Option<Placed<Prose>>,
+        /// Alone, with a partner, seated, with support.
+        people: Option<Placed<Prose>>,
+    }
+}
+
+record! {
+    /// Where a session stands in the department's work.
+    pub struct StandingDoc = "the standing" {
+        /// Draft, reviewed, approved or retired.
+        state: Placed<State>,
+        /// Who looked, in initials.
+        by: Vec<Placed<Line>>,
+        /// When.
+        on: Option<Placed<Date>>,
+        /// When to look again.
+        look_again: Option<Placed<Date>>,
+        /// What changed.
+        changed: Vec<Placed<Line>>,
+    }
+}
+
+/// The length of the slot; a bare number counts minutes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Slot(pub Duration);
+
+impl FromNode for Slot {
+    fn from_node(node: &Node, desk: &mut Desk) -> Option<Self> {
+        let bare = match &node.value {
+            Value::Scalar(text) => text.trim().parse::<u32>().ok(),
+            _ => None,
+        };
+        let slot = match bare {
+            Some(minutes) if minutes <= 600 => Duration::from_minutes(minutes),
+            _ => Duration::from_node(node, desk)?,
+        };
+        if slot.is_zero() {
+            desk.refuse(node.place, "A slot of no minutes holds nothing.", "Write how long the session is, such as 30.");
+            return None;
+        }
+        Some(Self(slot))
+    }
+}

@@ -1,0 +1,197 @@
+//! One file's bytes → its tree of values, or a finding that a teacher can act on.
+//!
+//! Size, depth and the number of values are bounded, and an anchor can't be repeated without end, so
+//! that no file can exhaust the computer that reads it.
+
+use serde_saphyr::budget::BudgetBreach;
+use serde_saphyr::{DuplicateKeyPolicy, Error, Options};
+
+use super::node::{Node, Raw};
+use crate::finding::Finding;
+use crate::place::{FileId, Place};
+
+/// No session comes near this; a larger file is something else under a wrong name.
+pub(super) const LARGEST_FILE: u64 = 1024 * 1024;
+
+const DEEPEST: usize = 32;
+
+fn options() -> Options {
+    let mut options = serde_saphyr::options! {
+        duplicate_keys: DuplicateKeyPolicy::Error,
+        with_snippet: false,
+        emit_comments: false,
+    };
+    options.budget = serde_saphyr::budget! {
+        max_depth: DEEPEST,
+        max_events: 200_000,
+        max_nodes: 100_000,
+        max_aliases: 200,
+        max_anchors: 200,
+    };
+    options.alias_limits.max_total_replayed_events = 20_000;
+    options.alias_limits.max_replay_stack_depth = 8;
+    options
+}
+
+/// The text of a file: UTF-8, without a byte-order mark.
+pub(super) fn read_text(bytes: Vec<u8>) -> Result<String, (String, String)> {
+    match String::from_utf8(bytes) {
+        Ok(text) => Ok(text.strip_prefix('\u{feff}').map_or(text.clone(), str::to_owned)),
+        Err(fault) => {
+            let valid = &fault.as_bytes()[..fault.utf8_error().valid_up_to()];
+            let line = valid.iter().filter(|byte| **byte == b'\n').count() + 1;
+            Err((
+                format!("From line {line} on this file is not plain UTF-8 text."),
+                "Save it again as “UTF-8” from your editor’s Save As, then try once more.".into(),
+            ))
+        }
+    }
+}
+
+/// Reads the tree, or says what stands in the way.
+pub(super) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> {
+    if text.lines().all(|line| line.trim().is_empty() || line.trim_start().starts_with('#')) {
+        return Err(Box::new(Finding::problem(
+            "file-empty",
+            Place::top_of(file),
+            "There is nothing in this file yet.",
+            "Begin with “title:”, or make a starter with: homeground draft \"TITLE\".",
+        )));
+    }
+    serde_saphyr::from_str_with_options::<Raw>(text, options())
+        .map(|raw| raw.into_node(file, text))
+        .map_err(|fault| Box::new(explain(&fault, text, file)))
+}
+
+/// Puts the YAML package's error into the words of someone who writes sessions.
+fn explain(fault: &Error, text: &str, file: FileId) -> Finding {
+    let place = place_of(fault, text, file);
+    let line = line_at(text, place);
+    match fault.without_snippet() {
+        Error::DuplicateMappingKey { key, .. } => {
+            let name = key.as_deref().unwrap_or("this key");
+            Finding::problem(
+                "key-twice",
+                place,
+                format!("“{name}” stands twice in the same group, and only one can count."),
+                "Keep one of the two, or make a list of both under one key.",
+            )
+        }
+        Error::Budget { breach, .. } => explain_budget(breach, place),
+        Error::AliasReplayCounterOverflow { .. }
+        | Error::AliasReplayLimitExceeded { .. }
+        | Error::AliasExpansionLimitExceeded { .. }
+        | Error::AliasReplayStackDepthExceeded { .. }
+        | Error::RecursiveReferencesRequireWeakTypes { .. } => too_much(
+            place,
+            "A part of this file repeats itself (with & and *) far too often.",
+        ),
+        Error::UnknownAnchor { .. } => Finding::problem(
+            "yaml-broken",
+            place,
+            "A word beginning with * points at something that is not in this file.",
+            "Put the text in quotation marks if the star belongs to it: \"*like this*\".",
+        ),
+        Error::MultipleDocuments { .. } => Finding::problem(
+            "yaml-broken",
+            place,
+            "A line of three dashes splits this file into two.",
+            "Keep one session in a file: take the line --- out, or make two files.",
+        ),
+        other => explain_syntax(&other.to_string(), &line, place),
+    }
+}
+
+fn explain_budget(breach: &BudgetBreach, place: Place) -> Finding {
+    match breach {
+        BudgetBreach::Depth { .. } => too_much(
+            place,
+            "Here groups stand inside groups inside groups, deeper than any session needs.",
+        ),
+        BudgetBreach::Aliases { .. } | BudgetBreach::Anchors { .. } => too_much(
+            place,
+            "A part of this file repeats itself (with & and *) far too often.",
+        ),
+        _ => too_much(place, "This file holds far more than one session can."),
+    }
+}
+
+fn too_much(place: Place, says: &str) -> Finding {
+    Finding::problem(
+        "file-too-much",
+        place,
+        says,
+        "Check that this is a session file; write the repeated things out, or split the file.",
+    )
+}
+
+/// The commonest slips have a look of their own; everything else gets the general advice.
+fn explain_syntax(fault: &str, line: &str, place: Place) -> Finding {
+    let fault = fault.to_lowercase();
+    let indent: String = line.chars().take_while(|c| c.is_whitespace()).collect();
+    let (says, way_out) = if indent.contains('\t') || fault.contains("tab") {
+        (
+            "This line is moved in with a tab.",
+            "Use spaces at the start of a line, two for each step in.",
+        )
+    } else if has_second_colon(line) {
+        (
+            "There is a colon with a space after it inside the text, so the line reads as two keys.",
+            "Put the text in quotation marks, or begin it on the next line after “|”.",
+        )
+    } else if fault.contains("quot") {
+        (
+            "A quotation mark is opened here and never closed, or closed too early.",
+            "Close it at the end of the text; inside \"…\" write a quotation mark as \\\".",
+        )
+    } else if fault.contains("flow") || fault.contains("']'") || fault.contains("'}'") {
+        (
+            "A [ or { is opened here and not closed, or a comma is missing between two entries.",
+            "Close it with ] or }, and put a comma between the entries.",
+        )
+    } else if fault.contains("block") || fault.contains("indent") || fault.contains("mapping") {
+        (
+            "This line does not line up with the lines around it.",
+            "Start keys of the same group in the same column, and move what belongs to a key two spaces in.",
+        )
+    } else {
+        (
+            "This line can’t be read: the marks in it (: - [ ] { } # & * \" ') don’t fit together.",
+            "Put the text in quotation marks, or begin it on the next line after “|”.",
+        )
+    };
+    Finding::problem("yaml-broken", place, says, way_out)
+}
+
+/// `how: Jump: then land` — a second “: ” on a line that is not quoted.
+fn has_second_colon(line: &str) -> bool {
+    line.split_once(": ").is_some_and(|(_, rest)| {
+        let rest = rest.trim_start();
+        rest.contains(": ") && !rest.starts_with(['"', '\'', '{', '[', '|', '>'])
+    })
+}
+
+fn line_at(text: &str, place: Place) -> String {
+    let at = (place.start as usize).min(text.len());
+    let start = text[..at].rfind('\n').map_or(0, |newline| newline + 1);
+    text[start..].lines().next().unwrap_or_default().to_owned()
+}
+
+/// The place of the error; the package's line and column where it gives no byte offset.
+fn place_of(fault: &Error, text: &str, file: FileId) -> Place {
+    let Some(location) = fault.location() else { return Place::top_of(file) };
+    let by_line = || {
+        let line = usize::try_from(location.line()).unwrap_or(1).max(1);
+        let column = usize::try_from(location.column()).unwrap_or(1).max(1);
+        let start: usize = text.split_inclusive('\n').take(line - 1).map(str::len).sum();
+        let rest = text.get(start..).unwrap_or_default();
+        start + rest.chars().take(column - 1).map(char::len_utf8).sum::<usize>()
+    };
+    let start = location.span().byte_offset().map_or_else(by_line, |at| at as usize);
+    let mut start = start.min(text.len());
+    while !text.is_char_boundary(start) {
+        start -= 1;
+    }
+    let start = u32::try_from(start).unwrap_or(0);
+    Place { file, start, end: start }
+}

@@ -1,0 +1,84 @@
+//! The house files: templates, style sheets, fonts and labels, shipped inside the program. A pack can
+//! put single files of its own in their place, in its folder `look`.
+
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use include_dir::{Dir, include_dir};
+
+use crate::words::Words;
+
+static TEMPLATES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/templates");
+static STATIC: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/static");
+
+/// The language of the labels where there are none in the pack's own.
+const USUAL_LABELS: &str = "en-GB";
+
+/// The shipped files with a pack's own in place of some.
+#[derive(Debug)]
+pub struct House<'p> {
+    /// By path below the pack's `look` folder: `templates/site/session.html`, `static/site.css`.
+    own: &'p BTreeMap<String, Arc<[u8]>>,
+}
+
+impl<'p> House<'p> {
+    pub fn new(own: &'p BTreeMap<String, Arc<[u8]>>) -> Self {
+        Self { own }
+    }
+
+    /// The bytes at `templates/…` or `static/…`: the pack's own, else the shipped ones.
+    pub fn file(&self, path: &str) -> Option<&[u8]> {
+        if let Some(own) = self.own.get(path) {
+            return Some(own);
+        }
+        let (root, rest) = path.split_once('/')?;
+        let shipped = match root {
+            "templates" => &TEMPLATES,
+            "static" => &STATIC,
+            _ => return None,
+        };
+        shipped.get_file(rest).map(include_dir::File::contents)
+    }
+
+    /// The text of a house file.
+    ///
+    /// # Panics
+    /// Where the program was built without it.
+    pub fn text(&self, path: &str) -> Cow<'_, str> {
+        let bytes = self.file(path).unwrap_or_else(|| panic!("{path} is not in the program"));
+        String::from_utf8_lossy(bytes)
+    }
+
+    /// Whether the file at `path` is the pack's own.
+    pub fn is_own(&self, path: &str) -> bool {
+        self.own.contains_key(path)
+    }
+
+    /// The paths below a folder such as `static/fonts`, shipped and own, in order.
+    pub fn paths_below(&self, folder: &str) -> Vec<String> {
+        let shipped = [("templates", &TEMPLATES), ("static", &STATIC)];
+        let mut paths: Vec<String> = shipped
+            .into_iter()
+            .flat_map(|(root, dir)| files_of(dir).map(move |path| format!("{root}/{path}")))
+            .chain(self.own.keys().cloned())
+            .filter(|path| path.strip_prefix(folder).is_some_and(|rest| rest.starts_with('/')))
+            .collect();
+        paths.sort();
+        paths.dedup();
+        paths
+    }
+
+    /// The labels of a language, or the usual ones.
+    pub fn words(&self, language: &str) -> Words {
+        let path = |language: &str| format!("static/words/{language}.ftl");
+        let known = if self.file(&path(language)).is_some() { language } else { USUAL_LABELS };
+        Words::from_fluent(known, &self.text(&path(known)))
+    }
+}
+
+fn files_of(dir: &'static Dir<'static>) -> Box<dyn Iterator<Item = String>> {
+    let here = dir.files().map(|file| file.path().to_string_lossy().replace('\\', "/"));
+    let below = dir.dirs().flat_map(files_of);
+    Box::new(here.chain(below))
+}

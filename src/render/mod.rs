@@ -1,0 +1,103 @@
+//! Stage five, render: pack and plans → an ordered map of path → bytes. The mini-site and the
+//! printed sheets are two renderers over the same plans; neither touches the disk.
+
+pub mod house;
+pub mod print;
+pub mod site;
+
+use std::collections::BTreeMap;
+use std::fmt;
+
+use crate::pack::{Pack, SessionId};
+use crate::plan::{GatherPlan, Plans, plan_gathering, plan_session};
+use crate::words::Words;
+use house::House;
+
+/// Every file to publish, by its path below the target folder.
+pub type Bundle = BTreeMap<String, Vec<u8>>;
+
+/// What both renderers work from.
+pub struct Publication<'p> {
+    pub pack: &'p Pack,
+    /// The plans of each session, in the order of `pack.sessions`.
+    pub plans: Vec<Plans>,
+    pub gathering: GatherPlan,
+    pub words: Words,
+    pub house: House<'p>,
+    /// Called once for each session that a renderer has finished.
+    pub on_session: &'p (dyn Fn() + Sync),
+}
+
+/// Why a pack could not be rendered: only a pack's own look can cause it.
+#[derive(Debug)]
+pub struct RenderFault {
+    pub file: String,
+    pub says: String,
+}
+
+impl fmt::Display for RenderFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}: {}", self.file, self.says)
+    }
+}
+
+/// The printed sheets of a session, in the order they are offered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sheet {
+    Cards,
+    HomeGuide,
+    Record,
+    Review,
+}
+
+impl Sheet {
+    pub const ALL: [Self; 4] = [Self::Cards, Self::HomeGuide, Self::Record, Self::Review];
+
+    const fn file(self) -> &'static str {
+        match self {
+            Self::Cards => "cards.pdf",
+            Self::HomeGuide => "home-guide.pdf",
+            Self::Record => "record.pdf",
+            Self::Review => "review.pdf",
+        }
+    }
+
+    /// The path of a session's sheet below the published folder.
+    pub fn path(self, session: &SessionId) -> String {
+        format!("print/{session}/{}", self.file())
+    }
+
+    /// The key of its name in the catalogue of words.
+    pub const fn word_key(self) -> &'static str {
+        match self {
+            Self::Cards => "sheet-cards",
+            Self::HomeGuide => "sheet-home-guide",
+            Self::Record => "sheet-record",
+            Self::Review => "sheet-review",
+        }
+    }
+}
+
+/// The path of a session's page below the published folder.
+pub fn page_path(session: &SessionId) -> String {
+    format!("sessions/{session}.html")
+}
+
+/// Renders the mini-site and the sheets of a whole pack.
+///
+/// # Errors
+/// Where a template or other file of the pack's own look can't be used.
+pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle, RenderFault> {
+    let house = House::new(&pack.look);
+    let publication = Publication {
+        pack,
+        plans: pack.sessions.iter().map(plan_session).collect(),
+        gathering: plan_gathering(pack),
+        words: house.words(&pack.language),
+        house,
+        on_session,
+    };
+    let mut bundle = site::render_site(&publication)?;
+    bundle.append(&mut print::render_sheets(&publication));
+    Ok(bundle)
+}

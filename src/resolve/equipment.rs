@@ -1,0 +1,101 @@
+//! The shared list, and each session's needs joined with it.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use crate::pack::{Limits, Need, Part, Substitute, Thing};
+use crate::place::Placed;
+use crate::read::Line;
+use crate::read::pack_files::{EquipmentDoc, ThingDoc};
+use crate::read::session_file::{NeedDoc, SubstituteDoc};
+
+/// The shared list by name; of two with one name the first counts (a rule tells of the second).
+pub(super) fn resolve_things(doc: EquipmentDoc) -> BTreeMap<String, Arc<Thing>> {
+    let mut things = BTreeMap::new();
+    for written in doc.equipment {
+        let thing = resolve_thing(written);
+        things.entry(thing.name.to_string()).or_insert_with(|| Arc::new(thing));
+    }
+    things
+}
+
+fn resolve_thing(doc: ThingDoc) -> Thing {
+    let is = |written: Option<Placed<bool>>| written.is_some_and(|written| written.value);
+    Thing {
+        plural: plural_of(&doc.name, doc.plural.as_ref()),
+        name: doc.name,
+        mass: doc.mass,
+        size: doc.size,
+        soft: doc.soft.map(|soft| soft.value),
+        weight: is(doc.weight),
+        grip: doc.grip,
+        household: is(doc.household),
+        substitutes: doc.instead.into_iter().map(resolve_substitute).collect(),
+    }
+}
+
+fn resolve_substitute(doc: SubstituteDoc) -> Substitute {
+    Substitute {
+        plural: plural_of(&doc.thing, doc.plural.as_ref()),
+        thing: doc.thing,
+        mass: doc.mass,
+        size: doc.size,
+        soft: doc.soft.map(|soft| soft.value),
+        note: doc.note,
+    }
+}
+
+fn plural_of(name: &Placed<Line>, plural: Option<&Placed<Line>>) -> String {
+    plural.map_or_else(|| format!("{}s", name.value), ToString::to_string)
+}
+
+/// Joins a session's needs with the shared list and with the parts that use them.
+pub(super) fn resolve_needs(
+    docs: Vec<NeedDoc>,
+    parts: &[Part],
+    things: &BTreeMap<String, Arc<Thing>>,
+) -> Vec<Need> {
+    docs.into_iter().map(|doc| resolve_need(doc, parts, things)).collect()
+}
+
+fn resolve_need(doc: NeedDoc, parts: &[Part], things: &BTreeMap<String, Arc<Thing>>) -> Need {
+    let thing = things.get(doc.need.value.0.as_str()).cloned();
+    let plural = thing.as_ref().map_or_else(|| plural_of(&doc.need, None), |t| t.plural.clone());
+    let own: Vec<Substitute> = doc.instead.into_iter().map(resolve_substitute).collect();
+    let substitutes = match &thing {
+        Some(thing) if own.is_empty() => thing.substitutes.clone(),
+        _ => own,
+    };
+    let (used_by, strangers) = users_of(doc.r#for, parts);
+    Need {
+        name: doc.need,
+        plural,
+        count: doc.count.map_or(1, |count| count.value),
+        parts: used_by,
+        strangers,
+        limits: Limits { mass: doc.mass, size: doc.size, soft: doc.soft.map(|soft| soft.value) },
+        optional: doc.optional.is_some_and(|optional| optional.value),
+        note: doc.note,
+        thing,
+        substitutes,
+    }
+}
+
+/// The parts that the names after `for` mean, and the names that mean none.
+fn users_of(names: Vec<Placed<Line>>, parts: &[Part]) -> (Vec<usize>, Vec<Placed<Line>>) {
+    let (mut users, mut strangers) = (Vec::new(), Vec::new());
+    for name in names {
+        let is_meant = |part: &Part| {
+            part.kind.key() == name.value.0 || part.title.value.eq_ignore_ascii_case(&name.value)
+        };
+        let meant: Vec<usize> =
+            parts.iter().enumerate().filter(|(_, part)| is_meant(part)).map(|(i, _)| i).collect();
+        if meant.is_empty() {
+            strangers.push(name);
+        }
+        users.extend(meant);
+    }
+    users.sort_unstable();
+    users.dedup();
+    (users, strangers)
+}

@@ -1,0 +1,158 @@
+//! Stage two, resolve: documents → [`Pack`]. Shared equipment, cautions, licence and credit are
+//! filled into each session, parts get their order, pictures their path inside the pack.
+
+mod equipment;
+mod parts;
+mod pictures;
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use crate::pack::{
+    Adaptations, AdultTime, Curriculum, Film, Pack, Question, Session, SessionId, Space, Standing,
+    Statement, Thing,
+};
+use crate::place::{FileId, Files, Place, Placed};
+use crate::read::pack_files::{CurriculumDoc, PackDoc};
+use crate::read::session_file::{AdaptationsDoc, SessionDoc, SpaceDoc, StandingDoc};
+use crate::read::words::{Paper, Whereabouts};
+use crate::read::{Documents, Written};
+
+pub use pictures::path_from;
+
+/// The language of a pack that names none.
+const USUAL_LANGUAGE: &str = "en-GB";
+
+/// Fills in everything shared. Never fails: what doesn't resolve stays visible to the rules.
+pub fn resolve_pack(documents: Documents) -> Pack {
+    let things = documents.equipment.map(|written| equipment::resolve_things(written.doc));
+    let things = things.unwrap_or_default();
+    let shared = documents.pack.as_ref().map(|written| &written.doc);
+    let mut sessions: Vec<Session> = documents
+        .sessions
+        .into_iter()
+        .map(|written| resolve_session(written, &documents.files, shared, &things))
+        .collect();
+    sessions.sort_by(|a, b| (&a.id, a.file).cmp(&(&b.id, b.file)));
+    let file = documents.pack.as_ref().map(|written| written.file);
+    let top = Place::top_of(file.unwrap_or(FileId(0)));
+    let shared = documents.pack.map(|written| written.doc);
+    Pack {
+        title: title_of(shared.as_ref(), &documents.name),
+        school: shared.as_ref().and_then(|doc| doc.school.as_ref()).map(ToString::to_string),
+        language: language_of(shared.as_ref(), top),
+        paper: shared.as_ref().and_then(|doc| doc.paper.as_ref()).map_or(Paper::A4, |p| p.value),
+        teacher_pages: shared.as_ref().and_then(|d| d.teacher_pages.as_ref()).is_none_or(|t| t.value),
+        welcome: shared.as_ref().and_then(|doc| doc.welcome.clone()),
+        contact: shared.as_ref().and_then(|doc| doc.contact.clone()),
+        address: shared.as_ref().and_then(|doc| doc.address.clone()),
+        cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
+        things,
+        curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
+        sessions,
+        pictures: documents.pictures,
+        look: documents.look,
+        paths: documents.paths,
+        file,
+        files: documents.files,
+        today: documents.today,
+    }
+}
+
+fn title_of(shared: Option<&PackDoc>, name: &str) -> String {
+    shared.map_or_else(|| name.to_owned(), |doc| doc.title.to_string())
+}
+
+fn language_of(shared: Option<&PackDoc>, top: Place) -> Placed<String> {
+    match shared.and_then(|doc| doc.language.as_ref()) {
+        Some(language) => Placed::new(language.to_string(), language.place),
+        None => Placed::new(USUAL_LANGUAGE.to_owned(), top),
+    }
+}
+
+fn resolve_curriculum(doc: CurriculumDoc) -> Curriculum {
+    let statement = |written: crate::read::pack_files::StatementDoc| {
+        let says = written.says.to_string();
+        (written.code.to_string(), Statement { says, ages: written.ages.map(|ages| ages.value) })
+    };
+    Curriculum {
+        title: doc.title.to_string(),
+        source: doc.source.map(|source| source.to_string()),
+        licence: doc.licence.map(|licence| licence.to_string()),
+        statements: doc.statements.into_iter().map(statement).collect(),
+    }
+}
+
+fn resolve_session(
+    written: Written<SessionDoc>,
+    files: &Files,
+    shared: Option<&PackDoc>,
+    things: &BTreeMap<String, Arc<Thing>>,
+) -> Session {
+    let Written { file, doc } = written;
+    let path = files.get(file).path.clone();
+    let parts = parts::resolve_parts(&path, doc.warm_up, doc.technique, doc.challenge, doc.stretch, doc.cool_down);
+    let needs = equipment::resolve_needs(doc.equipment, &parts, things);
+    Session {
+        id: SessionId::of_path(&path),
+        file,
+        title: doc.title,
+        summary: doc.summary,
+        ages: doc.ages,
+        slot: doc.minutes.map(|slot| slot.0),
+        activity: doc.activity,
+        licence: doc.licence.or_else(|| shared.and_then(|pack| pack.licence.clone())),
+        credit: doc.credit.or_else(|| shared.and_then(|pack| pack.credit.clone())),
+        curriculum: doc.curriculum,
+        objectives: doc.objectives,
+        success: doc.success,
+        needs,
+        space: doc.space.map(|space| space.map(resolve_space)),
+        safety: doc.safety,
+        adult: doc.adult.map(|adult| {
+            adult.map(|a| AdultTime { nearby: a.nearby, helping: a.helping, why: a.why })
+        }),
+        film: doc.film.map(|film| Film { link: film.link, shows: film.shows }),
+        pictures: pictures::resolve_pictures(&path, doc.pictures),
+        parts,
+        review: doc
+            .review
+            .into_iter()
+            .map(|q| Question { ask: q.ask, answer: q.answer, kind: q.kind })
+            .collect(),
+        adaptations: doc.adaptations.map(resolve_adaptations).unwrap_or_default(),
+        standing: doc.standing.map(|standing| standing.map(resolve_standing)),
+        path,
+    }
+}
+
+/// The longer side is the length, whichever way round it was written.
+fn resolve_space(doc: SpaceDoc) -> Space {
+    let (length, width) = if doc.length.value >= doc.width.value {
+        (doc.length, doc.width)
+    } else {
+        (doc.width, doc.length)
+    };
+    let mut whereabouts: Vec<Whereabouts> = doc.r#where.iter().map(|place| place.value).collect();
+    if whereabouts.is_empty() {
+        whereabouts = Whereabouts::ALL.to_vec();
+    }
+    whereabouts.sort_unstable();
+    whereabouts.dedup();
+    let surfaces = doc.surface.iter().map(|surface| surface.value).collect();
+    Space { length, width, height: doc.height, whereabouts, surfaces }
+}
+
+fn resolve_adaptations(doc: AdaptationsDoc) -> Adaptations {
+    Adaptations { space: doc.space, task: doc.task, equipment: doc.equipment, people: doc.people }
+}
+
+fn resolve_standing(doc: StandingDoc) -> Standing {
+    Standing {
+        state: doc.state,
+        by: doc.by,
+        on: doc.on,
+        look_again: doc.look_again,
+        changed: doc.changed,
+    }
+}

@@ -1,0 +1,227 @@
+### Every word of ours that a family or a teacher reads, on pages and on paper.
+### One message a label; $count, $list … are filled in by the renderer.
+
+## Shared
+
+part-warm-up = Warm-up
+part-technique = Technique
+part-challenge = Challenge
+part-stretch = Stretch task
+part-cool-down = Cool-down
+
+effort-rest = Rest
+effort-light = Light
+effort-moderate = Moderate
+effort-vigorous = Vigorous
+
+activity-athletics = Athletics
+activity-dance = Dance
+activity-fitness = Fitness
+activity-games = Games
+activity-gymnastics = Gymnastics
+activity-outdoor = Outdoor
+
+place-indoors = Indoors
+place-outdoors = Outdoors
+place-both = Indoors or outdoors
+
+surface-grass = grass
+surface-carpet = carpet
+surface-mat = a mat
+surface-hard-floor = a hard floor
+surface-paving = paving
+surface-sand = sand
+surface-soft-play = soft play
+
+piece-explain = explain { $amount }
+piece-set-up = set up { $amount }
+piece-work = work { $amount }
+piece-rest = rest { $amount }
+piece-rounds = { $amount ->
+    [one] 1 round
+   *[other] { $amount } rounds
+}
+piece-recover = recover { $amount }
+piece-counts = { $amount } counts
+piece-tempo = { $amount } counts a minute
+
+minutes = { $count ->
+    [one] { $count } minute
+   *[other] { $count } minutes
+}
+ages = Ages { $ages }
+optional = if you have it
+
+kind-recall = Remember
+kind-explain = Explain
+kind-compare = Compare
+kind-apply = Use it
+kind-reflect = Look back
+
+task-inform = inform
+task-extend = extend
+task-refine = refine
+task-apply = apply
+
+standing-draft = Draft
+standing-reviewed = Reviewed
+standing-approved = Approved
+standing-retired = Retired
+
+adapt-space = Another space
+adapt-task = Another task
+adapt-equipment = Other equipment
+adapt-people = Other people
+
+paper-cards = Cards
+paper-home-guide = Home guide
+paper-record = Record sheet
+paper-review = Review sheet
+
+key-points = Key points
+easier = Easier
+harder = Harder
+faults = Common faults
+fault-see = You see
+fault-say = You say
+adult-nearby = An adult stays nearby
+adult-helping = An adult helps
+landing-zone = Landing zone
+stop-and-collect = Stop and collect
+cautions = Take care
+local-rules = Local rules, the school’s risk assessment and licensed practice come first. These pages give advice. They cannot promise that an activity is safe in your home.
+attempt = Attempt
+best = Best
+mark-in = Mark ({ $unit })
+measure-distance = Measure the distance in { $unit }.
+measure-time = Measure the time in { $unit }.
+measure-count = Count the { $unit }.
+measure-points = Add up the points.
+measure-criteria = Look for these:
+attempts = { $count ->
+    [one] One attempt counts.
+   *[other] { $count } attempts count.
+}
+better-more = Your best is the most.
+better-less = Your best is the least.
+code-name = Code name
+date = Date
+licence = Licence
+credit = Credit
+
+## Pages
+
+skip = Skip to the content
+pages = Pages
+nav-front = All sessions
+nav-things = Things to gather
+nav-teachers = For teachers
+nav-rules = Rules
+foot-contact = Ask the school
+foot-made = These pages load nothing from elsewhere and send nothing anywhere.
+
+front-choose = Choose a session
+front-choose-how = Answer what you like. The list below keeps only what fits.
+front-sessions = Sessions
+front-any = any
+front-age = Child’s age
+front-minutes = Time you have
+front-up-to = up to { $count } min
+front-space = Clear space
+front-space-upto = { $size }
+front-place = Where
+front-activity = Activity
+front-lacking = We have no …
+front-lacking-how = (nor anything to stand in for it)
+front-more = Space, place, activity and things at home
+front-reset = Start again
+front-shown = Shown:
+front-none = No session fits all of that. Take one answer away.
+front-needs = To gather:
+front-needs-nothing = Nothing to gather
+front-cards = Cards to print
+front-minutes-unit = min
+
+fact-ages = Ages
+fact-minutes = Minutes
+fact-space = Clear space
+fact-headroom = Headroom
+fact-place = Where
+fact-effort = Hardest effort
+fact-headroom-of = { $height } high
+
+space = Space
+space-needs = Clear { $size } of floor.
+space-headroom = Headroom { $height }.
+space-surface = Good underfoot: { $list }.
+
+before = Before you start
+running-order = Running order
+running-how = A taller bar is harder work.
+line-label = Time line of { $minutes } minutes, one bar for each part
+success = What I can do by the end
+things = Things to gather
+things-nothing = Nothing. You are ready.
+things-limits = Choose one: { $limits }
+stands-in = Or use
+for-parts = For:
+adult = An adult’s time
+adult-nearby-for = Nearby for { $time }.
+adult-helping-for = Helping for { $time }.
+adult-none = None asked for. Stay within earshot.
+film = Film
+from-to = { $from } to { $to }
+beats-label = Work and rest, drawn to scale
+how-measured = How it is measured
+throwing = Before anything flies
+tick-rounds = Rounds done
+finish = Finish
+finish-say = Drink some water. Then write down your marks.
+marks = My marks
+marks-how = Use a code name, never your full name. Your marks are yours: beat your own best.
+marks-seen = Seen
+next-time = Next time I will
+review = Think about it
+review-how = Say or write your answer first. Then open ours.
+review-answer = Our answer
+adaptations = Make it fit you
+papers = Print it
+papers-cards = one part a card, four to a page
+papers-home-guide = one page: time line, things, space, cautions
+papers-record = a table to write marks in
+papers-review = questions, and the answers on a page of their own
+draft-note = Draft: this session has not been reviewed yet.
+retired-note = Retired: the school no longer sets this session.
+
+things-intro = Everything the sessions here ask for, and what can stand in for it. Tick as you find.
+things-for = Sessions
+things-extras = Nice to have
+
+rules-intro = What homeground looks for when it inspects session files, and why. It advises; it never certifies a session as safe.
+rules-contents = Codes
+rules-why = Why
+rules-bad = Not like this
+rules-good = Like this
+severity-problem = Problem
+severity-warning = Warning
+severity-advice = Advice
+
+teachers-intro = Each session with its time line, answers and standing. Effort figures are estimates made from the parts’ stated effort.
+teachers-contents = Sessions
+teachers-active = Moderate and vigorous: { $time }, { $share } % of the slot (estimate)
+teachers-part = Part
+teachers-from = From
+teachers-time = Time
+teachers-effort = Effort
+teachers-task = Task
+teachers-objectives = Objectives
+teachers-success = Success criteria
+teachers-codes = Curriculum
+teachers-answers = Review questions and answers
+teachers-standing = Standing
+teachers-by = by { $by }
+teachers-on = on { $on }
+teachers-look-again = look again { $on }
+teachers-changed = What changed
+teachers-curriculum = Curriculum coverage
+teachers-uncovered = no session yet
