@@ -161,6 +161,14 @@ pub(super) fn refuse_unknown_keys(fields: &[Field], known: &[&str], whole: &str,
     }
 }
 
+/// Whether a key is there after all, under a name that is a slip of it.
+pub(super) fn is_misspelt(key: &str, fields: &[Field], known: &[&str]) -> bool {
+    fields
+        .iter()
+        .filter(|field| !known.contains(&field.key.as_str()))
+        .any(|field| nearest(&field.key, known) == Some(key))
+}
+
 /// Notes that a key that is needed is not there.
 pub(super) fn miss_key(node: &Node, key: &str, whole: &str, desk: &mut Desk) {
     let place = Place { end: node.place.start, ..node.place };

@@ -27,7 +27,7 @@ macro_rules! record {
                 node: &$crate::read::node::Node,
                 desk: &mut $crate::read::desk::Desk,
             ) -> Option<Self> {
-                use $crate::read::desk::{FromNode, miss_key, read_fields, refuse_unknown_keys};
+                use $crate::read::desk::{FromNode, is_misspelt, miss_key, read_fields, refuse_unknown_keys};
                 let fields = read_fields(node, desk, $whole)?;
                 refuse_unknown_keys(fields, Self::KEYS, $whole, desk);
                 let written = |key: &str| fields.iter().find(|field| field.key == key);
@@ -37,7 +37,7 @@ macro_rules! record {
                         Some(field) => <$kind as FromNode>::from_node(&field.node, desk),
                         None => {
                             let absent = <$kind as FromNode>::when_absent();
-                            if absent.is_none() {
+                            if absent.is_none() && !is_misspelt(key, fields, Self::KEYS) {
                                 miss_key(node, key, $whole, desk);
                             }
                             absent

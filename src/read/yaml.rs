@@ -6,7 +6,7 @@
 use serde_saphyr::budget::BudgetBreach;
 use serde_saphyr::{DuplicateKeyPolicy, Error, Options};
 
-use super::node::{Node, Raw};
+use super::node::{Node, Raw, Value};
 use crate::finding::Finding;
 use crate::place::{FileId, Place};
 
@@ -58,9 +58,18 @@ pub(super) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> 
             "Begin with “title:”, or make a starter with: homeground draft \"TITLE\".",
         )));
     }
-    serde_saphyr::from_str_with_options::<Raw>(text, options())
+    let tree = serde_saphyr::from_str_with_options::<Raw>(text, options())
         .map(|raw| raw.into_node(file, text))
-        .map_err(|fault| Box::new(explain(&fault, text, file)))
+        .map_err(|fault| Box::new(explain(&fault, text, file)))?;
+    match tree.value {
+        Value::Fields(_) => Ok(tree),
+        _ => Err(Box::new(Finding::problem(
+            "yaml-broken",
+            tree.place,
+            "This file does not begin with a key and a colon, so it can’t be a session or a shared list.",
+            "Begin with “title: …”, or make a starter with: homeground draft \"TITLE\".",
+        ))),
+    }
 }
 
 /// Puts the YAML package's error into the words of someone who writes sessions.
@@ -98,7 +107,7 @@ fn explain(fault: &Error, text: &str, file: FileId) -> Finding {
             "A line of three dashes splits this file into two.",
             "Keep one session in a file: take the line --- out, or make two files.",
         ),
-        other => explain_syntax(&other.to_string(), &line, place),
+        other => explain_wording(&other.to_string(), &line, place),
     }
 }
 
@@ -125,6 +134,20 @@ fn too_much(place: Place, says: &str) -> Finding {
     )
 }
 
+/// Limits that the package reports only in words.
+fn explain_wording(fault: &str, line: &str, place: Place) -> Finding {
+    if fault.contains("alias") {
+        too_much(place, "A part of this file repeats itself (with & and *) far too often.")
+    } else if fault.contains("recursion limit") {
+        too_much(
+            place,
+            "Here groups stand inside groups inside groups, deeper than any session needs.",
+        )
+    } else {
+        explain_syntax(fault, line, place)
+    }
+}
+
 /// The commonest slips have a look of their own; everything else gets the general advice.
 fn explain_syntax(fault: &str, line: &str, place: Place) -> Finding {
     let fault = fault.to_lowercase();
@@ -144,7 +167,12 @@ fn explain_syntax(fault: &str, line: &str, place: Place) -> Finding {
             "A quotation mark is opened here and never closed, or closed too early.",
             "Close it at the end of the text; inside \"…\" write a quotation mark as \\\".",
         )
-    } else if fault.contains("flow") || fault.contains("']'") || fault.contains("'}'") {
+    } else if fault.contains("illegal placement of ':'") {
+        (
+            "A colon stands here where none can, mostly because a [ or { or quotation mark above is not closed.",
+            "Look at the lines just above, and close what was opened.",
+        )
+    } else if fault.contains("flow") || fault.contains("bracket") || fault.contains("brace") {
         (
             "A [ or { is opened here and not closed, or a comma is missing between two entries.",
             "Close it with ] or }, and put a comma between the entries.",
