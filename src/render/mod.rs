@@ -2,6 +2,8 @@
 //! printed sheets are two renderers over the same plans; neither touches the disk.
 
 pub mod house;
+pub mod phrases;
+pub mod picture_size;
 pub mod print;
 pub mod site;
 
@@ -70,10 +72,10 @@ impl Sheet {
     /// The key of its name in the catalogue of words.
     pub const fn word_key(self) -> &'static str {
         match self {
-            Self::Cards => "sheet-cards",
-            Self::HomeGuide => "sheet-home-guide",
-            Self::Record => "sheet-record",
-            Self::Review => "sheet-review",
+            Self::Cards => "paper-cards",
+            Self::HomeGuide => "paper-home-guide",
+            Self::Record => "paper-record",
+            Self::Review => "paper-review",
         }
     }
 }

@@ -37,13 +37,12 @@ piece-explain = explain { $amount }
 piece-set-up = set up { $amount }
 piece-work = work { $amount }
 piece-rest = rest { $amount }
-piece-rounds = { $amount ->
+piece-rounds = { $count ->
     [one] 1 round
-   *[other] { $amount } rounds
+   *[other] { $count } rounds
 }
 piece-recover = recover { $amount }
-piece-counts = { $amount } counts
-piece-tempo = { $amount } counts a minute
+piece-counts = { $counts } counts at { $tempo } a minute
 
 minutes = { $count ->
     [one] { $count } minute
@@ -51,6 +50,8 @@ minutes = { $count ->
 }
 ages = Ages { $ages }
 optional = if you have it
+soft = soft
+list-or = { $rest } or { $last }
 
 kind-recall = Remember
 kind-explain = Explain
@@ -73,10 +74,10 @@ adapt-task = Another task
 adapt-equipment = Other equipment
 adapt-people = Other people
 
-paper-cards = Cards
-paper-home-guide = Home guide
-paper-record = Record sheet
-paper-review = Review sheet
+sheet-cards = Cards
+sheet-home-guide = Home guide
+sheet-record = Record sheet
+sheet-review = Review sheet
 
 key-points = Key points
 easier = Easier
@@ -120,6 +121,7 @@ nav-rules = Rules
 foot-contact = Ask the school
 foot-made = These pages load nothing from elsewhere and send nothing anywhere.
 
+front-about = Physical education at home: choose a session by age, time, space and things at home.
 front-choose = Choose a session
 front-choose-how = Answer what you like. The list below keeps only what fits.
 front-sessions = Sessions
@@ -128,7 +130,9 @@ front-age = Child’s age
 front-minutes = Time you have
 front-up-to = up to { $count } min
 front-space = Clear space
-front-space-upto = { $size }
+front-space-rug = a rug, 2 m × 2 m
+front-space-small-room = a small room, 3 m × 3 m
+front-space-big-room = a big room, 5 m × 4 m
 front-place = Where
 front-activity = Activity
 front-lacking = We have no …
@@ -145,10 +149,8 @@ front-minutes-unit = min
 fact-ages = Ages
 fact-minutes = Minutes
 fact-space = Clear space
-fact-headroom = Headroom
 fact-place = Where
 fact-effort = Hardest effort
-fact-headroom-of = { $height } high
 
 space = Space
 space-needs = Clear { $size } of floor.
@@ -162,6 +164,7 @@ line-label = Time line of { $minutes } minutes, one bar for each part
 success = What I can do by the end
 things = Things to gather
 things-nothing = Nothing. You are ready.
+things-household = Every home has one.
 things-limits = Choose one: { $limits }
 stands-in = Or use
 for-parts = For:
@@ -179,19 +182,17 @@ finish = Finish
 finish-say = Drink some water. Then write down your marks.
 marks = My marks
 marks-how = Use a code name, never your full name. Your marks are yours: beat your own best.
-marks-seen = Seen
 next-time = Next time I will
 review = Think about it
 review-how = Say or write your answer first. Then open ours.
 review-answer = Our answer
 adaptations = Make it fit you
 papers = Print it
-papers-cards = one part a card, four to a page
-papers-home-guide = one page: time line, things, space, cautions
-papers-record = a table to write marks in
-papers-review = questions, and the answers on a page of their own
+sheet-cards-about = one part a card, four to a page
+sheet-home-guide-about = one page: time line, things, space, cautions
+sheet-record-about = a table to write marks in
+sheet-review-about = questions, and the answers on a page of their own
 draft-note = Draft: this session has not been reviewed yet.
-retired-note = Retired: the school no longer sets this session.
 
 things-intro = Everything the sessions here ask for, and what can stand in for it. Tick as you find.
 things-for = Sessions
@@ -200,6 +201,7 @@ things-extras = Nice to have
 rules-intro = What homeground looks for when it inspects session files, and why. It advises; it never certifies a session as safe.
 rules-contents = Codes
 rules-why = Why
+rules-source = Source:
 rules-bad = Not like this
 rules-good = Like this
 severity-problem = Problem
@@ -225,3 +227,17 @@ teachers-look-again = look again { $on }
 teachers-changed = What changed
 teachers-curriculum = Curriculum coverage
 teachers-uncovered = no session yet
+
+## Paper
+
+cards-number = Card { $number } of { $total }
+cards-continued = (continued)
+cards-see-guide = The home guide has the running order, what can stand in for each thing, and all cautions.
+cards-adapt = Make it fit
+or-use = or use
+sheet-number = Page { $number } of { $total }
+fact-time = Time
+review-paper-how = Say your answer out loud first. Then write it down.
+review-answers = Answers
+review-own = Your own answer.
+review-help = These are model answers. A child’s own words are as good where they mean the same.

@@ -1,7 +1,95 @@
-//! The printed sheets.
+//! The printed sheets: cards, home guide, record sheet and review sheet of every session, as PDFs.
+//!
+//! Words are shaped and broken into lines ([`shaper`]), lines become strips that are never cut
+//! ([`strip`]), strips flow into frames ([`flow`]), frames make pages ([`page`]), and the
+//! [`writer`] alone knows PDF.
 
-use super::{Bundle, Publication};
+mod card;
+mod cards;
+mod faces;
+mod flow;
+mod home_guide;
+mod marks;
+mod page;
+mod record;
+mod review;
+mod scale;
+mod shaper;
+mod sheet_page;
+mod sheets;
+mod strip;
+mod time_line;
+mod writer;
 
-pub fn render_sheets(_publication: &Publication<'_>) -> Bundle {
-    Bundle::new()
+use rayon::prelude::*;
+
+use super::{Bundle, Publication, Sheet};
+use crate::pack::Session;
+use crate::plan::Plans;
+use faces::Faces;
+use page::Page;
+use shaper::Shaper;
+use sheets::SheetSource;
+use writer::{About, Writer};
+
+/// The date of sheets whose session gives none: any fixed day does, so long as it is always the same.
+const NO_DATE: &str = "20000101";
+
+/// Renders every sheet of every session.
+pub fn render_sheets(publication: &Publication<'_>) -> Bundle {
+    let faces = Faces::load(&publication.house);
+    let sessions: Vec<(&Session, &Plans)> =
+        publication.pack.sessions.iter().zip(&publication.plans).collect();
+    sessions
+        .par_iter()
+        .map_init(
+            || (Shaper::new(&faces), Writer::new(&faces)),
+            |(shaper, writer), (session, plans)| {
+                let source = SheetSource {
+                    session,
+                    plans,
+                    pack: publication.pack,
+                    words: &publication.words,
+                };
+                let sheets = render_session(shaper, writer, &source);
+                (publication.on_session)();
+                sheets
+            },
+        )
+        .flatten_iter()
+        .collect()
+}
+
+fn render_session(
+    shaper: &mut Shaper<'_>,
+    writer: &mut Writer<'_>,
+    source: &SheetSource<'_>,
+) -> Vec<(String, Vec<u8>)> {
+    Sheet::ALL
+        .into_iter()
+        .map(|sheet| {
+            let pages = lay_sheet(shaper, source, sheet);
+            let bytes = writer.write(&pages, &about(source, sheet), &source.pack.pictures);
+            (sheet.path(&source.session.id), bytes)
+        })
+        .collect()
+}
+
+fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) -> Vec<Page> {
+    match sheet {
+        Sheet::Cards => cards::lay_cards(shaper, source),
+        Sheet::HomeGuide => home_guide::lay_home_guide(shaper, source),
+        Sheet::Record => record::lay_record(shaper, source),
+        Sheet::Review => review::lay_review(shaper, source),
+    }
+}
+
+fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
+    let date = source.session.standing.as_ref().and_then(|standing| standing.on.as_ref());
+    About {
+        title: format!("{} – {}", source.title(), source.words.say(sheet.word_key())),
+        author: source.pack.school.clone().unwrap_or_else(|| source.pack.title.clone()),
+        language: source.pack.language.value.clone(),
+        date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),
+    }
 }

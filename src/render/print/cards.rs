@@ -1,0 +1,208 @@
+//! The sheet set of activity cards: four to a page with cut lines, one card a part; a part that needs
+//! more room goes on on another card.
+
+use super::card::{CardHead, SIZES, adaptation_strips, opening_strips, part_strips};
+use super::flow::{Frame, flow_strips};
+use super::marks::part_mark;
+use super::page::{Item, MM, Page};
+use super::scale::{MARGIN, Type, paper_size};
+use super::shaper::Shaper;
+use super::sheets::{SheetSource, fit_line, one};
+use super::strip::{Column, Strip, placed};
+use crate::prose::plain_line;
+use crate::render::phrases::part_name;
+use crate::words::Filling;
+
+/// From a cut line to what stands on the card.
+const INNER: f32 = 7.0 * MM;
+
+/// The line at the foot of a card.
+const FOOT: f32 = 17.0;
+
+/// The room on one card.
+#[derive(Clone, Copy, Debug)]
+struct Cell {
+    width: f32,
+    height: f32,
+}
+
+struct Card {
+    head: CardHead,
+    /// From the first card of its part, counted from 0.
+    turn: usize,
+    head_items: Vec<Item>,
+    head_height: f32,
+    frame: Frame,
+}
+
+/// Lays out all cards of a session.
+pub fn lay_cards(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let (width, height) = paper_size(source.paper());
+    let cell =
+        Cell { width: width / 2.0 - MARGIN - INNER, height: height / 2.0 - MARGIN - INNER };
+    let mut cards = Vec::new();
+    let words = source.words;
+    let opening = CardHead { kind: None, label: words.say("before"), title: source.title() };
+    cards.extend(fit_part(shaper, cell, &opening, source, &|column, sizes| {
+        opening_strips(column, source, sizes)
+    }));
+    for part in &source.session.parts {
+        let head = CardHead {
+            kind: Some(part.kind),
+            label: part_name(part, words),
+            title: plain_line(&part.title),
+        };
+        cards.extend(fit_part(shaper, cell, &head, source, &|column, sizes| {
+            part_strips(column, part, source, sizes)
+        }));
+    }
+    if !source.session.adaptations.each().is_empty() {
+        let head =
+            CardHead { kind: None, label: words.say("adaptations"), title: words.say("cards-adapt") };
+        cards.extend(fit_part(shaper, cell, &head, source, &|column, sizes| {
+            adaptation_strips(column, source, sizes)
+        }));
+    }
+    impose(shaper, source, cell, cards)
+}
+
+/// Lays out a part in the largest size that needs the fewest cards.
+fn fit_part(
+    shaper: &mut Shaper<'_>,
+    cell: Cell,
+    head: &CardHead,
+    source: &SheetSource<'_>,
+    fill: &dyn Fn(&mut Column<'_, '_>, (f32, f32)) -> Vec<Strip>,
+) -> Vec<Card> {
+    let (first_head, first_height) = lay_head(shaper, cell, head, false, source);
+    let (next_head, next_height) = lay_head(shaper, cell, head, true, source);
+    let room = |frame: usize| {
+        cell.height - FOOT - if frame == 0 { first_height } else { next_height }
+    };
+    let mut best: Option<Vec<Frame>> = None;
+    for sizes in SIZES {
+        let mut column = Column::new(shaper, cell.width);
+        let strips = fill(&mut column, sizes);
+        let frames = flow_strips(strips, room);
+        let is_better = best.as_ref().is_none_or(|best| frames.len() < best.len());
+        if is_better {
+            best = Some(frames);
+        }
+        if best.as_ref().is_some_and(|best| best.len() == 1) {
+            break;
+        }
+    }
+    let frames = best.unwrap_or_default();
+    frames
+        .into_iter()
+        .enumerate()
+        .map(|(turn, frame)| {
+            let (items, height) =
+                if turn == 0 { (&first_head, first_height) } else { (&next_head, next_height) };
+            Card {
+                head: head.clone(),
+                turn,
+                head_items: items.clone(),
+                head_height: height,
+                frame,
+            }
+        })
+        .collect()
+}
+
+/// The head of a card: mark and kind, a thick line, the title.
+fn lay_head(
+    shaper: &mut Shaper<'_>,
+    cell: Cell,
+    head: &CardHead,
+    goes_on: bool,
+    source: &SheetSource<'_>,
+) -> (Vec<Item>, f32) {
+    let mut items = Vec::new();
+    let mut left = 0.0;
+    if let Some(kind) = head.kind {
+        items.extend(part_mark(kind, (0.0, 0.0), 15.0));
+        left = 20.0;
+    }
+    // The right end of this line is left free for the card’s number.
+    if let Some(line) = fit_line(shaper, &head.label, Type::LABEL, cell.width - left - 80.0) {
+        items.extend(placed(line, left).map(|item| item.moved(0.0, 0.5)));
+    }
+    let mut y = 18.0;
+    items.push(Item::line((0.0, y), (cell.width, y), 1.8));
+    y += 4.0;
+    let title = if goes_on {
+        format!("{} {}", head.title, source.words.say("cards-continued"))
+    } else {
+        head.title.clone()
+    };
+    for line in shaper.shape(&one(title), Type::CARD_TITLE, cell.width) {
+        items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
+        y += Type::CARD_TITLE.leading;
+    }
+    (items, y + 3.0)
+}
+
+/// Places four cards on each page, in reading order, with dashed lines to cut along.
+fn impose(
+    shaper: &mut Shaper<'_>,
+    source: &SheetSource<'_>,
+    cell: Cell,
+    cards: Vec<Card>,
+) -> Vec<Page> {
+    let (width, height) = paper_size(source.paper());
+    let total = cards.len();
+    let foot = source.title();
+    let mut pages: Vec<Page> = Vec::new();
+    for (index, card) in cards.into_iter().enumerate() {
+        if index % 4 == 0 {
+            pages.push(Page { width, height, items: cut_lines(width, height) });
+        }
+        let is_right = index % 2 == 1;
+        let is_low = index % 4 >= 2;
+        let x = if is_right { width / 2.0 + INNER } else { MARGIN };
+        let y = if is_low { height / 2.0 + INNER } else { MARGIN };
+        let number = words_of_number(source, index + 1, total);
+        let items = card_items(shaper, card, cell, &number, &foot);
+        if let Some(page) = pages.last_mut() {
+            page.items.extend(items.into_iter().map(|item| item.moved(x, y)));
+        }
+    }
+    pages
+}
+
+fn words_of_number(source: &SheetSource<'_>, number: usize, total: usize) -> String {
+    let count = |n: usize| Filling::Count(u32::try_from(n).unwrap_or(u32::MAX));
+    source.words.say_with("cards-number", &[("number", count(number)), ("total", count(total))])
+}
+
+fn card_items(
+    shaper: &mut Shaper<'_>,
+    card: Card,
+    cell: Cell,
+    number: &str,
+    foot: &str,
+) -> Vec<Item> {
+    let mut items = card.head_items;
+    let shaped = shaper.shape(&one(number), Type::SMALL, 80.0).drain(..).next();
+    if let Some(line) = shaped {
+        let left = cell.width - line.width;
+        items.extend(placed(line, left).map(|item| item.moved(0.0, 0.5)));
+    }
+    let below = card.head_height;
+    items.extend(card.frame.items.into_iter().map(|item| item.moved(0.0, below)));
+    let is_opening = card.head.kind.is_none() && card.turn == 0 && card.head.title == foot;
+    if !is_opening && let Some(line) = fit_line(shaper, foot, Type::SMALL, cell.width) {
+        let y = cell.height - Type::SMALL.leading;
+        items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
+    }
+    items
+}
+
+fn cut_lines(width: f32, height: f32) -> Vec<Item> {
+    let dashed = |from, to| Item::Line { from, to, thickness: 0.6, dash: Some((3.0, 3.0)), grey: 0.35 };
+    vec![
+        dashed((width / 2.0, MARGIN), (width / 2.0, height - MARGIN)),
+        dashed((MARGIN, height / 2.0), (width - MARGIN, height / 2.0)),
+    ]
+}

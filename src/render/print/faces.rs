@@ -1,0 +1,105 @@
+//! The faces that paper is set in. They are read once for a run and shared by every thread.
+
+use std::sync::Arc;
+
+use parley::fontique::Blob;
+use printpdf::ParsedFont;
+use skrifa::instance::{LocationRef, Size};
+use skrifa::{FontRef, MetadataProvider};
+
+use crate::render::house::House;
+
+/// A face of the type family.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Face {
+    Regular,
+    Bold,
+    Italic,
+}
+
+impl Face {
+    pub const ALL: [Self; 3] = [Self::Regular, Self::Bold, Self::Italic];
+
+    const fn file(self) -> &'static str {
+        match self {
+            Self::Regular => "static/type/Andika-Regular.ttf",
+            Self::Bold => "static/type/Andika-Bold.ttf",
+            Self::Italic => "static/type/Andika-Italic.ttf",
+        }
+    }
+
+    /// The name of the font in a PDF; its six letters mark a subset (ISO 32000-1, 9.6.4).
+    pub const fn tag(self) -> &'static str {
+        match self {
+            Self::Regular => "HGREGA",
+            Self::Bold => "HGBOLD",
+            Self::Italic => "HGITAL",
+        }
+    }
+}
+
+/// One face, read for shaping and for embedding.
+pub struct LoadedFace {
+    pub face: Face,
+    /// The same bytes for every thread's shaper; their id ties a shaped run to its face.
+    pub blob: Blob<u8>,
+    /// For the PDF writer.
+    pub parsed: ParsedFont,
+    /// Advance of each glyph in thousandths of the size, cut to whole numbers as the PDF's width
+    /// table has them.
+    pub widths: Vec<f32>,
+}
+
+/// All faces.
+pub struct Faces {
+    pub loaded: Vec<LoadedFace>,
+}
+
+impl Faces {
+    /// Reads the faces.
+    ///
+    /// # Panics
+    /// Where a shipped font can't be read: our own slip.
+    pub fn load(house: &House<'_>) -> Self {
+        let loaded = Face::ALL
+            .into_iter()
+            .map(|face| {
+                let bytes = house.file(face.file()).expect("the program ships its fonts");
+                load_face(face, bytes)
+            })
+            .collect();
+        Self { loaded }
+    }
+
+    /// The face whose bytes a shaped run was set in.
+    pub fn by_blob(&self, id: u64) -> Option<&LoadedFace> {
+        self.loaded.iter().find(|face| face.blob.id() == id)
+    }
+
+    pub fn get(&self, face: Face) -> &LoadedFace {
+        &self.loaded[face as usize]
+    }
+}
+
+fn load_face(face: Face, bytes: &[u8]) -> LoadedFace {
+    let parsed = ParsedFont::from_bytes(bytes, 0, &mut Vec::new()).expect("a shipped font is sound");
+    LoadedFace {
+        face,
+        blob: Blob::new(Arc::new(bytes.to_vec())),
+        parsed,
+        widths: widths_of(bytes),
+    }
+}
+
+fn widths_of(bytes: &[u8]) -> Vec<f32> {
+    let font = FontRef::new(bytes).expect("a shipped font is sound");
+    let metrics = font.metrics(Size::unscaled(), LocationRef::default());
+    let glyphs = font.glyph_metrics(Size::unscaled(), LocationRef::default());
+    let per_em = f32::from(metrics.units_per_em);
+    (0..metrics.glyph_count)
+        .map(|glyph| {
+            let advance = glyphs.advance_width(u32::from(glyph).into()).unwrap_or(0.0);
+            (advance * 1000.0 / per_em).trunc()
+        })
+        .collect()
+}

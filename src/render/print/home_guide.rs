@@ -1,0 +1,237 @@
+//! The home guide: one page for the adult at home, with the running order, the things to gather, the
+//! space and the cautions.
+
+use super::page::{Item, Page};
+use super::scale::Type;
+use super::shaper::Shaper;
+use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_head};
+use super::sheets::{SheetSource, one};
+use super::strip::{Column, Seat, Strip, placed};
+use super::time_line::{HEIGHT, draw_time_line};
+use crate::prose::{Run, plain_line, read_blocks, read_line};
+use crate::render::phrases::{
+    effort_name, floor_size, hardest_effort, need_name, part_name, place_name, substitute_name,
+    surface_names,
+};
+use crate::words::Filling;
+
+/// Sizes of the running text, largest first: the largest that fills one page is taken.
+const SIZES: [f32; 4] = [12.5, 12.0, 11.5, 11.0];
+
+/// Lays out the home guide: one page, or more where it can’t be helped.
+pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let mut pages = Vec::new();
+    for size in SIZES {
+        let head = guide_head(shaper, source, size);
+        let strips = guide_strips(shaper, source, size);
+        pages = lay_columns(shaper, source, &head, strips, 2);
+        if pages.len() == 1 {
+            break;
+        }
+    }
+    pages
+}
+
+/// Title, summary, the facts in a row, the time line and the list of parts.
+fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, size: f32) -> SheetHead {
+    let width = inner_width(source);
+    let kind = source.words.say("paper-home-guide");
+    let (mut items, mut y) = lay_head(shaper, source, &kind, &source.title());
+    let mut column = Column::new(shaper, width);
+    column.words(&read_line(&source.session.summary), Type::body(size + 1.0), Seat::default());
+    column.gap(7.0);
+    facts(&mut column, source);
+    column.gap(10.0);
+    let line = draw_time_line(column.shaper, source, width);
+    column.drawing(HEIGHT, line);
+    column.gap(5.0);
+    running_order(&mut column, source);
+    for strip in std::mem::take(&mut column.strips) {
+        y += strip.space_before;
+        items.extend(strip.items.into_iter().map(|item| item.moved(0.0, y)));
+        y += strip.height;
+    }
+    items.push(Item::line((0.0, y + 8.0), (width, y + 8.0), 0.8));
+    SheetHead { items, height: y + 18.0 }
+}
+
+/// Ages, minutes, space, where and effort, each figure large over its name.
+fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
+    let session = source.session;
+    let words = source.words;
+    let minutes = source.plans.time.slot;
+    let space = session.space.as_ref();
+    let rows = [
+        Some((session.ages.to_string(), "fact-ages")),
+        Some((minutes.to_string(), "fact-time")),
+        floor_size(session).map(|size| (size, "fact-space")),
+        space.and_then(|s| s.height.as_ref()).map(|height| (height.to_string(), "fact-headroom")),
+        space.map(|s| (place_name(&s.whereabouts, words), "fact-place")),
+        hardest_effort(session).map(|effort| (effort_name(effort, words), "fact-effort")),
+    ];
+    let rows: Vec<_> = rows.into_iter().flatten().collect();
+    let gap = 16.0;
+    let shaped: Vec<_> = rows
+        .iter()
+        .map(|(figure, key)| {
+            let figure = column.shaper.shape(&one(figure.clone()), Type::FIGURE, 400.0);
+            let name = column.shaper.shape(&one(words.say(key)), Type::SMALL, 400.0);
+            (figure, name)
+        })
+        .collect();
+    let mut x = 0.0;
+    let mut items = Vec::new();
+    for (index, (figure, name)) in shaped.into_iter().enumerate() {
+        if index > 0 {
+            items.push(Item::line((x - gap / 2.0, 2.0), (x - gap / 2.0, 32.0), 0.8));
+        }
+        let width = figure.iter().chain(&name).map(|line| line.width).fold(0.0, f32::max);
+        items.extend(figure.into_iter().flat_map(|line| placed(line, x)));
+        let below = name.into_iter().flat_map(|line| placed(line, x));
+        items.extend(below.map(|item| item.moved(0.0, 18.0)));
+        x += width + gap;
+    }
+    column.drawing(34.0, items);
+}
+
+/// “0:00 Warm-up: Heron and pike · 5 min” in two columns.
+fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
+    let half = column_width(source, 2);
+    let entries: Vec<Vec<Run>> = source
+        .session
+        .parts
+        .iter()
+        .zip(&source.plans.time.spans)
+        .map(|(part, span)| {
+            let name = part_name(part, source.words);
+            vec![
+                Run::bold(format!("{}\u{2002}", span.start.clock())),
+                Run::plain(format!("{name}: ")),
+                Run::bold(plain_line(&part.title)),
+                Run::plain(format!(" · {}", span.total)),
+            ]
+        })
+        .collect();
+    let rows = entries.len().div_ceil(2);
+    let right = column.width - half;
+    for row in 0..rows {
+        let sides = [(row, 0.0), (row + rows, right)];
+        let mut items: Vec<Item> = Vec::new();
+        let mut tall = 1;
+        for (entry, left) in sides {
+            let Some(runs) = entries.get(entry) else { continue };
+            let lines = column.shaper.shape(runs, Type::SMALL, half);
+            tall = tall.max(lines.len());
+            let mut y = 0.0;
+            for line in lines {
+                items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
+                y += Type::SMALL.leading;
+            }
+        }
+        #[allow(clippy::cast_precision_loss, reason = "a title is a few lines at most")]
+        column.drawing(Type::SMALL.leading * tall as f32, items);
+    }
+}
+
+fn guide_strips(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, size: f32) -> Vec<Strip> {
+    let body = Type::body(size);
+    let mut column = Column::new(shaper, column_width(source, 2));
+    things(&mut column, source, body);
+    space(&mut column, source, body);
+    adult(&mut column, source, body);
+    cautions(&mut column, source, body);
+    column.strips
+}
+
+fn heading(column: &mut Column<'_, '_>, text: &str) {
+    column.gap(10.0);
+    column.label(text, Type::HEADING);
+}
+
+fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
+    heading(column, &source.words.say("things"));
+    if source.session.needs.is_empty() {
+        column.words(&one(source.words.say("things-nothing")), body, Seat::default());
+    }
+    for need in &source.session.needs {
+        let mut runs = vec![Run::bold(need_name(need, source.words))];
+        let others: Vec<String> =
+            need.substitutes.iter().map(|other| substitute_name(other, need.count)).collect();
+        if !others.is_empty() {
+            runs.push(Run::plain(format!(" – {} ", source.words.say("or-use"))));
+            runs.push(Run::plain(others.join("; ")));
+        }
+        if let Some(note) = &need.note {
+            runs.push(Run::plain(". "));
+            runs.extend(read_line(note));
+        }
+        tick_entry(column, &runs, body);
+    }
+}
+
+/// An entry with a box to tick.
+fn tick_entry(column: &mut Column<'_, '_>, runs: &[Run], body: Type) {
+    let before = column.strips.len();
+    column.words(runs, body, Seat { indent: 15.0, has_bar: false });
+    if let Some(first) = column.strips.get_mut(before) {
+        let top = (body.leading - 9.5) / 2.0 + 0.5;
+        first.items.push(Item::rectangle((0.5, top), (9.0, 9.0), None, Some(0.9)));
+    }
+}
+
+fn space(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
+    let Some(space) = &source.session.space else { return };
+    let words = source.words;
+    heading(column, &words.say("space"));
+    let mut sentences = Vec::new();
+    if let Some(size) = floor_size(source.session) {
+        sentences.push(words.say_with("space-needs", &[("size", Filling::Text(&size))]));
+    }
+    if let Some(height) = &space.height {
+        let height = height.to_string();
+        sentences.push(words.say_with("space-headroom", &[("height", Filling::Text(&height))]));
+    }
+    let surfaces = surface_names(source.session, words);
+    if !surfaces.is_empty() {
+        sentences.push(words.say_with("space-surface", &[("list", Filling::Text(&surfaces))]));
+    }
+    column.words(&one(sentences.join(" ")), body, Seat::default());
+}
+
+fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
+    let words = source.words;
+    heading(column, &words.say("adult"));
+    let Some(adult) = &source.session.adult else {
+        column.words(&one(words.say("adult-none")), body, Seat::default());
+        return;
+    };
+    let mut runs = Vec::new();
+    for (key, time) in [("adult-nearby-for", &adult.nearby), ("adult-helping-for", &adult.helping)] {
+        let Some(time) = time else { continue };
+        let time = time.to_string();
+        let sentence = words.say_with(key, &[("time", Filling::Text(&time))]);
+        runs.push(Run::plain(format!("{sentence} ")));
+    }
+    if let Some(why) = &adult.why {
+        runs.extend(read_line(why));
+    }
+    column.words(&runs, body, Seat::default());
+}
+
+/// The session’s own cautions, the usual ones, and whose word comes first.
+fn cautions(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
+    heading(column, &source.words.say("cautions"));
+    let all = source.session.safety.iter().chain(&source.pack.cautions);
+    for block in all.flat_map(|text| read_blocks(text)) {
+        column.gap(1.5);
+        column.entry(&block.runs, body);
+    }
+    column.gap(5.0);
+    column.words(&one(source.words.say("local-rules")), body, Seat::default());
+    if let Some(contact) = &source.pack.contact {
+        column.gap(5.0);
+        let mut runs = vec![Run::bold(format!("{}: ", source.words.say("foot-contact")))];
+        runs.extend(read_line(contact));
+        column.words(&runs, body, Seat::default());
+    }
+}

@@ -1,0 +1,92 @@
+//! A laid-out page: placed glyphs, lines and shapes, in points from the top left corner. It knows
+//! nothing of PDF; the writer is the one module behind it.
+
+use super::faces::Face;
+
+/// Points in a millimetre.
+pub const MM: f32 = 72.0 / 25.4;
+
+/// One page of paper.
+#[derive(Clone, Debug)]
+pub struct Page {
+    pub width: f32,
+    pub height: f32,
+    pub items: Vec<Item>,
+}
+
+/// A point: right, then down.
+pub type At = (f32, f32);
+
+/// Black is 0, white is 1.
+pub type Grey = f32;
+
+pub const BLACK: Grey = 0.0;
+
+/// Something drawn.
+#[derive(Clone, Debug)]
+pub enum Item {
+    Glyphs(GlyphRun),
+    Line { from: At, to: At, thickness: f32, dash: Option<(f32, f32)>, grey: Grey },
+    Shape { outline: Vec<Corner>, fill: Option<Grey>, stroke: Option<f32> },
+    Picture { path: String, at: At, width: f32, height: f32 },
+}
+
+/// A corner of an outline; a bent one is a control point of a curve.
+#[derive(Clone, Copy, Debug)]
+pub struct Corner {
+    pub at: At,
+    pub is_bent: bool,
+}
+
+/// Shaped words in one face and size on one baseline.
+#[derive(Clone, Debug)]
+pub struct GlyphRun {
+    pub face: Face,
+    pub size: f32,
+    pub at: At,
+    pub glyphs: Vec<PlacedGlyph>,
+}
+
+/// A glyph, its distance from the start of the run, and the text it stands for.
+#[derive(Clone, Debug)]
+pub struct PlacedGlyph {
+    pub id: u16,
+    pub x: f32,
+    /// Raised above the baseline by so much.
+    pub rise: f32,
+    pub text: Box<str>,
+}
+
+impl Item {
+    /// A solid line.
+    pub fn line(from: At, to: At, thickness: f32) -> Self {
+        Self::Line { from, to, thickness, dash: None, grey: BLACK }
+    }
+
+    /// A rectangle.
+    pub fn rectangle(at: At, size: At, fill: Option<Grey>, stroke: Option<f32>) -> Self {
+        let (x, y) = at;
+        let corners = [(x, y), (x + size.0, y), (x + size.0, y + size.1), (x, y + size.1)];
+        let outline = corners.map(|at| Corner { at, is_bent: false }).to_vec();
+        Self::Shape { outline, fill, stroke }
+    }
+
+    /// The same item moved right and down.
+    #[must_use]
+    pub fn moved(mut self, right: f32, down: f32) -> Self {
+        let shift = |at: &mut At| {
+            at.0 += right;
+            at.1 += down;
+        };
+        match &mut self {
+            Self::Glyphs(run) => shift(&mut run.at),
+            Self::Line { from, to, .. } => {
+                shift(from);
+                shift(to);
+            }
+            Self::Shape { outline, .. } => outline.iter_mut().for_each(|corner| shift(&mut corner.at)),
+            Self::Picture { at, .. } => shift(at),
+        }
+        self
+    }
+}

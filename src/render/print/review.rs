@@ -1,0 +1,70 @@
+//! The review sheet: questions with lines to write on, and the answers on a page of their own.
+
+use super::page::Page;
+use super::record::ruled_line;
+use super::scale::Type;
+use super::shaper::Shaper;
+use super::sheet_page::{SheetHead, inner_width, lay_columns, lay_head};
+use super::sheets::{SheetSource, one};
+use super::strip::{Column, Seat, Strip};
+use crate::prose::{Run, plain_line, plain_words, read_blocks};
+
+/// Lines to write an answer on.
+const LINES: usize = 3;
+
+/// Questions, then answers from the top of a new page.
+pub fn lay_review(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let mut pages = lay_questions(shaper, source);
+    pages.extend(lay_answers(shaper, source));
+    pages
+}
+
+fn lay_questions(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let words = source.words;
+    let (items, height) = lay_head(shaper, source, &words.say("paper-review"), &source.title());
+    let mut column = Column::new(shaper, inner_width(source));
+    column.words(&one(words.say("review-paper-how")), Type::body(12.0), Seat::default());
+    for (question, number) in source.session.review.iter().zip(1_u32..) {
+        column.gap(13.0);
+        let kind = question.kind.as_ref().map(|kind| words.say(&format!("kind-{}", kind.word())));
+        let label = kind.map_or_else(|| number.to_string(), |kind| format!("{number} · {kind}"));
+        column.label(&label, Type::LABEL);
+        column.blocks(&read_blocks(&question.ask), Type::body(14.0), Seat::default());
+        column.keep_with_next();
+        for line in 0..LINES {
+            ruled_line(&mut column);
+            if line + 1 < LINES {
+                column.keep_with_next();
+            }
+        }
+    }
+    let strips: Vec<Strip> = column.strips;
+    lay_columns(shaper, source, &SheetHead { items, height: height + 2.0 }, strips, 1)
+}
+
+fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let words = source.words;
+    let title = words.say("review-answers");
+    let kind = format!("{} · {}", words.say("paper-review"), source.title());
+    let (items, height) = lay_head(shaper, source, &kind, &title);
+    let mut column = Column::new(shaper, inner_width(source));
+    for (question, number) in source.session.review.iter().zip(1_u32..) {
+        column.gap(11.0);
+        let asked = plain_words(&question.ask);
+        column.words(&[Run::bold(format!("{number}. {asked}"))], Type::body(12.5), Seat::default());
+        column.keep_with_next();
+        match &question.answer {
+            Some(answer) => {
+                column.blocks(&read_blocks(answer), Type::body(12.5), Seat { indent: 14.0, has_bar: false });
+            }
+            None => column.words(&one(words.say("review-own")), Type::body(12.5), Seat::default()),
+        }
+    }
+    if source.session.parts.iter().any(|part| !part.faults.is_empty()) {
+        column.gap(16.0);
+        let note = plain_line(&words.say("review-help"));
+        column.words(&one(note), Type::body(12.0), Seat::default());
+    }
+    let strips = column.strips;
+    lay_columns(shaper, source, &SheetHead { items, height: height + 2.0 }, strips, 1)
+}

@@ -1,0 +1,147 @@
+//! Whole-page sheets: a head on the first page, columns of strips, and a foot on every page.
+
+use super::flow::{Frame, flow_strips};
+use super::page::{Item, Page};
+use super::scale::{MARGIN, Type, paper_size};
+use super::shaper::Shaper;
+use super::sheets::{SheetSource, fit_line, one};
+use super::strip::{Strip, placed};
+use crate::words::Filling;
+
+/// The line at the foot of a page, and the room above it.
+const FOOT: f32 = 22.0;
+
+/// Between two columns.
+const GUTTER: f32 = 22.0;
+
+/// The page’s inner width.
+pub fn inner_width(source: &SheetSource<'_>) -> f32 {
+    paper_size(source.paper()).0 - 2.0 * MARGIN
+}
+
+/// The width of one of so many columns.
+pub fn column_width(source: &SheetSource<'_>, columns: u8) -> f32 {
+    let columns = f32::from(columns);
+    (inner_width(source) - GUTTER * (columns - 1.0)) / columns
+}
+
+/// The head of a sheet: what kind of sheet, a thick line, the title.
+pub fn lay_head(
+    shaper: &mut Shaper<'_>,
+    source: &SheetSource<'_>,
+    kind: &str,
+    title: &str,
+) -> (Vec<Item>, f32) {
+    let width = inner_width(source);
+    let mut items = Vec::new();
+    if let Some(line) = fit_line(shaper, kind, Type::LABEL, width * 0.45) {
+        items.extend(placed(line, 0.0));
+    }
+    let school = source.pack.school.as_ref().unwrap_or(&source.pack.title);
+    if let Some(line) = fit_line(shaper, school, Type::SMALL, width * 0.5) {
+        let left = width - line.width;
+        items.extend(placed(line, left));
+    }
+    let mut y = 17.0;
+    items.push(Item::line((0.0, y), (width, y), 2.6));
+    y += 5.0;
+    for line in shaper.shape(&one(title), Type::SHEET_TITLE, width) {
+        items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
+        y += Type::SHEET_TITLE.leading;
+    }
+    (items, y + 2.0)
+}
+
+/// A head for one or more pages of columns.
+pub struct SheetHead {
+    pub items: Vec<Item>,
+    pub height: f32,
+}
+
+/// Flows strips into columns over as many pages as they need.
+pub fn lay_columns(
+    shaper: &mut Shaper<'_>,
+    source: &SheetSource<'_>,
+    head: &SheetHead,
+    strips: Vec<Strip>,
+    columns: u8,
+) -> Vec<Page> {
+    let (_, height) = paper_size(source.paper());
+    let room = height - 2.0 * MARGIN - FOOT;
+    let first = room - head.height;
+    let count = usize::from(columns);
+    let frames = flow_strips(strips.clone(), |frame| if frame < count { first } else { room });
+    let frames = if frames.len() <= count { balance(strips, count, first) } else { frames };
+    let mut pages = place_frames(source, head, frames, columns);
+    add_feet(shaper, source, &mut pages);
+    pages
+}
+
+/// The least height at which the strips still fill no more than their columns, so that columns end
+/// at about the same place.
+fn balance(strips: Vec<Strip>, columns: usize, most: f32) -> Vec<Frame> {
+    let mut height = most;
+    let mut best = flow_strips(strips.clone(), |_| height);
+    if columns == 1 {
+        return best;
+    }
+    while height > 40.0 {
+        height -= 6.0;
+        let tried = flow_strips(strips.clone(), |_| height);
+        let is_over = tried.iter().any(|frame| frame.used > height);
+        if tried.len() > columns || is_over {
+            break;
+        }
+        best = tried;
+    }
+    best
+}
+
+fn place_frames(
+    source: &SheetSource<'_>,
+    head: &SheetHead,
+    frames: Vec<Frame>,
+    columns: u8,
+) -> Vec<Page> {
+    let (width, height) = paper_size(source.paper());
+    let step = column_width(source, columns) + GUTTER;
+    let mut pages: Vec<Page> = Vec::new();
+    for (index, frame) in frames.into_iter().enumerate() {
+        let column = index % usize::from(columns);
+        if column == 0 {
+            let is_first = pages.is_empty();
+            let items = if is_first { head.items.clone() } else { Vec::new() };
+            let items = items.into_iter().map(|item| item.moved(MARGIN, MARGIN)).collect();
+            pages.push(Page { width, height, items });
+        }
+        let top = if pages.len() == 1 { head.height } else { 0.0 };
+        #[allow(clippy::cast_precision_loss, reason = "a page has two columns")]
+        let left = MARGIN + step * column as f32;
+        if let Some(page) = pages.last_mut() {
+            page.items.extend(frame.items.into_iter().map(|item| item.moved(left, MARGIN + top)));
+        }
+    }
+    pages
+}
+
+/// Adds the foot to every page: where the sheet is from, and its number where there are several.
+fn add_feet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, pages: &mut [Page]) {
+    let total = u32::try_from(pages.len()).unwrap_or(u32::MAX);
+    for (page, number) in pages.iter_mut().zip(1..) {
+        let y = page.height - MARGIN - Type::SMALL.leading;
+        let mut right = page.width - MARGIN;
+        if total > 1 {
+            let counts = [("number", Filling::Count(number)), ("total", Filling::Count(total))];
+            let text = source.words.say_with("sheet-number", &counts);
+            for line in shaper.shape(&one(text), Type::SMALL, 200.0) {
+                let left = right - line.width;
+                right = left - 12.0;
+                page.items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
+            }
+        }
+        let origin = format!("{} · {}", source.title(), source.origin());
+        if let Some(line) = fit_line(shaper, &origin, Type::SMALL, right - MARGIN) {
+            page.items.extend(placed(line, MARGIN).map(|item| item.moved(0.0, y)));
+        }
+    }
+}

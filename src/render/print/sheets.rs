@@ -1,0 +1,72 @@
+//! What every sheet maker works from.
+
+use super::shaper::Shaper;
+use crate::pack::{Pack, Session};
+use crate::plan::Plans;
+use crate::prose::{Run, plain_line};
+use crate::read::words::Paper;
+use crate::words::Words;
+
+/// One session, ready to be laid out.
+pub struct SheetSource<'s> {
+    pub session: &'s Session,
+    pub plans: &'s Plans,
+    pub pack: &'s Pack,
+    pub words: &'s Words,
+}
+
+impl SheetSource<'_> {
+    pub const fn paper(&self) -> Paper {
+        self.pack.paper
+    }
+
+    pub fn title(&self) -> String {
+        plain_line(&self.session.title)
+    }
+
+    /// “Hollin Staithe School · CC-BY-4.0 · R. Ames”, as far as they are known.
+    pub fn origin(&self) -> String {
+        let parts = [
+            Some(self.pack.school.clone().unwrap_or_else(|| self.pack.title.clone())),
+            self.session.credit.as_ref().map(|credit| plain_line(credit)),
+            self.session.licence.as_ref().map(|licence| plain_line(licence)),
+        ];
+        let mut shown: Vec<String> = Vec::new();
+        for part in parts.into_iter().flatten() {
+            if !shown.iter().any(|known| known.contains(&part)) {
+                shown.push(part);
+            }
+        }
+        shown.join(" · ")
+    }
+}
+
+/// One line of plain words as a run.
+pub fn one(text: impl Into<String>) -> Vec<Run> {
+    vec![Run::plain(text)]
+}
+
+/// Cuts a line with “…” where it is wider than the room for it; only for what stands elsewhere in full.
+pub fn fit_line(
+    shaper: &mut Shaper<'_>,
+    text: &str,
+    kind: super::scale::Type,
+    width: f32,
+) -> Option<super::shaper::ShapedLine> {
+    let mut lines = shaper.shape(&one(text), kind, f32::MAX / 4.0);
+    let line = lines.drain(..).next()?;
+    if line.width <= width {
+        return Some(line);
+    }
+    let mut shown: Vec<char> = text.chars().collect();
+    while !shown.is_empty() {
+        shown.pop();
+        let cut: String = shown.iter().collect();
+        let cut = format!("{}…", cut.trim_end());
+        let line = shaper.shape(&one(cut), kind, f32::MAX / 4.0).drain(..).next()?;
+        if line.width <= width {
+            return Some(line);
+        }
+    }
+    None
+}

@@ -1,0 +1,269 @@
+//! Laid-out pages → the bytes of a PDF, the same on every run.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use lopdf::{Dictionary, Object, StringFormat};
+use printpdf::{
+    Codepoint, Color, FontId, Greyscale, Line, LineDashPattern, LinePoint, Op, PaintMode,
+    PdfDocument, PdfFont, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon, PolygonRing, Pt,
+    RawImage, Rect, TextItem, TextMatrix, WindingOrder, XObject, XObjectId, XObjectTransform,
+};
+
+use super::faces::Faces;
+use super::page::{At, Corner, GlyphRun, Item, Page};
+
+/// What a PDF says about itself.
+#[derive(Clone, Debug)]
+pub struct About {
+    pub title: String,
+    pub author: String,
+    /// BCP 47 tag.
+    pub language: String,
+    /// YYYYMMDD; fixed by the session, so that the same session gives the same bytes.
+    pub date: String,
+}
+
+/// One thread's writer; the fonts in it are read once and used for every document.
+pub struct Writer<'f> {
+    faces: &'f Faces,
+    document: PdfDocument,
+}
+
+impl<'f> Writer<'f> {
+    pub fn new(faces: &'f Faces) -> Self {
+        let mut document = PdfDocument::new("");
+        for face in &faces.loaded {
+            let id = FontId(face.face.tag().to_owned());
+            document.resources.fonts.map.insert(id, PdfFont::new(face.parsed.clone()));
+        }
+        Self { faces, document }
+    }
+
+    /// Writes a document.
+    pub fn write(
+        &mut self,
+        pages: &[Page],
+        about: &About,
+        pictures: &BTreeMap<String, Arc<[u8]>>,
+    ) -> Vec<u8> {
+        self.document.resources.xobjects.map.clear();
+        self.add_pictures(pages, pictures);
+        self.document.pages = pages.iter().map(|page| self.write_page(page)).collect();
+        let options = PdfSaveOptions { image_optimization: None, ..PdfSaveOptions::default() };
+        let mut pdf = self.document.to_lopdf_document(&options, &mut Vec::new());
+        finish(&mut pdf, about)
+    }
+
+    fn add_pictures(&mut self, pages: &[Page], pictures: &BTreeMap<String, Arc<[u8]>>) {
+        for item in pages.iter().flat_map(|page| &page.items) {
+            let Item::Picture { path, .. } = item else { continue };
+            let decoded = pictures
+                .get(path)
+                .and_then(|bytes| RawImage::decode_from_bytes(bytes, &mut Vec::new()).ok());
+            if let Some(picture) = decoded {
+                let id = picture_id(path);
+                self.document.resources.xobjects.map.insert(id, XObject::Image(picture));
+            }
+        }
+    }
+
+    fn write_page(&self, page: &Page) -> PdfPage {
+        let mut ops = Vec::with_capacity(page.items.len() * 4);
+        for item in &page.items {
+            self.write_item(item, page.height, &mut ops);
+        }
+        let sheet = Rect::from_wh(Pt(page.width), Pt(page.height));
+        PdfPage { media_box: sheet.clone(), trim_box: sheet.clone(), crop_box: sheet, ops }
+    }
+
+    fn write_item(&self, item: &Item, height: f32, ops: &mut Vec<Op>) {
+        match item {
+            Item::Glyphs(run) => self.write_glyphs(run, height, ops),
+            Item::Line { from, to, thickness, dash, grey } => {
+                let pattern = dash.map_or_else(LineDashPattern::default, |(on, off)| {
+                    LineDashPattern::new(0.0, &[on, off])
+                });
+                ops.push(Op::SetLineDashPattern { dash: pattern });
+                ops.push(Op::SetOutlineThickness { pt: Pt(*thickness) });
+                ops.push(Op::SetOutlineColor { col: ink(*grey) });
+                let points = [*from, *to].map(|at| line_point(at, height, false)).to_vec();
+                ops.push(Op::DrawLine { line: Line { points, is_closed: false } });
+            }
+            Item::Shape { outline, fill, stroke } => write_shape(outline, *fill, *stroke, height, ops),
+            Item::Picture { path, at, width, height: tall } => {
+                self.write_picture(path, *at, (*width, *tall), height, ops);
+            }
+        }
+    }
+
+    fn write_glyphs(&self, run: &GlyphRun, height: f32, ops: &mut Vec<Op>) {
+        let widths = &self.faces.get(run.face).widths;
+        let font = PdfFontHandle::External(FontId(run.face.tag().to_owned()));
+        ops.push(Op::SetFillColor { col: ink(0.0) });
+        ops.push(Op::StartTextSection);
+        ops.push(Op::SetFont { font, size: Pt(run.size) });
+        for level in run.glyphs.chunk_by(|a, b| a.rise.to_bits() == b.rise.to_bits()) {
+            let start = level[0].x;
+            let (x, y) = (run.at.0 + start, height - run.at.1 + level[0].rise);
+            ops.push(Op::SetTextMatrix { matrix: TextMatrix::Translate(Pt(x), Pt(y)) });
+            let mut pen = start;
+            let codepoints = level
+                .iter()
+                .enumerate()
+                .map(|(index, glyph)| {
+                    // The reader moves on by the width table; what differs from the shaped place
+                    // is put right after the glyph, in thousandths of the size, leftwards.
+                    pen += widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0) * run.size / 1000.0;
+                    let offset = level.get(index + 1).map_or(0.0, |next| {
+                        let thousandths = ((pen - next.x) * 1000.0 / run.size).round();
+                        pen -= thousandths * run.size / 1000.0;
+                        thousandths
+                    });
+                    Codepoint::with_cid(glyph.id, offset, glyph.text.to_string())
+                })
+                .collect();
+            ops.push(Op::ShowText { items: vec![TextItem::GlyphIds(codepoints)] });
+        }
+        ops.push(Op::EndTextSection);
+    }
+
+    fn write_picture(&self, path: &str, at: At, size: At, height: f32, ops: &mut Vec<Op>) {
+        let id = picture_id(path);
+        if !self.document.resources.xobjects.map.contains_key(&id) {
+            return;
+        }
+        ops.push(Op::UseXobject {
+            id,
+            transform: XObjectTransform {
+                translate_x: Some(Pt(at.0)),
+                translate_y: Some(Pt(height - at.1 - size.1)),
+                scale_x: Some(size.0),
+                scale_y: Some(size.1),
+                no_auto_scale: true,
+                ..XObjectTransform::default()
+            },
+        });
+    }
+}
+
+fn picture_id(path: &str) -> XObjectId {
+    let plain: String = path.chars().filter(char::is_ascii_alphanumeric).collect();
+    XObjectId(format!("P{plain}{:x}", fingerprint(path.as_bytes())))
+}
+
+fn write_shape(
+    outline: &[Corner],
+    fill: Option<f32>,
+    stroke: Option<f32>,
+    height: f32,
+    ops: &mut Vec<Op>,
+) {
+    if let Some(grey) = fill {
+        ops.push(Op::SetFillColor { col: ink(grey) });
+    }
+    if let Some(thickness) = stroke {
+        ops.push(Op::SetLineDashPattern { dash: LineDashPattern::default() });
+        ops.push(Op::SetOutlineThickness { pt: Pt(thickness) });
+        ops.push(Op::SetOutlineColor { col: ink(0.0) });
+    }
+    let mode = match (fill, stroke) {
+        (Some(_), Some(_)) => PaintMode::FillStroke,
+        (Some(_), None) => PaintMode::Fill,
+        _ => PaintMode::Stroke,
+    };
+    let points =
+        outline.iter().map(|corner| line_point(corner.at, height, corner.is_bent)).collect();
+    let rings = vec![PolygonRing { points }];
+    ops.push(Op::DrawPolygon {
+        polygon: Polygon { rings, mode, winding_order: WindingOrder::NonZero },
+    });
+}
+
+fn line_point(at: At, height: f32, bezier: bool) -> LinePoint {
+    LinePoint { p: Point { x: Pt(at.0), y: Pt(height - at.1) }, bezier }
+}
+
+fn ink(grey: f32) -> Color {
+    Color::Greyscale(Greyscale { percent: grey, icc_profile: None })
+}
+
+/// Puts title, language, dates and ids of our own in place, thins the fonts and saves.
+fn finish(pdf: &mut lopdf::Document, about: &About) -> Vec<u8> {
+    pdf.version = "1.7".to_owned();
+    let info = pdf.add_object(info_of(about));
+    pdf.trailer.set("Info", info);
+    if let Ok(catalog) = pdf.catalog_mut() {
+        catalog.set("Lang", text(&about.language));
+        let mut view = Dictionary::new();
+        view.set("DisplayDocTitle", true);
+        catalog.set("ViewerPreferences", view);
+    }
+    pdf.prune_objects();
+    let id = document_id(pdf, about);
+    pdf.trailer.set("ID", vec![id.clone(), id]);
+    compress(pdf);
+    let mut bytes = Vec::new();
+    pdf.save_modern(&mut bytes).expect("memory takes every byte");
+    bytes
+}
+
+fn info_of(about: &About) -> Dictionary {
+    let date = format!("D:{}000000Z", about.date);
+    let mut info = Dictionary::new();
+    info.set("Title", text(&about.title));
+    info.set("Author", text(&about.author));
+    info.set("Creator", text("homeground"));
+    info.set("CreationDate", Object::String(date.clone().into_bytes(), StringFormat::Literal));
+    info.set("ModDate", Object::String(date.into_bytes(), StringFormat::Literal));
+    info
+}
+
+/// A text string: plain where it is ASCII, else UTF-16 with its mark (ISO 32000-1, 7.9.2.2).
+fn text(words: &str) -> Object {
+    if words.is_ascii() {
+        return Object::String(words.as_bytes().to_vec(), StringFormat::Literal);
+    }
+    let units = words.encode_utf16().flat_map(u16::to_be_bytes);
+    let bytes = [0xFE, 0xFF].into_iter().chain(units).collect();
+    Object::String(bytes, StringFormat::Hexadecimal)
+}
+
+/// The id is drawn from the content, so that the same pages have the same id.
+fn document_id(pdf: &lopdf::Document, about: &About) -> Object {
+    let mut seen = about.title.clone().into_bytes();
+    for object in pdf.objects.values() {
+        if let Object::Stream(stream) = object {
+            seen.extend_from_slice(&stream.content);
+        }
+    }
+    let (low, high) = (fingerprint(&seen), fingerprint(about.date.as_bytes()));
+    let bytes = [low.to_be_bytes(), (low.rotate_left(29) ^ high).to_be_bytes()].concat();
+    Object::String(bytes, StringFormat::Hexadecimal)
+}
+
+/// FNV-1a, 64 bit.
+fn fingerprint(bytes: &[u8]) -> u64 {
+    bytes.iter().fold(0xcbf2_9ce4_8422_2325, |hash, byte| {
+        (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3)
+    })
+}
+
+/// Deflates every stream that is not yet; a middling level saves nearly all for half the time.
+fn compress(pdf: &mut lopdf::Document) {
+    for object in pdf.objects.values_mut() {
+        if let Object::Stream(stream) = object
+            && stream.dict.get(b"Filter").is_err()
+        {
+            let level = flate2::Compression::new(6);
+            let mut encoder = flate2::write::ZlibEncoder::new(Vec::new(), level);
+            let written = std::io::Write::write_all(&mut encoder, &stream.content);
+            if let Some(deflated) = written.and_then(|()| encoder.finish()).ok()
+                && deflated.len() < stream.content.len()
+            {
+                stream.dict.set("Filter", "FlateDecode");
+                stream.set_content(deflated);
+            }
+        }
+    }
+}
