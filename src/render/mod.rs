@@ -72,10 +72,10 @@ impl Sheet {
     /// The key of its name in the catalogue of words.
     pub const fn word_key(self) -> &'static str {
         match self {
-            Self::Cards => "paper-cards",
-            Self::HomeGuide => "paper-home-guide",
-            Self::Record => "paper-record",
-            Self::Review => "paper-review",
+            Self::Cards => "sheet-cards",
+            Self::HomeGuide => "sheet-home-guide",
+            Self::Record => "sheet-record",
+            Self::Review => "sheet-review",
         }
     }
 }

@@ -45,11 +45,11 @@ pub fn time_pieces(time: &PartTime, words: &Words) -> Vec<String> {
     piece("piece-recover", time.recover);
     let has_one = pieces.len() == 1 && time.rounds == 1;
     if time.rounds > 1 {
-        pieces.push(words.say_with("piece-rounds", &[("amount", Filling::Count(time.rounds))]));
+        pieces.push(words.say_with("piece-rounds", &[("count", Filling::Count(time.rounds))]));
     }
     if let Some((counts, tempo)) = time.counts {
-        pieces.push(words.say_with("piece-counts", &[("amount", Filling::Count(counts))]));
-        pieces.push(words.say_with("piece-tempo", &[("amount", Filling::Count(tempo))]));
+        let filling = [("counts", Filling::Count(counts)), ("tempo", Filling::Count(tempo))];
+        pieces.push(words.say_with("piece-counts", &filling));
     } else if has_one {
         pieces.clear();
     }
@@ -107,17 +107,18 @@ pub fn need_name(need: &Need, words: &Words) -> String {
     if need.optional { format!("{counted} ({})", words.say("optional")) } else { counted }
 }
 
-/// A stand-in with its mass and size: “pair of rolled socks (40–100 g)”.
+/// The name of a stand-in, for one or for several.
 pub fn substitute_name(substitute: &Substitute, count: u32) -> String {
     let name = if count > 1 { substitute.plural.as_str() } else { &substitute.thing.value.0 };
-    let limits: Vec<String> = substitute
-        .mass
-        .iter()
-        .map(ToString::to_string)
-        .chain(substitute.size.iter().map(ToString::to_string))
-        .collect();
-    let name = plain_line(name);
-    if limits.is_empty() { name } else { format!("{name} ({})", limits.join(", ")) }
+    plain_line(name)
+}
+
+/// What a thing may weigh and measure: “at most 200 g, 5–25 cm”.
+pub fn limits_of(need: &Need) -> Option<String> {
+    let mass = need.limits.mass.iter().map(ToString::to_string);
+    let size = need.limits.size.iter().map(ToString::to_string);
+    let limits: Vec<String> = mass.chain(size).collect();
+    (!limits.is_empty()).then(|| limits.join(", "))
 }
 
 /// The hardest effort of a session.

@@ -6,12 +6,12 @@ use super::scale::Type;
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
 use crate::pack::{Fault, Measure, Part, PartKind};
-use crate::prose::{Block, Run, read_blocks, read_line};
+use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
 use crate::render::picture_size::picture_size;
 
 /// The sizes that the words of a card are tried in, largest first: running text and key points.
-pub const SIZES: [(f32, f32); 4] = [(13.0, 20.0), (12.5, 19.0), (12.0, 18.0), (11.0, 16.0)];
+pub const SIZES: [(f32, f32); 5] = [(13.0, 20.0), (12.5, 19.0), (12.0, 18.0), (11.5, 17.0), (11.0, 16.0)];
 
 /// The room a picture may take on a card, in points.
 const TALLEST_PICTURE: f32 = 150.0;
@@ -26,12 +26,11 @@ pub fn part_strips(
     let body = Type::body(sizes.0);
     time_and_effort(column, part, source);
     throw_rules(column, part, source, body);
-    column.gap(body.leading * 0.35);
+    column.gap(5.0);
     column.blocks(&read_blocks(&part.how), body, Seat::default());
     key_points(column, part, source, sizes.1);
     measure(column, part, source, body);
     easier_harder(column, part, source, body);
-    faults(column, &part.faults, source, body);
     pictures(column, part, source, body);
     std::mem::take(&mut column.strips)
 }
@@ -150,23 +149,35 @@ fn labelled(column: &mut Column<'_, '_>, label: &str, runs: &[Run], body: Type) 
     column.words(&all, body, Seat::default());
 }
 
-/// “The knee is stiff: **Land as if on eggs**”
-fn faults(column: &mut Column<'_, '_>, faults: &[Fault], source: &SheetSource<'_>, body: Type) {
-    if faults.is_empty() {
-        return;
-    }
-    column.gap(8.0);
-    column.label(&source.words.say("faults"), Type::LABEL);
-    for fault in faults {
-        let mut runs = read_line(&fault.see);
-        if let Some(last) = runs.last_mut() {
-            let bare = last.text.trim_end_matches(['.', ':']).len();
-            last.text.truncate(bare);
+/// The card for whoever watches: what may be seen at each step, and what to say.
+pub fn helper_strips(
+    column: &mut Column<'_, '_>,
+    source: &SheetSource<'_>,
+    sizes: (f32, f32),
+) -> Vec<Strip> {
+    let body = Type::body(sizes.0);
+    let see = source.words.say("cards-look-how");
+    column.words(&one(see), body, Seat::default());
+    for part in source.session.parts.iter().filter(|part| !part.faults.is_empty()) {
+        column.gap(7.0);
+        column.label(&plain_line(&part.title), Type::LABEL);
+        for fault in &part.faults {
+            fault_entry(column, fault, body);
         }
-        runs.push(Run::plain(" → "));
-        runs.extend(read_line(&fault.say).into_iter().map(|run| Run { bold: true, ..run }));
-        column.entry(&runs, body);
     }
+    std::mem::take(&mut column.strips)
+}
+
+/// “The knee is stiff → **Land as if on eggs**”
+fn fault_entry(column: &mut Column<'_, '_>, fault: &Fault, body: Type) {
+    let mut runs = read_line(&fault.see);
+    if let Some(last) = runs.last_mut() {
+        let bare = last.text.trim_end_matches(['.', ':']).len();
+        last.text.truncate(bare);
+    }
+    runs.push(Run::plain(" → "));
+    runs.extend(read_line(&fault.say).into_iter().map(|run| Run { bold: true, ..run }));
+    column.entry(&runs, body);
 }
 
 /// The part’s pictures, each no wider than the card and no taller than half of it.

@@ -1,10 +1,12 @@
 //! The sheet set of activity cards: four to a page with cut lines, one card a part; a part that needs
 //! more room goes on on another card.
 
-use super::card::{CardHead, SIZES, adaptation_strips, opening_strips, part_strips};
+use super::card::{
+    CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips,
+};
 use super::flow::{Frame, flow_strips};
 use super::marks::part_mark;
-use super::page::{Item, MM, Page};
+use super::page::{BLACK, Corner, Item, MM, Page, WHITE};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
 use super::sheets::{SheetSource, fit_line, one};
@@ -14,7 +16,7 @@ use crate::render::phrases::part_name;
 use crate::words::Filling;
 
 /// From a cut line to what stands on the card.
-const INNER: f32 = 7.0 * MM;
+const INNER: f32 = 6.0 * MM;
 
 /// The line at the foot of a card.
 const FOOT: f32 = 17.0;
@@ -41,29 +43,38 @@ pub fn lay_cards(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page>
     let cell =
         Cell { width: width / 2.0 - MARGIN - INNER, height: height / 2.0 - MARGIN - INNER };
     let mut cards = Vec::new();
-    let words = source.words;
-    let opening = CardHead { kind: None, label: words.say("before"), title: source.title() };
-    cards.extend(fit_part(shaper, cell, &opening, source, &|column, sizes| {
-        opening_strips(column, source, sizes)
-    }));
-    for part in &source.session.parts {
-        let head = CardHead {
-            kind: Some(part.kind),
-            label: part_name(part, words),
-            title: plain_line(&part.title),
-        };
-        cards.extend(fit_part(shaper, cell, &head, source, &|column, sizes| {
-            part_strips(column, part, source, sizes)
-        }));
-    }
-    if !source.session.adaptations.each().is_empty() {
-        let head =
-            CardHead { kind: None, label: words.say("adaptations"), title: words.say("cards-adapt") };
-        cards.extend(fit_part(shaper, cell, &head, source, &|column, sizes| {
-            adaptation_strips(column, source, sizes)
-        }));
+    for (head, fill) in card_plan(source) {
+        cards.extend(fit_part(shaper, cell, &head, source, &*fill));
     }
     impose(shaper, source, cell, cards)
+}
+
+/// Fills a column with what a card says, in given sizes.
+type Fill<'f> = Box<dyn Fn(&mut Column<'_, '_>, (f32, f32)) -> Vec<Strip> + 'f>;
+
+/// Every card of a session in order: what to know first, each part, what a helper looks for, and how
+/// to make it fit.
+fn card_plan<'s>(source: &'s SheetSource<'_>) -> Vec<(CardHead, Fill<'s>)> {
+    let words = source.words;
+    let other = |label: &str, title: String| CardHead { kind: None, label: words.say(label), title };
+    let mut plan: Vec<(CardHead, Fill<'s>)> = vec![(
+        other("before", source.title()),
+        Box::new(|column, sizes| opening_strips(column, source, sizes)),
+    )];
+    for part in &source.session.parts {
+        let label = part_name(part, words);
+        let head = CardHead { kind: Some(part.kind), label, title: plain_line(&part.title) };
+        plan.push((head, Box::new(|column, sizes| part_strips(column, part, source, sizes))));
+    }
+    if source.session.parts.iter().any(|part| !part.faults.is_empty()) {
+        let head = other("cards-helper", words.say("cards-look"));
+        plan.push((head, Box::new(|column, sizes| helper_strips(column, source, sizes))));
+    }
+    if !source.session.adaptations.each().is_empty() {
+        let head = other("adaptations", words.say("cards-adapt"));
+        plan.push((head, Box::new(|column, sizes| adaptation_strips(column, source, sizes))));
+    }
+    plan
 }
 
 /// Lays out a part in the largest size that needs the fewest cards.
@@ -110,7 +121,17 @@ fn fit_part(
         .collect()
 }
 
-/// The head of a card: mark and kind, a thick line, the title.
+/// How tall the tab at the head of a card is.
+const TAB: f32 = 18.0;
+
+/// A black tab with its right shoulder cut off, as on a card index.
+fn tab(width: f32) -> Item {
+    let points = [(0.0, 0.0), (width - 6.0, 0.0), (width, 6.0), (width, TAB), (0.0, TAB)];
+    let outline = points.map(|at| Corner { at, is_bent: false }).to_vec();
+    Item::Shape { outline, fill: Some(BLACK), stroke: None, stroke_grey: BLACK }
+}
+
+/// The head of a card: a tab with mark and kind, a thick line, the title.
 fn lay_head(
     shaper: &mut Shaper<'_>,
     cell: Cell,
@@ -119,18 +140,22 @@ fn lay_head(
     source: &SheetSource<'_>,
 ) -> (Vec<Item>, f32) {
     let mut items = Vec::new();
-    let mut left = 0.0;
+    let mut inside = Vec::new();
+    let mut left = 7.0;
     if let Some(kind) = head.kind {
-        items.extend(part_mark(kind, (0.0, 0.0), 15.0));
-        left = 20.0;
+        inside.extend(part_mark(kind, (left, 2.5), 13.0));
+        left += 19.0;
     }
     // The right end of this line is left free for the card’s number.
-    if let Some(line) = fit_line(shaper, &head.label, Type::LABEL, cell.width - left - 80.0) {
-        items.extend(placed(line, left).map(|item| item.moved(0.0, 0.5)));
+    if let Some(line) = fit_line(shaper, &head.label, Type::LABEL, cell.width - left - 90.0) {
+        let width = left + line.width + 9.0;
+        inside.extend(placed(line, left).map(|item| item.moved(0.0, 2.0)));
+        items.push(tab(width));
     }
-    let mut y = 18.0;
+    items.extend(inside.into_iter().map(|item| item.shaded(WHITE)));
+    let mut y = TAB;
     items.push(Item::line((0.0, y), (cell.width, y), 1.8));
-    y += 4.0;
+    y += 5.0;
     let title = if goes_on {
         format!("{} {}", head.title, source.words.say("cards-continued"))
     } else {
@@ -140,7 +165,7 @@ fn lay_head(
         items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
         y += Type::CARD_TITLE.leading;
     }
-    (items, y + 3.0)
+    (items, y + 4.0)
 }
 
 /// Places four cards on each page, in reading order, with dashed lines to cut along.
@@ -187,7 +212,7 @@ fn card_items(
     let shaped = shaper.shape(&one(number), Type::SMALL, 80.0).drain(..).next();
     if let Some(line) = shaped {
         let left = cell.width - line.width;
-        items.extend(placed(line, left).map(|item| item.moved(0.0, 0.5)));
+        items.extend(placed(line, left).map(|item| item.moved(0.0, 2.0)));
     }
     let below = card.head_height;
     items.extend(card.frame.items.into_iter().map(|item| item.moved(0.0, below)));

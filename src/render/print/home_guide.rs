@@ -10,7 +10,7 @@ use super::strip::{Column, Seat, Strip, placed};
 use super::time_line::{HEIGHT, draw_time_line};
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{
-    effort_name, floor_size, hardest_effort, need_name, part_name, place_name, substitute_name,
+    effort_name, floor_size, hardest_effort, limits_of, need_name, part_name, place_name, substitute_name,
     surface_names,
 };
 use crate::words::Filling;
@@ -35,7 +35,7 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
 /// Title, summary, the facts in a row, the time line and the list of parts.
 fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, size: f32) -> SheetHead {
     let width = inner_width(source);
-    let kind = source.words.say("paper-home-guide");
+    let kind = source.words.say("sheet-home-guide");
     let (mut items, mut y) = lay_head(shaper, source, &kind, &source.title());
     let mut column = Column::new(shaper, width);
     column.words(&read_line(&source.session.summary), Type::body(size + 1.0), Seat::default());
@@ -155,6 +155,9 @@ fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     }
     for need in &source.session.needs {
         let mut runs = vec![Run::bold(need_name(need, source.words))];
+        if let Some(limits) = limits_of(need) {
+            runs.push(Run::plain(format!(" ({limits})")));
+        }
         let others: Vec<String> =
             need.substitutes.iter().map(|other| substitute_name(other, need.count)).collect();
         if !others.is_empty() {
@@ -233,5 +236,9 @@ fn cautions(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
         let mut runs = vec![Run::bold(format!("{}: ", source.words.say("foot-contact")))];
         runs.extend(read_line(contact));
         column.words(&runs, body, Seat::default());
+    }
+    if let Some(credit) = &source.session.credit {
+        column.gap(5.0);
+        column.words(&read_line(credit), Type::SMALL, Seat::default());
     }
 }

@@ -85,7 +85,7 @@ impl Pen {
     fn shape(&self, points: &[At]) -> Item {
         let outline =
             points.iter().map(|point| Corner { at: self.to(*point), is_bent: false }).collect();
-        Item::Shape { outline, fill: Some(BLACK), stroke: None }
+        Item::Shape { outline, fill: Some(BLACK), stroke: None, stroke_grey: BLACK }
     }
 
     fn circle(&self, (x, y): At, r: f32, fill: Option<f32>, stroke: Option<f32>) -> Item {
@@ -106,7 +106,7 @@ impl Pen {
             (x + r, y, false),
         ];
         let stroke = stroke.map(|thickness| thickness * self.scale);
-        Item::Shape { outline: self.corners(&corners), fill, stroke }
+        Item::Shape { outline: self.corners(&corners), fill, stroke, stroke_grey: BLACK }
     }
 
     fn half_disc(&self, (x, y): At, r: f32) -> Item {
@@ -120,7 +120,12 @@ impl Pen {
             (x + r, y - k, true),
             (x + r, y, false),
         ];
-        Item::Shape { outline: self.corners(&corners), fill: Some(BLACK), stroke: None }
+        Item::Shape {
+            outline: self.corners(&corners),
+            fill: Some(BLACK),
+            stroke: None,
+            stroke_grey: BLACK,
+        }
     }
 
     fn corners(&self, corners: &[(f32, f32, bool)]) -> Vec<Corner> {

@@ -21,13 +21,14 @@ pub type At = (f32, f32);
 pub type Grey = f32;
 
 pub const BLACK: Grey = 0.0;
+pub const WHITE: Grey = 1.0;
 
 /// Something drawn.
 #[derive(Clone, Debug)]
 pub enum Item {
     Glyphs(GlyphRun),
     Line { from: At, to: At, thickness: f32, dash: Option<(f32, f32)>, grey: Grey },
-    Shape { outline: Vec<Corner>, fill: Option<Grey>, stroke: Option<f32> },
+    Shape { outline: Vec<Corner>, fill: Option<Grey>, stroke: Option<f32>, stroke_grey: Grey },
     Picture { path: String, at: At, width: f32, height: f32 },
 }
 
@@ -44,6 +45,7 @@ pub struct GlyphRun {
     pub face: Face,
     pub size: f32,
     pub at: At,
+    pub grey: Grey,
     pub glyphs: Vec<PlacedGlyph>,
 }
 
@@ -68,7 +70,22 @@ impl Item {
         let (x, y) = at;
         let corners = [(x, y), (x + size.0, y), (x + size.0, y + size.1), (x, y + size.1)];
         let outline = corners.map(|at| Corner { at, is_bent: false }).to_vec();
-        Self::Shape { outline, fill, stroke }
+        Self::Shape { outline, fill, stroke, stroke_grey: BLACK }
+    }
+
+    /// The same item in another shade, as white words on a black tab.
+    #[must_use]
+    pub fn shaded(mut self, shade: Grey) -> Self {
+        match &mut self {
+            Self::Glyphs(run) => run.grey = shade,
+            Self::Line { grey, .. } => *grey = shade,
+            Self::Shape { fill, stroke_grey, .. } => {
+                *fill = fill.map(|_| shade);
+                *stroke_grey = shade;
+            }
+            Self::Picture { .. } => {}
+        }
+        self
     }
 
     /// The same item moved right and down.

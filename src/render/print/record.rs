@@ -12,8 +12,8 @@ use crate::read::words::Measured;
 use crate::render::phrases::measure_sentence;
 use crate::words::Filling;
 
-/// Rows to fill in: a try a day for most of a week.
-const ROWS: usize = 4;
+/// Rows to fill in: a try a day for a school week, and one more.
+const ROWS: usize = 6;
 
 /// A row that a child’s hand can write in.
 const ROW: f32 = 27.0;
@@ -23,7 +23,7 @@ const MOST_COLUMNS: u32 = 8;
 
 pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let words = source.words;
-    let (items, height) = lay_head(shaper, source, &words.say("paper-record"), &source.title());
+    let (items, height) = lay_head(shaper, source, &words.say("sheet-record"), &source.title());
     let mut column = Column::new(shaper, inner_width(source));
     column.words(&one(words.say("marks-how")), Type::body(12.0), Seat::default());
     column.gap(10.0);
@@ -36,7 +36,7 @@ pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
     success(&mut column, source);
     column.gap(14.0);
     column.label(&words.say("next-time"), Type::HEADING);
-    for _ in 0..3 {
+    for _ in 0..4 {
         ruled_line(&mut column);
     }
     let strips = column.strips;

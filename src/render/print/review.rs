@@ -21,7 +21,7 @@ pub fn lay_review(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
 
 fn lay_questions(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let words = source.words;
-    let (items, height) = lay_head(shaper, source, &words.say("paper-review"), &source.title());
+    let (items, height) = lay_head(shaper, source, &words.say("sheet-review"), &source.title());
     let mut column = Column::new(shaper, inner_width(source));
     column.words(&one(words.say("review-paper-how")), Type::body(12.0), Seat::default());
     for (question, number) in source.session.review.iter().zip(1_u32..) {
@@ -45,7 +45,7 @@ fn lay_questions(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page>
 fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let words = source.words;
     let title = words.say("review-answers");
-    let kind = format!("{} · {}", words.say("paper-review"), source.title());
+    let kind = format!("{} · {}", words.say("sheet-review"), source.title());
     let (items, height) = lay_head(shaper, source, &kind, &title);
     let mut column = Column::new(shaper, inner_width(source));
     for (question, number) in source.session.review.iter().zip(1_u32..) {

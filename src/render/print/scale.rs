@@ -25,7 +25,7 @@ impl Type {
 
     /// Running text at a size.
     pub const fn body(size: f32) -> Self {
-        Self::new(size, size * 1.32, false)
+        Self::new(size, size * 1.28, false)
     }
 
     /// The small print: as small as anything may be.

@@ -6,7 +6,7 @@ use parley::style::{FontStyle, FontWeight, LineHeight, OverflowWrap, StyleProper
 use parley::{FontContext, FontFamily, Layout, LayoutContext};
 
 use super::faces::Faces;
-use super::page::{GlyphRun, PlacedGlyph};
+use super::page::{BLACK, GlyphRun, PlacedGlyph};
 use super::scale::Type;
 use crate::prose::Run;
 
@@ -87,7 +87,7 @@ fn shaped_line(faces: &Faces, text: &str, line: &parley::layout::Line<'_, ()>) -
         let Some(face) = faces.by_blob(run.font().data.id()) else { continue };
         let at = (glyph_run.offset(), glyph_run.baseline() - top);
         let glyphs = placed_glyphs(text, &glyph_run);
-        runs.push(GlyphRun { face: face.face, size: run.font_size(), at, glyphs });
+        runs.push(GlyphRun { face: face.face, size: run.font_size(), at, grey: BLACK, glyphs });
     }
     ShapedLine { width: metrics.advance - metrics.hanging_advance, runs }
 }

@@ -139,8 +139,7 @@ fn add_feet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, pages: &mut [Page
                 page.items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
             }
         }
-        let origin = format!("{} · {}", source.title(), source.origin());
-        if let Some(line) = fit_line(shaper, &origin, Type::SMALL, right - MARGIN) {
+        if let Some(line) = fit_line(shaper, &source.origin(), Type::SMALL, right - MARGIN) {
             page.items.extend(placed(line, MARGIN).map(|item| item.moved(0.0, y)));
         }
     }

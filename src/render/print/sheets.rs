@@ -24,20 +24,10 @@ impl SheetSource<'_> {
         plain_line(&self.session.title)
     }
 
-    /// “Hollin Staithe School · CC-BY-4.0 · R. Ames”, as far as they are known.
+    /// “Standing jump · CC-BY-4.0”, for the foot of every page.
     pub fn origin(&self) -> String {
-        let parts = [
-            Some(self.pack.school.clone().unwrap_or_else(|| self.pack.title.clone())),
-            self.session.credit.as_ref().map(|credit| plain_line(credit)),
-            self.session.licence.as_ref().map(|licence| plain_line(licence)),
-        ];
-        let mut shown: Vec<String> = Vec::new();
-        for part in parts.into_iter().flatten() {
-            if !shown.iter().any(|known| known.contains(&part)) {
-                shown.push(part);
-            }
-        }
-        shown.join(" · ")
+        let licence = self.session.licence.as_ref().map(|licence| plain_line(licence));
+        [Some(self.title()), licence].into_iter().flatten().collect::<Vec<_>>().join(" · ")
     }
 }
 

@@ -155,6 +155,7 @@ impl<'c, 'f> Column<'c, 'f> {
             lines.extend(self.shaper.shape(runs, kind, half));
             lines.into_iter()
         });
+        let before = self.strips.len();
         let mut is_first = true;
         loop {
             let [left, right] = &mut sides;
@@ -166,11 +167,20 @@ impl<'c, 'f> Column<'c, 'f> {
             items.extend(right.into_iter().flat_map(|line| placed(line, half + gutter)));
             self.push(Strip {
                 height: kind.leading.max(if is_first { Type::LABEL.leading } else { 0.0 }),
-                keeps_next: is_first,
+                keeps_next: true,
                 items,
                 ..Strip::default()
             });
             is_first = false;
+        }
+        // A short pair stays whole; a long one may go on elsewhere after its first lines.
+        let pair = &mut self.strips[before..];
+        let is_long = pair.len() > 8;
+        for (index, strip) in pair.iter_mut().enumerate() {
+            strip.keeps_next = index == 0 || !is_long;
+        }
+        if let Some(last) = pair.last_mut() {
+            last.keeps_next = false;
         }
     }
 }

@@ -90,7 +90,10 @@ impl<'f> Writer<'f> {
                 let points = [*from, *to].map(|at| line_point(at, height, false)).to_vec();
                 ops.push(Op::DrawLine { line: Line { points, is_closed: false } });
             }
-            Item::Shape { outline, fill, stroke } => write_shape(outline, *fill, *stroke, height, ops),
+            Item::Shape { outline, fill, stroke, stroke_grey } => {
+                let stroke = stroke.map(|thickness| (thickness, *stroke_grey));
+                write_shape(outline, *fill, stroke, height, ops);
+            }
             Item::Picture { path, at, width, height: tall } => {
                 self.write_picture(path, *at, (*width, *tall), height, ops);
             }
@@ -100,7 +103,7 @@ impl<'f> Writer<'f> {
     fn write_glyphs(&self, run: &GlyphRun, height: f32, ops: &mut Vec<Op>) {
         let widths = &self.faces.get(run.face).widths;
         let font = PdfFontHandle::External(FontId(run.face.tag().to_owned()));
-        ops.push(Op::SetFillColor { col: ink(0.0) });
+        ops.push(Op::SetFillColor { col: ink(run.grey) });
         ops.push(Op::StartTextSection);
         ops.push(Op::SetFont { font, size: Pt(run.size) });
         for level in run.glyphs.chunk_by(|a, b| a.rise.to_bits() == b.rise.to_bits()) {
@@ -155,17 +158,17 @@ fn picture_id(path: &str) -> XObjectId {
 fn write_shape(
     outline: &[Corner],
     fill: Option<f32>,
-    stroke: Option<f32>,
+    stroke: Option<(f32, f32)>,
     height: f32,
     ops: &mut Vec<Op>,
 ) {
     if let Some(grey) = fill {
         ops.push(Op::SetFillColor { col: ink(grey) });
     }
-    if let Some(thickness) = stroke {
+    if let Some((thickness, grey)) = stroke {
         ops.push(Op::SetLineDashPattern { dash: LineDashPattern::default() });
         ops.push(Op::SetOutlineThickness { pt: Pt(thickness) });
-        ops.push(Op::SetOutlineColor { col: ink(0.0) });
+        ops.push(Op::SetOutlineColor { col: ink(grey) });
     }
     let mode = match (fill, stroke) {
         (Some(_), Some(_)) => PaintMode::FillStroke,
