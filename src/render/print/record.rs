@@ -87,7 +87,7 @@ fn table_of(measure: &Measure, source: &SheetSource<'_>) -> Table {
     let words = source.words;
     if measure.what.value == Measured::Criteria {
         let attempts = measure.attempts.as_ref().map_or(ROWS as u32, |attempts| attempts.value);
-        let mut heads = vec![words.say("marks-seen")];
+        let mut heads = vec![words.say("record-look-for")];
         heads.extend((1..=attempts.clamp(1, MOST_COLUMNS)).map(|n| attempt_name(n, source)));
         let rows = measure.criteria.iter().map(|criterion| plain_line(criterion)).collect();
         return Table { heads, rows, first_share: 3.5 };
