@@ -165,7 +165,7 @@ fn lay_head(
         items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
         y += Type::CARD_TITLE.leading;
     }
-    (items, y + 4.0)
+    (items, y + if goes_on { 8.0 } else { 4.0 })
 }
 
 /// Places four cards on each page, in reading order, with dashed lines to cut along.

@@ -2,7 +2,7 @@
 //! space and the cautions.
 
 use super::page::{Item, Page};
-use super::scale::Type;
+use super::scale::{SMALLEST, Type};
 use super::shaper::Shaper;
 use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_head};
 use super::sheets::{SheetSource, one};
@@ -16,14 +16,19 @@ use crate::render::phrases::{
 use crate::words::Filling;
 
 /// Sizes of the running text, largest first: the largest that fills one page is taken.
-const SIZES: [f32; 4] = [12.5, 12.0, 11.5, 11.0];
+const SIZES: [Type; 4] = [
+    Type { size: 12.5, leading: 16.0, is_bold: false },
+    Type { size: 12.0, leading: 15.2, is_bold: false },
+    Type { size: 11.5, leading: 14.4, is_bold: false },
+    Type { size: SMALLEST, leading: 13.4, is_bold: false },
+];
 
 /// Lays out the home guide: one page, or more where it can’t be helped.
 pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let mut pages = Vec::new();
-    for size in SIZES {
-        let head = guide_head(shaper, source, size);
-        let strips = guide_strips(shaper, source, size);
+    for body in SIZES {
+        let head = guide_head(shaper, source, body);
+        let strips = guide_strips(shaper, source, body);
         pages = lay_columns(shaper, source, &head, strips, 2);
         if pages.len() == 1 {
             break;
@@ -33,12 +38,12 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
 }
 
 /// Title, summary, the facts in a row, the time line and the list of parts.
-fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, size: f32) -> SheetHead {
+fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> SheetHead {
     let width = inner_width(source);
     let kind = source.words.say("sheet-home-guide");
     let (mut items, mut y) = lay_head(shaper, source, &kind, &source.title());
     let mut column = Column::new(shaper, width);
-    column.words(&read_line(&source.session.summary), Type::body(size + 1.0), Seat::default());
+    column.words(&read_line(&source.session.summary), body, Seat::default());
     column.gap(7.0);
     facts(&mut column, source);
     column.gap(10.0);
@@ -133,8 +138,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
     }
 }
 
-fn guide_strips(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, size: f32) -> Vec<Strip> {
-    let body = Type::body(size);
+fn guide_strips(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> Vec<Strip> {
     let mut column = Column::new(shaper, column_width(source, 2));
     things(&mut column, source, body);
     space(&mut column, source, body);
@@ -144,7 +148,7 @@ fn guide_strips(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, size: f32) ->
 }
 
 fn heading(column: &mut Column<'_, '_>, text: &str) {
-    column.gap(10.0);
+    column.gap(8.0);
     column.label(text, Type::HEADING);
 }
 
@@ -183,22 +187,14 @@ fn tick_entry(column: &mut Column<'_, '_>, runs: &[Run], body: Type) {
 }
 
 fn space(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
-    let Some(space) = &source.session.space else { return };
-    let words = source.words;
-    heading(column, &words.say("space"));
-    let mut sentences = Vec::new();
-    if let Some(size) = floor_size(source.session) {
-        sentences.push(words.say_with("space-needs", &[("size", Filling::Text(&size))]));
+    // The floor and the headroom stand large among the facts above.
+    let surfaces = surface_names(source.session, source.words);
+    if surfaces.is_empty() {
+        return;
     }
-    if let Some(height) = &space.height {
-        let height = height.to_string();
-        sentences.push(words.say_with("space-headroom", &[("height", Filling::Text(&height))]));
-    }
-    let surfaces = surface_names(source.session, words);
-    if !surfaces.is_empty() {
-        sentences.push(words.say_with("space-surface", &[("list", Filling::Text(&surfaces))]));
-    }
-    column.words(&one(sentences.join(" ")), body, Seat::default());
+    heading(column, &source.words.say("space"));
+    let sentence = source.words.say_with("space-surface", &[("list", Filling::Text(&surfaces))]);
+    column.words(&one(sentence), body, Seat::default());
 }
 
 fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {

@@ -9,8 +9,8 @@ use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip};
 use crate::prose::{Run, plain_line, plain_words, read_blocks};
 
-/// Lines to write an answer on.
-const LINES: usize = 3;
+/// Lines to write an answer on: as many as still leave the questions on one page.
+const LINES: [usize; 3] = [4, 3, 2];
 
 /// Questions, then answers from the top of a new page.
 pub fn lay_review(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
@@ -20,6 +20,21 @@ pub fn lay_review(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
 }
 
 fn lay_questions(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let mut pages = Vec::new();
+    for lines in LINES {
+        pages = lay_questions_with(shaper, source, lines);
+        if pages.len() == 1 {
+            break;
+        }
+    }
+    pages
+}
+
+fn lay_questions_with(
+    shaper: &mut Shaper<'_>,
+    source: &SheetSource<'_>,
+    lines: usize,
+) -> Vec<Page> {
     let words = source.words;
     let (items, height) = lay_head(shaper, source, &words.say("sheet-review"), &source.title());
     let mut column = Column::new(shaper, inner_width(source));
@@ -31,15 +46,15 @@ fn lay_questions(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page>
         column.label(&label, Type::LABEL);
         column.blocks(&read_blocks(&question.ask), Type::body(14.0), Seat::default());
         column.keep_with_next();
-        for line in 0..LINES {
+        for line in 0..lines {
             ruled_line(&mut column);
-            if line + 1 < LINES {
+            if line + 1 < lines {
                 column.keep_with_next();
             }
         }
     }
     let strips: Vec<Strip> = column.strips;
-    lay_columns(shaper, source, &SheetHead { items, height: height + 2.0 }, strips, 1)
+    lay_columns(shaper, source, &SheetHead { items, height: height + 6.0 }, strips, 1)
 }
 
 fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
@@ -66,5 +81,5 @@ fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
         column.words(&one(note), Type::body(12.0), Seat::default());
     }
     let strips = column.strips;
-    lay_columns(shaper, source, &SheetHead { items, height: height + 2.0 }, strips, 1)
+    lay_columns(shaper, source, &SheetHead { items, height: height + 6.0 }, strips, 1)
 }

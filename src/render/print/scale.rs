@@ -37,7 +37,7 @@ impl Type {
     /// The title of a sheet.
     pub const SHEET_TITLE: Self = Self::new(28.0, 32.0, true);
     /// A heading inside a sheet.
-    pub const HEADING: Self = Self::new(15.0, 20.0, true);
+    pub const HEADING: Self = Self::new(14.0, 18.5, true);
     /// A figure to be seen at once.
     pub const FIGURE: Self = Self::new(15.0, 18.0, true);
 
