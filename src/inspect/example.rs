@@ -13,6 +13,9 @@ const SOUND_PACK: &str = include_str!("sound/pack.yaml");
 const SOUND_EQUIPMENT: &str = include_str!("sound/equipment.yaml");
 const SOUND_CURRICULUM: &str = include_str!("sound/curriculum.yaml");
 const SOUND_SESSION: &str = include_str!("sound/session.yaml");
+/// A picture that examples can show; the sound session itself has none.
+const SOUND_PICTURE: &[u8] = include_bytes!("sound/pictures/hop.png");
+const PICTURE: &str = "games/pictures/hop.png";
 
 /// The pack that an example makes: the sound files, with the example's keys in place of theirs.
 pub fn example_pack(example: &str) -> Memory {
@@ -24,29 +27,54 @@ pub fn example_pack(example: &str) -> Memory {
     ]
     .map(|(path, text)| (path.to_owned(), text.to_owned()))
     .into();
-    for (path, is_whole, text) in files_of(example) {
-        let sound = files.get(&path).map_or(SOUND_SESSION, String::as_str);
-        let text = if is_whole { text } else { lay_over(sound, &text) };
-        files.insert(path, text);
+    for section in sections_of(example) {
+        let sound = files.get(&section.path).map_or(SOUND_SESSION, String::as_str);
+        match section.form {
+            Form::Over => files.insert(section.path, lay_over(sound, &section.text)),
+            Form::Whole => files.insert(section.path, section.text),
+            Form::Absent => files.remove(&section.path),
+        };
     }
+    let mut files: BTreeMap<String, Vec<u8>> =
+        files.into_iter().map(|(path, text)| (path, text.into_bytes())).collect();
+    files.entry(PICTURE.to_owned()).or_insert_with(|| SOUND_PICTURE.to_vec());
     let today = Date::read_quantity("2026-06-01").expect("a date in the calendar");
-    Memory { files: files.into_iter().map(|(path, text)| (path, text.into_bytes())).collect(), today }
+    Memory { files, today }
 }
 
-/// The files of an example: path, whether it stands alone, and text.
-fn files_of(example: &str) -> Vec<(String, bool, String)> {
-    let mut files = vec![(SESSION.to_owned(), false, String::new())];
+/// How a section of an example becomes a file.
+enum Form {
+    /// Laid over the sound file.
+    Over,
+    /// As it stands.
+    Whole,
+    /// The file is left out.
+    Absent,
+}
+
+struct Section {
+    path: String,
+    form: Form,
+    text: String,
+}
+
+/// The sections of an example; what stands before the first heading belongs to the session.
+fn sections_of(example: &str) -> Vec<Section> {
+    let section = |path: &str, form| Section { path: path.trim().into(), form, text: String::new() };
+    let mut sections = vec![section(SESSION, Form::Over)];
     for line in example.lines() {
         if let Some(path) = line.strip_prefix("# file: ") {
-            files.push((path.trim().to_owned(), false, String::new()));
+            sections.push(section(path, Form::Over));
         } else if let Some(path) = line.strip_prefix("# whole file: ") {
-            files.push((path.trim().to_owned(), true, String::new()));
-        } else if let Some((_, _, text)) = files.last_mut() {
-            text.push_str(line);
-            text.push('\n');
+            sections.push(section(path, Form::Whole));
+        } else if let Some(path) = line.strip_prefix("# no file: ") {
+            sections.push(section(path, Form::Absent));
+        } else if let Some(section) = sections.last_mut() {
+            section.text.push_str(line);
+            section.text.push('\n');
         }
     }
-    files
+    sections
 }
 
 /// Replaces the top-level keys of `sound` by those of `over`; a key that `over` gives as `key: ~`

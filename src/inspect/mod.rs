@@ -2,8 +2,11 @@
 //! reference, the broken example pack and the tests are made from what those files say.
 
 mod example;
+mod fit;
+mod pictures;
 mod rule;
 pub mod rules;
+mod wording;
 
 pub use example::example_pack;
 pub use rule::{Check, Notes, Rule};
@@ -11,26 +14,16 @@ pub use rule::{Check, Notes, Rule};
 use rayon::prelude::*;
 
 use crate::finding::{Finding, sort_findings};
-use crate::pack::Pack;
-use crate::plan::{Plans, plan_session};
+use crate::pack::{Pack, Session};
+use crate::place::Placed;
+use crate::plan::plan_session;
 
 /// Every finding of a pack: those met while reading, and those of every rule; sorted by place.
 pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
-    let of_sessions: Vec<Vec<Finding>> = pack
-        .sessions
-        .par_iter()
-        .map(|session| {
-            let plans: Plans = plan_session(session);
-            let mut found = Vec::new();
-            for rule in rules::ALL {
-                if let Check::Session(check) = rule.check {
-                    check(session, &plans, pack, &mut Notes::new(rule, &mut found));
-                }
-            }
-            found
-        })
-        .collect();
+    let of_sessions: Vec<Vec<Finding>> =
+        pack.sessions.par_iter().map(|session| inspect_session(session, pack)).collect();
     findings.extend(of_sessions.into_iter().flatten());
+    inspect_texts(&pack.texts(), pack, &mut findings);
     for rule in rules::ALL {
         if let Check::Pack(check) = rule.check {
             check(pack, &mut Notes::new(rule, &mut findings));
@@ -38,4 +31,25 @@ pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
     }
     sort_findings(&mut findings);
     findings
+}
+
+fn inspect_session(session: &Session, pack: &Pack) -> Vec<Finding> {
+    let plans = plan_session(session);
+    let mut findings = Vec::new();
+    for rule in rules::ALL {
+        if let Check::Session(check) = rule.check {
+            check(session, &plans, pack, &mut Notes::new(rule, &mut findings));
+        }
+    }
+    inspect_texts(&session.texts(), pack, &mut findings);
+    findings
+}
+
+fn inspect_texts(texts: &[Placed<&str>], pack: &Pack, findings: &mut Vec<Finding>) {
+    for rule in rules::ALL {
+        if let Check::Text(check) = rule.check {
+            let mut notes = Notes::new(rule, findings);
+            texts.iter().for_each(|text| check(text, pack, &mut notes));
+        }
+    }
 }

@@ -2,7 +2,7 @@
 
 use crate::finding::{Finding, Severity};
 use crate::pack::{Pack, Session};
-use crate::place::Place;
+use crate::place::{Place, Placed};
 use crate::plan::Plans;
 
 /// One rule of `inspect`.
@@ -19,8 +19,8 @@ pub struct Rule {
     /// the rule rests on no figure.
     pub source: &'static str,
     /// YAML that it finds fault with: top-level keys that replace those of a sound session. A line
-    /// `# file: equipment.yaml` starts another file of the pack; `# whole file: x.yaml` one that
-    /// replaces nothing.
+    /// `# file: equipment.yaml` starts another file of the pack, `# whole file: x.yaml` one that
+    /// replaces nothing; `# no file: x.yaml` leaves one out. Empty where no text can show it.
     pub bad: &'static str,
     /// YAML that it is content with, in the same form.
     pub good: &'static str,
@@ -34,6 +34,8 @@ pub enum Check {
     Reading,
     /// It looks at one session.
     Session(fn(&Session, &Plans, &Pack, &mut Notes<'_>)),
+    /// It looks at every text on its own, of the sessions and of the shared files.
+    Text(fn(&Placed<&str>, &Pack, &mut Notes<'_>)),
     /// It looks at the pack as a whole.
     Pack(fn(&Pack, &mut Notes<'_>)),
 }
@@ -43,6 +45,7 @@ impl std::fmt::Debug for Check {
         f.write_str(match self {
             Self::Reading => "Reading",
             Self::Session(_) => "Session",
+            Self::Text(_) => "Text",
             Self::Pack(_) => "Pack",
         })
     }

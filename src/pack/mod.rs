@@ -39,6 +39,8 @@ pub struct Pack {
     pub teacher_pages: bool,
     /// The shared list, by name.
     pub things: BTreeMap<String, Arc<Thing>>,
+    /// Names that the shared list has once already, where they stand again.
+    pub things_twice: Vec<Placed<Line>>,
     pub curriculum: Option<Curriculum>,
     /// In the order of their ids.
     pub sessions: Vec<Session>,
@@ -54,6 +56,19 @@ pub struct Pack {
     pub today: Date,
 }
 
+impl Pack {
+    /// Every CommonMark text of the shared files, with its place.
+    pub fn texts(&self) -> Vec<Placed<&str>> {
+        let mut texts: Vec<_> = self.welcome.iter().chain(&self.cautions).map(part::placed).collect();
+        texts.extend(self.contact.iter().map(part::placed));
+        for thing in self.things.values() {
+            texts.extend(thing.grip.iter().map(part::placed));
+            texts.extend(thing.substitutes.iter().filter_map(|s| s.note.as_ref()).map(part::placed));
+        }
+        texts
+    }
+}
+
 /// The department's curriculum list.
 #[derive(Clone, Debug)]
 pub struct Curriculum {
@@ -62,6 +77,8 @@ pub struct Curriculum {
     pub licence: Option<String>,
     /// By code.
     pub statements: BTreeMap<String, Statement>,
+    /// Codes that the list has once already, where they stand again.
+    pub twice: Vec<Placed<Line>>,
 }
 
 /// One statement of the curriculum.

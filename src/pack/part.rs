@@ -71,6 +71,11 @@ impl Part {
         self.movements.iter().any(|found| found.value == movement)
     }
 
+    /// “technique step “Push and hold””: how a message names it.
+    pub fn named(&self) -> String {
+        format!("{} “{}”", self.kind.trade_name(), self.title)
+    }
+
     /// Every text of the part that a family reads, with its place.
     pub fn texts(&self) -> Vec<Placed<&str>> {
         let mut texts = vec![placed(&self.title), placed(&self.how)];
@@ -85,6 +90,7 @@ impl Part {
         if let Some(measure) = &self.measure {
             texts.extend(measure.criteria.iter().map(placed));
         }
+        texts.extend(self.pictures.iter().filter_map(|picture| picture.caption.as_ref()).map(placed));
         texts
     }
 }

@@ -56,6 +56,12 @@ impl Session {
         texts.extend(self.objectives.iter().chain(&self.success).map(placed));
         texts.extend(self.safety.iter().map(placed));
         texts.extend(self.needs.iter().filter_map(|need| need.note.as_ref()).map(placed));
+        for substitute in self.needs.iter().flat_map(|need| &need.substitutes) {
+            texts.extend(substitute.note.iter().map(placed));
+        }
+        texts.extend(self.adult.iter().filter_map(|adult| adult.why.as_ref()).map(placed));
+        texts.extend(self.film.iter().map(|film| placed(&film.shows)));
+        texts.extend(self.pictures.iter().filter_map(|picture| picture.caption.as_ref()).map(placed));
         texts.extend(self.parts.iter().flat_map(Part::texts));
         for question in &self.review {
             texts.extend(std::iter::once(&question.ask).chain(&question.answer).map(placed));

@@ -69,12 +69,20 @@ impl<'p> House<'p> {
         paths
     }
 
+    /// Whether there are labels of a language.
+    pub fn has_words(&self, language: &str) -> bool {
+        self.file(&words_path(language)).is_some()
+    }
+
     /// The labels of a language, or the usual ones.
     pub fn words(&self, language: &str) -> Words {
-        let path = |language: &str| format!("static/words/{language}.ftl");
-        let known = if self.file(&path(language)).is_some() { language } else { USUAL_LABELS };
-        Words::from_fluent(known, &self.text(&path(known)))
+        let known = if self.has_words(language) { language } else { USUAL_LABELS };
+        Words::from_fluent(known, &self.text(&words_path(known)))
     }
+}
+
+fn words_path(language: &str) -> String {
+    format!("static/words/{language}.ftl")
 }
 
 fn files_of(dir: &'static Dir<'static>) -> Box<dyn Iterator<Item = String>> {

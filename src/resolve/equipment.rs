@@ -1,6 +1,7 @@
 //! The shared list, and each session's needs joined with it.
 
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
 use crate::pack::{Limits, Need, Part, Substitute, Thing};
@@ -9,14 +10,18 @@ use crate::read::Line;
 use crate::read::pack_files::{EquipmentDoc, ThingDoc};
 use crate::read::session_file::{NeedDoc, SubstituteDoc};
 
-/// The shared list by name; of two with one name the first counts (a rule tells of the second).
-pub(super) fn resolve_things(doc: EquipmentDoc) -> BTreeMap<String, Arc<Thing>> {
-    let mut things = BTreeMap::new();
-    for written in doc.equipment {
-        let thing = resolve_thing(written);
-        things.entry(thing.name.to_string()).or_insert_with(|| Arc::new(thing));
+/// The shared list by name, and the names that stand in it again: of two the first counts.
+pub(super) fn resolve_things(doc: EquipmentDoc) -> (BTreeMap<String, Arc<Thing>>, Vec<Placed<Line>>) {
+    let (mut things, mut twice) = (BTreeMap::new(), Vec::new());
+    for thing in doc.equipment.into_iter().map(resolve_thing) {
+        match things.entry(thing.name.to_string()) {
+            Entry::Vacant(free) => {
+                free.insert(Arc::new(thing));
+            }
+            Entry::Occupied(_) => twice.push(thing.name),
+        }
     }
-    things
+    (things, twice)
 }
 
 fn resolve_thing(doc: ThingDoc) -> Thing {

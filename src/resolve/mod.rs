@@ -6,6 +6,7 @@ mod parts;
 mod pictures;
 
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
 use crate::pack::{
@@ -26,7 +27,7 @@ const USUAL_LANGUAGE: &str = "en-GB";
 /// Fills in everything shared. Never fails: what doesn't resolve stays visible to the rules.
 pub fn resolve_pack(documents: Documents) -> Pack {
     let things = documents.equipment.map(|written| equipment::resolve_things(written.doc));
-    let things = things.unwrap_or_default();
+    let (things, things_twice) = things.unwrap_or_default();
     let shared = documents.pack.as_ref().map(|written| &written.doc);
     let mut sessions: Vec<Session> = documents
         .sessions
@@ -48,6 +49,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         address: shared.as_ref().and_then(|doc| doc.address.clone()),
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
+        things_twice,
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
         sessions,
         pictures: documents.pictures,
@@ -71,15 +73,22 @@ fn language_of(shared: Option<&PackDoc>, top: Place) -> Placed<String> {
 }
 
 fn resolve_curriculum(doc: CurriculumDoc) -> Curriculum {
-    let statement = |written: crate::read::pack_files::StatementDoc| {
-        let says = written.says.to_string();
-        (written.code.to_string(), Statement { says, ages: written.ages.map(|ages| ages.value) })
-    };
+    let (mut statements, mut twice) = (BTreeMap::new(), Vec::new());
+    for written in doc.statements {
+        let ages = written.ages.map(|ages| ages.value);
+        match statements.entry(written.code.to_string()) {
+            Entry::Vacant(free) => {
+                free.insert(Statement { says: written.says.to_string(), ages });
+            }
+            Entry::Occupied(_) => twice.push(written.code),
+        }
+    }
     Curriculum {
         title: doc.title.to_string(),
         source: doc.source.map(|source| source.to_string()),
         licence: doc.licence.map(|licence| licence.to_string()),
-        statements: doc.statements.into_iter().map(statement).collect(),
+        statements,
+        twice,
     }
 }
 

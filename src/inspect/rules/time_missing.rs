@@ -10,8 +10,8 @@ pub const RULE: Rule = Rule {
     why: "Nobody in the room keeps an eye on the clock. Without a time a child does a part for ten \
           seconds or for ten minutes, and the slot can’t be added up.",
     source: "",
-    bad: "cool_down:\n  title: Slow reach\n  effort: light\n  how: Reach up slowly.\n",
-    good: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  how: Reach up slowly.\n",
+    bad: "cool_down:\n  title: Slow reach\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
+    good: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
     check: Check::Session(check),
 };
 
@@ -21,7 +21,7 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         if is_empty {
             notes.find(
                 part.time.as_ref().map_or(part.title.place, |time| time.place),
-                format!("The {} “{}” has no time.", part.kind.trade_name(), part.title),
+                format!("The {} has no time.", part.named()),
                 "Add one, such as “time: 3 min” or “time: {work: 30 s, rest: 30 s, rounds: 4}”.",
             );
         }

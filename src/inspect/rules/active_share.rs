@@ -1,0 +1,40 @@
+use crate::finding::Severity;
+use crate::inspect::rule::{Check, Notes, Rule};
+use crate::pack::{Pack, Part, Session};
+use crate::plan::Plans;
+use crate::quantity::Duration;
+use crate::read::words::Effort;
+
+pub const RULE: Rule = Rule {
+    code: "active-share",
+    severity: Severity::Advice,
+    asks: "At least half of the slot is moderate or vigorous work.",
+    why: "Physical education is for many children the surest way to move. The work of moderate and \
+          vigorous parts counts here; explaining, rests and light parts don’t. It is an estimate from \
+          the efforts you name, nothing measured.",
+    source: "US Centers for Disease Control and Prevention: at least half of physical-education time",
+    bad: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: light\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
+    good: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
+    check: Check::Session(check),
+};
+
+fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
+    let is_unsure = |part: &Part| part.effort.is_none() || part.time.is_none();
+    if !plans.time.fills_slot() || session.parts.iter().any(is_unsure) {
+        return;
+    }
+    let spans = session.parts.iter().zip(&plans.time.spans);
+    let active: Duration = spans.filter(|(part, _)| is_active(part)).map(|(_, span)| span.work).sum();
+    let slot = session.slot.value;
+    if active * 2 < slot {
+        notes.find(
+            session.slot.place,
+            format!("Moderate and vigorous work fill {active} of {slot}, less than half."),
+            "Shorten the explaining, share rests out, or let a light part be done on the move.",
+        );
+    }
+}
+
+fn is_active(part: &Part) -> bool {
+    part.effort.as_ref().is_some_and(|effort| effort.value >= Effort::Moderate)
+}

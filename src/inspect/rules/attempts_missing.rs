@@ -1,0 +1,31 @@
+use crate::finding::Severity;
+use crate::inspect::rule::{Check, Notes, Rule};
+use crate::pack::{Pack, Session};
+use crate::plan::Plans;
+
+pub const RULE: Rule = Rule {
+    code: "attempts-missing",
+    severity: Severity::Problem,
+    asks: "A challenge says how many attempts count.",
+    why: "The record sheet has one box for each. It is usual to allow one or two for practice and to count \
+          three.",
+    source: "Common practice",
+    bad: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, better: more}\n",
+    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
+    check: Check::Session(check),
+};
+
+fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
+    for part in &session.parts {
+        let Some(measure) = &part.measure else { continue };
+        let attempts = measure.attempts.as_ref();
+        if attempts.is_none_or(|attempts| attempts.value == 0) {
+            notes.find(
+                attempts.map_or(measure.place, |attempts| attempts.place),
+                format!("The {} doesn’t say how many attempts count.", part.named()),
+                "Add “attempts:”, such as 3.",
+            );
+        }
+    }
+}
+

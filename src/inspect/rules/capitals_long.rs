@@ -1,0 +1,40 @@
+use crate::finding::Severity;
+use crate::inspect::rule::{Check, Notes, Rule};
+use crate::pack::Pack;
+use crate::place::Placed;
+
+pub const RULE: Rule = Rule {
+    code: "capitals-long",
+    severity: Severity::Advice,
+    asks: "No whole sentence is in capitals.",
+    why: "Words are known by their shape, and capitals are all one shape. A short call such as “STOP!” is \
+          let pass.",
+    source: "RNIB: no block capitals in running text",
+    bad: "safety:\n  - NEVER HOP IN SOCKS ON A SMOOTH FLOOR.\n",
+    good: "safety:\n  - \"**Never** hop in socks on a smooth floor.\"\n",
+    check: Check::Text(check),
+};
+
+/// Three long words in a row are more than a call or an abbreviation.
+const MOST: usize = 3;
+
+fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
+    let mut run = Vec::new();
+    for word in text.split_whitespace() {
+        let letters = word.chars().filter(|c| c.is_alphabetic()).count();
+        if letters > 0 && word.to_uppercase() == word && word.to_lowercase() != word {
+            run.push(word);
+        } else {
+            run.clear();
+        }
+        let is_long = run.iter().filter(|word| word.chars().count() > 2).count() > MOST;
+        if is_long {
+            notes.find(
+                pack.files.place_within(text.place, run[0]),
+                "This runs on in capitals.",
+                "Write it in small letters, and make the word that matters **bold**.",
+            );
+            return;
+        }
+    }
+}

@@ -1,0 +1,30 @@
+use crate::finding::Severity;
+use crate::inspect::rule::{Check, Notes, Rule};
+use crate::pack::{Pack, Session};
+use crate::plan::Plans;
+
+pub const RULE: Rule = Rule {
+    code: "collect-rule-missing",
+    severity: Severity::Problem,
+    asks: "Where something is thrown, kicked or struck, it is said when to stop and collect.",
+    why: "Most are hit while they fetch. One rule settles it: everything is sent, a call, then all fetch \
+          together.",
+    source: "",
+    bad: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [throwing, hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n    throw: {landing_zone: The free half of the rug}\n",
+    good: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [throwing, hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n    throw: {landing_zone: The free half of the rug, stop_and_collect: Both are thrown before anyone fetches}\n",
+    check: Check::Session(check),
+};
+
+fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
+    for part in &session.parts {
+        let has_rule = part.throw.as_ref().is_some_and(|rules| rules.stop_and_collect.is_some());
+        let sending = part.movements.iter().find(|movement| movement.sends_something());
+        if let Some(movement) = sending.filter(|_| !has_rule) {
+            notes.find(
+                movement.place,
+                format!("The {} has {} and no stop-and-collect rule.", part.named(), movement.value.word()),
+                "Add “throw:” with “stop_and_collect:”, such as “All are sent, call “all in”, then walk to fetch”.",
+            );
+        }
+    }
+}

@@ -1,0 +1,30 @@
+use crate::finding::Severity;
+use crate::inspect::rule::{Check, Notes, Rule};
+use crate::pack::{Pack, Session};
+use crate::plan::Plans;
+
+pub const RULE: Rule = Rule {
+    code: "landing-zone-missing",
+    severity: Severity::Problem,
+    asks: "Where something is thrown, kicked or struck, a landing zone is kept clear.",
+    why: "A soft ball still breaks a lamp, and a good throw lands where a small brother is standing. Name \
+          the zone in things that can be seen.",
+    source: "",
+    bad: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [throwing, hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n    throw: {stop_and_collect: Both are thrown before anyone fetches}\n",
+    good: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [throwing, hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n    throw: {landing_zone: The free half of the rug, stop_and_collect: Both are thrown before anyone fetches}\n",
+    check: Check::Session(check),
+};
+
+fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
+    for part in &session.parts {
+        let has_zone = part.throw.as_ref().is_some_and(|rules| rules.landing_zone.is_some());
+        let sending = part.movements.iter().find(|movement| movement.sends_something());
+        if let Some(movement) = sending.filter(|_| !has_zone) {
+            notes.find(
+                movement.place,
+                format!("The {} has {} and no landing zone.", part.named(), movement.value.word()),
+                "Add “throw:” with “landing_zone:”, such as “The rug and one step beyond it, nobody in it”.",
+            );
+        }
+    }
+}

@@ -1,0 +1,39 @@
+use crate::finding::Severity;
+use crate::inspect::rule::{Check, Notes, Rule};
+use crate::pack::{Pack, Session};
+use crate::plan::Plans;
+use crate::read::words::Measured;
+
+pub const RULE: Rule = Rule {
+    code: "unit-missing",
+    severity: Severity::Problem,
+    asks: "A mark that is measured has a unit.",
+    why: "“140” on a record sheet may be centimetres, hops or seconds. Without the unit it can’t be \
+          compared with anything.",
+    source: "",
+    bad: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, attempts: 3, better: more}\n",
+    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
+    check: Check::Session(check),
+};
+
+fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
+    for part in &session.parts {
+        let Some(measure) = &part.measure else { continue };
+        if measure.unit.is_none() && measure.what.value != Measured::Criteria {
+            notes.find(
+                measure.place,
+                format!("The {} measures {} and gives no unit.", part.named(), measure.what.word()),
+                format!("Add “unit:” with {}.", units_for(measure.what.value)),
+            );
+        }
+    }
+}
+
+/// “cm or m”
+pub(super) fn units_for(what: Measured) -> String {
+    match what.units() {
+        [] => "the things that are counted, such as catches".to_owned(),
+        units => units.join(" or "),
+    }
+}
+
