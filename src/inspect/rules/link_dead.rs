@@ -9,7 +9,7 @@ pub const RULE: Rule = Rule {
     code: "link-dead",
     severity: Severity::Problem,
     asks: "A link to a file of the pack finds it.",
-    why: "A family can’t ask where it went.",
+    why: "On paper and on a phone a link that leads nowhere only costs time, and a family has nobody to ask.",
     source: "",
     bad: "summary: Hop along a line, after [the skipping session](../fitness/skiping.yaml).\n",
     good: "summary: Hop along a line, as in [the picture](pictures/hop.png).\n",
