@@ -4,7 +4,7 @@
 use super::card::{
     CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips,
 };
-use super::flow::{Frame, flow_strips};
+use super::flow::{Frame, break_frames, place_frames};
 use super::marks::part_mark;
 use super::page::{BLACK, Corner, Item, MM, Page, WHITE};
 use super::scale::{MARGIN, Type, paper_size};
@@ -90,20 +90,21 @@ fn fit_part(
     let room = |frame: usize| {
         cell.height - FOOT - if frame == 0 { first_height } else { next_height }
     };
-    let mut best: Option<Vec<Frame>> = None;
+    let mut best: Option<(Vec<Strip>, Vec<usize>)> = None;
     for sizes in SIZES {
         let mut column = Column::new(shaper, cell.width);
         let strips = fill(&mut column, sizes);
-        let frames = flow_strips(strips, room);
-        let is_better = best.as_ref().is_none_or(|best| frames.len() < best.len());
+        let starts = break_frames(&strips, room);
+        let is_better = best.as_ref().is_none_or(|(_, best)| starts.len() < best.len());
+        let is_enough = starts.len() == 1;
         if is_better {
-            best = Some(frames);
+            best = Some((strips, starts));
         }
-        if best.as_ref().is_some_and(|best| best.len() == 1) {
+        if is_enough {
             break;
         }
     }
-    let frames = best.unwrap_or_default();
+    let frames = best.map_or_else(Vec::new, |(strips, starts)| place_frames(strips, &starts));
     frames
         .into_iter()
         .enumerate()

@@ -10,34 +10,32 @@ pub struct Frame {
     pub used: f32,
 }
 
-/// Places strips one below another. `height_of` tells the height of each frame by its number from 0.
-/// What must stay with the next strip moves on with it, unless that would leave a frame empty.
-pub fn flow_strips(strips: Vec<Strip>, height_of: impl Fn(usize) -> f32) -> Vec<Frame> {
-    let mut frames: Vec<Vec<Strip>> = vec![Vec::new()];
+/// Where frames begin: the index of the first strip of each. `height_of` tells the height of each
+/// frame by its number from 0. What must stay with the next strip moves on with it, unless that
+/// would leave a frame empty.
+pub fn break_frames(strips: &[Strip], height_of: impl Fn(usize) -> f32) -> Vec<usize> {
+    let mut starts = vec![0];
     let mut used = 0.0;
-    for strip in strips {
-        let limit = height_of(frames.len() - 1);
-        let is_empty = frames.last().is_none_or(Vec::is_empty);
-        let before = if is_empty { 0.0 } else { strip.space_before };
-        if !is_empty && used + before + strip.height > limit {
-            let carried = carry_over(frames.last_mut());
-            used = height_of_strips(&carried);
-            frames.push(carried);
+    for (index, strip) in strips.iter().enumerate() {
+        let start = starts[starts.len() - 1];
+        let before = if index == start { 0.0 } else { strip.space_before };
+        let limit = height_of(starts.len() - 1);
+        if index > start && used + before + strip.height > limit {
+            let next = start_of_carried(strips, start, index);
+            starts.push(next);
+            used = height_of_strips(&strips[next..index]);
         }
-        let is_first = frames.last().is_none_or(Vec::is_empty);
+        let is_first = starts[starts.len() - 1] == index;
         used += if is_first { 0.0 } else { strip.space_before } + strip.height;
-        if let Some(frame) = frames.last_mut() {
-            frame.push(strip);
-        }
     }
-    frames.into_iter().map(place).collect()
+    starts
 }
 
-/// The strips at the end of a frame that must not be its last.
-fn carry_over(frame: Option<&mut Vec<Strip>>) -> Vec<Strip> {
-    let Some(frame) = frame else { return Vec::new() };
-    let kept = frame.iter().rposition(|strip| !strip.keeps_next).map_or(0, |last| last + 1);
-    if kept == 0 { Vec::new() } else { frame.split_off(kept) }
+/// The first of the strips before `index` that must not end their frame; `index` itself where that
+/// would leave the frame empty.
+fn start_of_carried(strips: &[Strip], start: usize, index: usize) -> usize {
+    let kept = strips[start..index].iter().rposition(|strip| !strip.keeps_next);
+    kept.map_or(index, |last| start + last + 1)
 }
 
 fn height_of_strips(strips: &[Strip]) -> f32 {
@@ -45,17 +43,31 @@ fn height_of_strips(strips: &[Strip]) -> f32 {
     inner + strips.iter().map(|strip| strip.height).sum::<f32>()
 }
 
-fn place(strips: Vec<Strip>) -> Frame {
-    let mut frame = Frame::default();
+/// Whether every frame holds no more than its height.
+pub fn holds(strips: &[Strip], starts: &[usize], height_of: impl Fn(usize) -> f32) -> bool {
+    let ends = starts.iter().skip(1).copied().chain([strips.len()]);
+    starts
+        .iter()
+        .zip(ends)
+        .enumerate()
+        .all(|(frame, (start, end))| height_of_strips(&strips[*start..end]) <= height_of(frame))
+}
+
+/// Places strips one below another in the frames that begin at `starts`.
+pub fn place_frames(strips: Vec<Strip>, starts: &[usize]) -> Vec<Frame> {
+    let mut frames: Vec<Frame> = Vec::with_capacity(starts.len());
     for (index, strip) in strips.into_iter().enumerate() {
-        if index > 0 {
+        if starts.get(frames.len()) == Some(&index) {
+            frames.push(Frame::default());
+        } else if let Some(frame) = frames.last_mut() {
             frame.used += strip.space_before;
         }
+        let Some(frame) = frames.last_mut() else { continue };
         let top = frame.used;
         frame.items.extend(strip.items.into_iter().map(|item| item.moved(0.0, top)));
         frame.used += strip.height;
     }
-    frame
+    frames
 }
 
 #[cfg(test)]
@@ -67,12 +79,17 @@ mod tests {
         Strip { height, space_before, keeps_next, items }
     }
 
+    fn flow_strips(strips: Vec<Strip>, height: f32) -> Vec<Frame> {
+        let starts = break_frames(&strips, |_| height);
+        place_frames(strips, &starts)
+    }
+
     #[test]
     fn nothing_is_lost_and_nothing_overflows() {
         let strips: Vec<Strip> = (0..57_u8)
             .map(|i| strip(10.0 + f32::from(i % 4), 3.0, i % 5 == 0))
             .collect();
-        let frames = flow_strips(strips, |_| 60.0);
+        let frames = flow_strips(strips, 60.0);
         assert_eq!(frames.iter().map(|frame| frame.items.len()).sum::<usize>(), 57);
         assert!(frames.iter().all(|frame| frame.used <= 60.0 && frame.used > 0.0));
     }
@@ -80,13 +97,13 @@ mod tests {
     #[test]
     fn a_heading_moves_on_with_what_it_heads() {
         let strips = vec![strip(40.0, 0.0, false), strip(15.0, 0.0, true), strip(15.0, 0.0, false)];
-        let frames = flow_strips(strips, |_| 60.0);
+        let frames = flow_strips(strips, 60.0);
         assert_eq!(frames.iter().map(|frame| frame.items.len()).collect::<Vec<_>>(), [1, 2]);
     }
 
     #[test]
     fn a_strip_taller_than_any_frame_still_gets_one() {
-        let frames = flow_strips(vec![strip(90.0, 0.0, true), strip(10.0, 0.0, false)], |_| 60.0);
+        let frames = flow_strips(vec![strip(90.0, 0.0, true), strip(10.0, 0.0, false)], 60.0);
         assert_eq!(frames.len(), 2);
     }
 }

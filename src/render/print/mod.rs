@@ -8,6 +8,7 @@ mod card;
 mod cards;
 mod faces;
 mod flow;
+mod font_program;
 mod home_guide;
 mod marks;
 mod page;
@@ -65,6 +66,7 @@ fn render_session(
     writer: &mut Writer<'_>,
     source: &SheetSource<'_>,
 ) -> Vec<(String, Vec<u8>)> {
+    shaper.begin_session();
     Sheet::ALL
         .into_iter()
         .map(|sheet| {

@@ -1,6 +1,6 @@
 //! Whole-page sheets: a head on the first page, columns of strips, and a foot on every page.
 
-use super::flow::{Frame, flow_strips};
+use super::flow::{Frame, break_frames, holds, place_frames};
 use super::page::{Item, Page};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
@@ -70,26 +70,26 @@ pub fn lay_columns(
     let room = height - 2.0 * MARGIN - FOOT;
     let first = room - head.height;
     let count = usize::from(columns);
-    let frames = flow_strips(strips.clone(), |frame| if frame < count { first } else { room });
-    let frames = if frames.len() <= count { balance(strips, count, first) } else { frames };
-    let mut pages = place_frames(source, head, frames, columns);
+    let height_of = |frame: usize| if frame < count { first } else { room };
+    let mut starts = break_frames(&strips, height_of);
+    if count > 1 && starts.len() <= count {
+        starts = balance(&strips, count, first);
+    }
+    let frames = place_frames(strips, &starts);
+    let mut pages = pages_of(source, head, frames, columns);
     add_feet(shaper, source, &mut pages);
     pages
 }
 
-/// The least height at which the strips still fill no more than their columns, so that columns end
-/// at about the same place.
-fn balance(strips: Vec<Strip>, columns: usize, most: f32) -> Vec<Frame> {
+/// Where columns begin at the least height that still holds everything, so that they end at about
+/// the same place.
+fn balance(strips: &[Strip], columns: usize, most: f32) -> Vec<usize> {
+    let mut best = break_frames(strips, |_| most);
     let mut height = most;
-    let mut best = flow_strips(strips.clone(), |_| height);
-    if columns == 1 {
-        return best;
-    }
     while height > 40.0 {
         height -= 6.0;
-        let tried = flow_strips(strips.clone(), |_| height);
-        let is_over = tried.iter().any(|frame| frame.used > height);
-        if tried.len() > columns || is_over {
+        let tried = break_frames(strips, |_| height);
+        if tried.len() > columns || !holds(strips, &tried, |_| height) {
             break;
         }
         best = tried;
@@ -97,7 +97,7 @@ fn balance(strips: Vec<Strip>, columns: usize, most: f32) -> Vec<Frame> {
     best
 }
 
-fn place_frames(
+fn pages_of(
     source: &SheetSource<'_>,
     head: &SheetHead,
     frames: Vec<Frame>,

@@ -11,6 +11,7 @@ use printpdf::{
 };
 
 use super::faces::Faces;
+use super::font_program::thin_program;
 use super::page::{At, Corner, GlyphRun, Item, Page};
 
 /// What a PDF says about itself.
@@ -202,6 +203,7 @@ fn finish(pdf: &mut lopdf::Document, about: &About) -> Vec<u8> {
         view.set("DisplayDocTitle", true);
         catalog.set("ViewerPreferences", view);
     }
+    thin_fonts(pdf);
     pdf.prune_objects();
     let id = document_id(pdf, about);
     pdf.trailer.set("ID", vec![id.clone(), id]);
@@ -250,6 +252,22 @@ fn fingerprint(bytes: &[u8]) -> u64 {
     bytes.iter().fold(0xcbf2_9ce4_8422_2325, |hash, byte| {
         (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3)
     })
+}
+
+/// Leaves out of each embedded font what no reader of a PDF looks at.
+fn thin_fonts(pdf: &mut lopdf::Document) {
+    let programs: Vec<lopdf::ObjectId> = pdf
+        .objects
+        .values()
+        .filter_map(|object| object.as_dict().ok()?.get(b"FontFile2").ok()?.as_reference().ok())
+        .collect();
+    for id in programs {
+        let Some(Object::Stream(stream)) = pdf.objects.get_mut(&id) else { continue };
+        if let Some(thin) = thin_program(&stream.content) {
+            stream.dict.set("Length1", i64::try_from(thin.len()).unwrap_or(0));
+            stream.set_content(thin);
+        }
+    }
 }
 
 /// Deflates every stream that is not yet; a middling level saves nearly all for half the time.

@@ -1,11 +1,96 @@
-//! The mini-site.
+//! The mini-site: pack and plans → pages. Each page kind has a file here that says what it shows
+//! and fills it from the pack, and a template of the same name that says how it looks.
+//!
+//! Fields of type [`html::Html`] hold text that the prose stage has made safe; every other string is
+//! escaped by the template. Tokens (`"warm-up"`, `"vigorous"`) become words in the template.
 
-use super::{Bundle, Publication, RenderFault};
+mod assets;
+mod choices;
+mod facts;
+mod frame;
+mod front;
+mod html;
+#[cfg(test)]
+mod page_tests;
+mod part;
+mod picture;
+mod rules;
+mod session;
+mod teachers;
+mod templates;
+mod things;
+mod timeline;
+
+use std::sync::Arc;
+
+use rayon::prelude::*;
+
+use super::{Bundle, Publication, RenderFault, page_path};
+use crate::pack::{Session, SessionId};
+use crate::plan::Plans;
+use crate::words::Words;
+use templates::Templates;
+
+/// What every page is filled from.
+struct Site<'p> {
+    publication: &'p Publication<'p>,
+    words: Arc<Words>,
+    templates: Templates,
+}
+
+impl<'p> Site<'p> {
+    fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
+        let words = Arc::new(publication.house.words(&publication.pack.language));
+        let templates = Templates::load(&publication.house, Arc::clone(&words))?;
+        Ok(Self { publication, words, templates })
+    }
+
+    /// Whether the pack is written from right to left; drawings are then turned round.
+    fn is_rtl(&self) -> bool {
+        frame::direction_of(&self.publication.pack.language) == "rtl"
+    }
+
+    fn sessions(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
+        self.publication.pack.sessions.iter().zip(&self.publication.plans)
+    }
+
+    /// The sessions that families see: a retired one is kept in the pack and on the teachers' page.
+    fn offered(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
+        self.sessions().filter(|(session, _)| !session.is_retired())
+    }
+
+    /// The session of an id.
+    fn session(&self, id: &SessionId) -> Option<&'p Session> {
+        let sessions = &self.publication.pack.sessions;
+        sessions.binary_search_by(|session| session.id.cmp(id)).ok().map(|at| &sessions[at])
+    }
+}
 
 /// Renders every page and asset of the mini-site.
 ///
 /// # Errors
 /// Where a template of the pack's own look can't be used.
-pub fn render_site(_publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
-    Ok(Bundle::new())
+pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
+    let site = Site::of(publication)?;
+    let mut bundle = assets::gather_assets(publication);
+    bundle.extend(front::render_front(&site)?);
+    bundle.insert("things.html".into(), things::render_things(&site)?);
+    if publication.pack.teacher_pages {
+        bundle.insert("teachers.html".into(), teachers::render_teachers(&site)?);
+        bundle.insert("rules.html".into(), rules::render_rules(&site)?);
+    }
+    bundle.extend(render_sessions(&site)?);
+    Ok(bundle)
+}
+
+fn render_sessions(site: &Site<'_>) -> Result<Bundle, RenderFault> {
+    let publication = site.publication;
+    let render = |(session, plans): (&Session, &Plans)| {
+        let page = (!session.is_retired()).then(|| session::render_session(site, session, plans));
+        (publication.on_session)();
+        page.transpose().map(|page| page.map(|page| (page_path(&session.id), page)))
+    };
+    let sessions: Vec<_> = site.sessions().collect();
+    let pages: Result<Vec<_>, RenderFault> = sessions.into_par_iter().map(render).collect();
+    Ok(pages?.into_iter().flatten().collect())
 }

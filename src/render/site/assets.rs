@@ -1,0 +1,83 @@
+//! What the pages load: style sheets, drawings, fonts, and the pack's pictures.
+
+use super::picture::pixels_of;
+use crate::render::{Bundle, Publication};
+
+/// House folders and where their files are published. Fonts for paper lie elsewhere and stay at home.
+const FOLDERS: [(&str, &str); 2] =
+    [("static/site/", "static/"), ("static/fonts/", "static/fonts/")];
+
+pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
+    let mut bundle = Bundle::new();
+    for (home, published) in FOLDERS {
+        for path in publication.house.paths_below(home.trim_end_matches('/')) {
+            let bytes = publication.house.file(&path).unwrap_or_default();
+            let is_sheet = path.ends_with(".css");
+            let bytes = if is_sheet { tighten_sheet(bytes) } else { bytes.to_vec() };
+            bundle.insert(path.replacen(home, published, 1), bytes);
+        }
+    }
+    // Only what is a picture is published: a file may be named .png and be anything.
+    let pictures = publication.pack.pictures.iter().filter(|(_, bytes)| pixels_of(bytes).is_some());
+    bundle.extend(pictures.map(|(path, bytes)| (format!("pictures/{path}"), bytes.to_vec())));
+    bundle
+}
+
+/// Takes comments and needless spaces out of a style sheet; what stands in quotes stays.
+fn tighten_sheet(bytes: &[u8]) -> Vec<u8> {
+    let text = String::from_utf8_lossy(bytes);
+    let mut sheet = String::with_capacity(text.len());
+    let mut letters = without_comments(&text).into_iter().peekable();
+    let mut quote = None;
+    while let Some(letter) = letters.next() {
+        if quote.is_some() || !letter.is_whitespace() {
+            quote = match (quote, letter) {
+                (None, '"' | '\'') => Some(letter),
+                (Some(open), _) if open == letter && !sheet.ends_with('\\') => None,
+                _ => quote,
+            };
+            sheet.push(letter);
+        } else if !is_open(&sheet) && !matches!(letters.peek(), Some('{' | '}') | None) {
+            sheet.push(' ');
+        }
+    }
+    sheet.into_bytes()
+}
+
+/// Whether a space would say nothing here.
+fn is_open(sheet: &str) -> bool {
+    sheet.is_empty() || sheet.ends_with(['{', '}', ';', ':', ',', ' '])
+}
+
+fn without_comments(text: &str) -> Vec<char> {
+    let mut kept = Vec::with_capacity(text.len());
+    let mut rest = text;
+    while let Some((before, after)) = rest.split_once("/*") {
+        kept.extend(before.chars());
+        rest = after.split_once("*/").map_or("", |(_, after)| after);
+    }
+    kept.extend(rest.chars());
+    kept
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn comments_are_left_at_home() {
+        let tight = |sheet: &str| String::from_utf8(tighten_sheet(sheet.as_bytes())).unwrap();
+        assert_eq!(
+            tight("/* a\n b */\n\np { color: red } /* c */\n  a > b, i { b: c }\n/* open"),
+            "p{color:red}a > b,i{b:c}"
+        );
+        assert_eq!(
+            tight("p::after { content: \" a; b \" counter(c) }"),
+            "p::after{content:\" a; b \" counter(c)}"
+        );
+        assert_eq!(
+            tight("p { margin: 0 calc(1px + 2px) }\n@media (min-width: 4em) { a :is(b) { c: d } }"),
+            "p{margin:0 calc(1px + 2px)}@media (min-width:4em){a :is(b){c:d}}"
+        );
+    }
+}

@@ -1,0 +1,151 @@
+//! What surrounds every page.
+
+use serde::Serialize;
+
+use super::Site;
+use super::html::{Html, Scribe};
+use crate::pack::{Pack, Session};
+use crate::prose::plain_line;
+
+/// The page's way round, head and foot.
+#[derive(Serialize, Clone, Debug)]
+pub(super) struct Frame {
+    /// From this page up to the top folder: nothing, `../`, `../../` …
+    root: String,
+    language: String,
+    direction: &'static str,
+    /// For the window's title.
+    title: String,
+    /// One plain sentence.
+    description: String,
+    pack: String,
+    school: Option<String>,
+    /// Which page this is.
+    here: &'static str,
+    teacher_pages: bool,
+    contact: Option<Html>,
+    licence: Option<Licence>,
+    credit: Option<Html>,
+}
+
+/// A licence by its name, with its text's address where it is one of the well-known ones.
+#[derive(Serialize, Clone, Debug)]
+struct Licence {
+    name: String,
+    href: Option<String>,
+}
+
+/// The frame of a page at the top of the site.
+pub(super) fn frame_of_page(
+    site: &Site<'_>,
+    here: &'static str,
+    title: &str,
+    about: &str,
+) -> Frame {
+    let pack = site.publication.pack;
+    let mut frame = bare_frame(pack, "", here, title, about);
+    // A page about many sessions names a licence and a maker only where all of them share it.
+    frame.licence =
+        shared(pack, |session| session.licence.as_deref()).map(|name| licence_of(&name));
+    let credit = shared(pack, |session| session.credit.as_deref());
+    frame.credit = credit.map(|credit| Scribe::of_pack(pack, "").line(&credit));
+    frame
+}
+
+/// The frame of a session's page.
+pub(super) fn frame_of_session(pack: &Pack, session: &Session) -> Frame {
+    let root = root_of(session);
+    let title = plain_line(&session.title);
+    let mut frame = bare_frame(pack, &root, "session", &title, &plain_line(&session.summary));
+    frame.licence = session.licence.as_ref().map(|name| licence_of(name));
+    let scribe = Scribe::of_session(pack, session, &root);
+    frame.credit = session.credit.as_ref().map(|credit| scribe.line(credit));
+    frame
+}
+
+fn bare_frame(pack: &Pack, root: &str, here: &'static str, title: &str, about: &str) -> Frame {
+    let name = plain_line(&pack.title);
+    Frame {
+        root: root.to_owned(),
+        language: pack.language.to_string(),
+        direction: direction_of(&pack.language),
+        title: if title == name { name.clone() } else { format!("{title} – {name}") },
+        description: about.to_owned(),
+        pack: name,
+        school: pack.school.as_deref().map(plain_line),
+        here,
+        teacher_pages: pack.teacher_pages,
+        contact: pack.contact.as_ref().map(|contact| Scribe::of_pack(pack, root).line(contact)),
+        licence: None,
+        credit: None,
+    }
+}
+
+/// The way up from a session's page: one step for `sessions`, one for each folder of its id.
+pub(super) fn root_of(session: &Session) -> String {
+    "../".repeat(session.id.depth() + 1)
+}
+
+/// What all offered sessions say alike.
+fn shared<'p>(pack: &'p Pack, says: impl Fn(&'p Session) -> Option<LineOf<'p>>) -> Option<String> {
+    let mut said = pack.sessions.iter().filter(|session| !session.is_retired()).map(says);
+    let first = said.next()??;
+    said.all(|other| other == Some(first)).then(|| first.to_string())
+}
+
+type LineOf<'p> = &'p crate::read::Line;
+
+/// The languages written from right to left, by their BCP 47 primary subtag (Unicode CLDR).
+const RIGHT_TO_LEFT: [&str; 10] = ["ar", "ckb", "dv", "fa", "he", "ps", "sd", "ug", "ur", "yi"];
+
+pub(super) fn direction_of(language: &str) -> &'static str {
+    let primary = language.split('-').next().unwrap_or_default().to_ascii_lowercase();
+    if RIGHT_TO_LEFT.contains(&primary.as_str()) { "rtl" } else { "ltr" }
+}
+
+fn licence_of(name: &str) -> Licence {
+    Licence { name: name.to_owned(), href: licence_address(name) }
+}
+
+/// Where the text of a licence stands, by its SPDX name.
+fn licence_address(name: &str) -> Option<String> {
+    match name {
+        "CC0-1.0" => Some("https://creativecommons.org/publicdomain/zero/1.0/".into()),
+        "OGL-UK-3.0" => Some(
+            "https://www.nationalarchives.gov.uk/doc/open-government-licence/version/3/".into(),
+        ),
+        _ => {
+            let (kind, version) = name
+                .strip_prefix("CC-")?
+                .to_lowercase()
+                .rsplit_once('-')
+                .map(|(kind, version)| (kind.to_owned(), version.to_owned()))?;
+            let known = ["by", "by-sa", "by-nc", "by-nd", "by-nc-sa", "by-nc-nd"];
+            let is_known =
+                known.contains(&kind.as_str()) && ["3.0", "4.0"].contains(&version.as_str());
+            is_known.then(|| format!("https://creativecommons.org/licenses/{kind}/{version}/"))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn well_known_licences_are_linked() {
+        // SPDX licence list: the addresses under "Other web pages for this license".
+        let by = licence_address("CC-BY-4.0");
+        assert_eq!(by.as_deref(), Some("https://creativecommons.org/licenses/by/4.0/"));
+        let share = licence_address("CC-BY-NC-SA-4.0");
+        assert_eq!(share.as_deref(), Some("https://creativecommons.org/licenses/by-nc-sa/4.0/"));
+        assert_eq!(licence_address("CC-X-9"), None);
+        assert_eq!(licence_address("ask us"), None);
+    }
+
+    #[test]
+    fn direction_follows_the_language() {
+        assert_eq!(direction_of("ar-EG"), "rtl");
+        assert_eq!(direction_of("en-GB"), "ltr");
+    }
+}

@@ -1,0 +1,122 @@
+//! The front page, and the style sheet that makes its choices work.
+
+use std::fmt::Write as _;
+
+use serde::Serialize;
+
+use super::Site;
+use super::choices::{Choices, Chooser};
+use super::facts::{Facts, facts_of};
+use super::frame::{Frame, frame_of_page};
+use super::html::{Html, Scribe};
+use super::timeline::draw_skyline;
+use crate::pack::Session;
+use crate::plan::Plans;
+use crate::prose::plain_line;
+use crate::read::words::State;
+use crate::render::{Bundle, RenderFault, Sheet, page_path};
+
+#[derive(Serialize, Clone, Debug)]
+struct FrontPage {
+    frame: Frame,
+    welcome: Option<Html>,
+    choices: Choices,
+    entries: Vec<Entry>,
+}
+
+/// One session in the list.
+#[derive(Serialize, Clone, Debug)]
+struct Entry {
+    /// From the top folder.
+    href: String,
+    cards: String,
+    title: String,
+    summary: Html,
+    facts: Facts,
+    needs: Vec<String>,
+    skyline: String,
+    fits: String,
+    is_draft: bool,
+}
+
+/// What `choose.css` is made from.
+#[derive(Serialize, Clone, Debug)]
+struct ChooseSheet<'c> {
+    tokens: Vec<&'c str>,
+    /// What is said where no session fits, as the inside of a CSS string.
+    nothing: String,
+}
+
+/// `index.html` and `static/choose.css`.
+pub(super) fn render_front(site: &Site<'_>) -> Result<Bundle, RenderFault> {
+    let pack = site.publication.pack;
+    let chooser = Chooser::of(site);
+    let welcome = pack.welcome.as_ref().map(|welcome| Scribe::of_pack(pack, "").prose(welcome));
+    let title = plain_line(&pack.title);
+    let page = FrontPage {
+        frame: frame_of_page(site, "front", &title, &site.words.say("front-about")),
+        welcome,
+        entries: entries_of(site, &chooser),
+        choices: chooser.choices.clone(),
+    };
+    let nothing = css_string(&site.words.say("front-none"));
+    let sheet = ChooseSheet { tokens: chooser.tokens(), nothing };
+    Ok(Bundle::from([
+        ("index.html".into(), site.templates.fill("front.html", &page)?),
+        ("static/choose.css".into(), site.templates.fill("choose.css", &sheet)?),
+    ]))
+}
+
+/// Youngest first, as a family looks for them; then by title.
+fn entries_of(site: &Site<'_>, chooser: &Chooser) -> Vec<Entry> {
+    let mut sessions: Vec<(&Session, &Plans)> = site.offered().collect();
+    sessions.sort_by_key(|(session, _)| {
+        (session.ages.youngest, session.ages.oldest, plain_line(&session.title), &session.id)
+    });
+    sessions.into_iter().map(|(session, plans)| entry_of(site, chooser, session, plans)).collect()
+}
+
+fn entry_of(site: &Site<'_>, chooser: &Chooser, session: &Session, plans: &Plans) -> Entry {
+    let scribe = Scribe::of_session(site.publication.pack, session, "");
+    let needs = session.needs.iter().filter(|need| !need.optional);
+    Entry {
+        href: page_path(&session.id),
+        cards: Sheet::Cards.path(&session.id),
+        title: plain_line(&session.title),
+        summary: scribe.line(&session.summary),
+        facts: facts_of(session, &plans.time),
+        needs: needs.map(|need| plain_line(&need.counted())).collect(),
+        skyline: draw_skyline(session, &plans.time),
+        fits: chooser.fits_of(session),
+        is_draft: is_draft(session),
+    }
+}
+
+pub(super) fn is_draft(session: &Session) -> bool {
+    session.standing.as_ref().is_some_and(|standing| standing.state.value == State::Draft)
+}
+
+/// Text as the inside of a double-quoted CSS string (CSS Syntax 3: escapes).
+fn css_string(text: &str) -> String {
+    let mut inside = String::with_capacity(text.len());
+    for letter in text.chars() {
+        match letter {
+            '"' | '\\' | '<' | '\n' | '\r' => {
+                let _ = write!(inside, "\\{:x} ", u32::from(letter));
+            }
+            _ => inside.push(letter),
+        }
+    }
+    inside
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_string_can_not_break_out_of_the_style_sheet() {
+        assert_eq!(css_string(r#"a" } b"#), r#"a\22  } b"#);
+        assert_eq!(css_string("a\\\n"), "a\\5c \\a ");
+    }
+}

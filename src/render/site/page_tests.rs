@@ -1,0 +1,104 @@
+//! Pages of a small pack, looked at from outside: links lead somewhere, nothing a pack holds becomes
+//! markup, nothing is loaded from elsewhere.
+
+use std::collections::BTreeSet;
+
+use super::render_site;
+use crate::inspect::example_pack;
+use crate::pack::Pack;
+use crate::plan::{plan_gathering, plan_session};
+use crate::read::{Selection, read_pack};
+use crate::render::house::House;
+use crate::render::{Bundle, Publication, Sheet};
+use crate::resolve::resolve_pack;
+
+const HOSTILE: &str = r##"
+title: <script>alert(1)</script> "quoted" & 'more'
+summary: An <img src=x onerror=alert(2)> and [a trap](javascript:alert(3)) and [home](https://example.org).
+"##;
+
+fn pack_of(example: &str) -> Pack {
+    resolve_pack(read_pack(&example_pack(example), &Selection::All).expect("a readable pack"))
+}
+
+fn pages_of(pack: &Pack) -> Bundle {
+    let house = House::new(&pack.look);
+    let publication = Publication {
+        pack,
+        plans: pack.sessions.iter().map(plan_session).collect(),
+        gathering: plan_gathering(pack),
+        words: house.words(&pack.language),
+        house,
+        on_session: &|| {},
+    };
+    render_site(&publication).expect("the shipped templates fit")
+}
+
+fn html(pages: &Bundle) -> impl Iterator<Item = (&String, String)> {
+    let page = |(path, bytes): (_, &Vec<u8>)| (path, String::from_utf8(bytes.clone()).unwrap());
+    pages.iter().filter(|(path, _)| path.ends_with(".html")).map(page)
+}
+
+/// Every value of an attribute in a page.
+fn values<'p>(page: &'p str, attribute: &str) -> Vec<&'p str> {
+    let opening = format!(" {attribute}=\"");
+    page.split(&opening).skip(1).filter_map(|rest| rest.split('"').next()).collect()
+}
+
+/// The path that a relative link leads to from a page.
+fn target(page: &str, link: &str) -> String {
+    let mut folders: Vec<&str> = page.split('/').collect();
+    folders.pop();
+    for step in link.split('/') {
+        match step {
+            ".." => assert!(folders.pop().is_some(), "{link} in {page} leaves the site"),
+            name => folders.push(name),
+        }
+    }
+    folders.join("/")
+}
+
+#[test]
+fn every_link_inside_the_site_leads_somewhere() {
+    let pack = pack_of("");
+    let pages = pages_of(&pack);
+    let sheets = pack.sessions.iter().flat_map(|s| Sheet::ALL.map(|sheet| sheet.path(&s.id)));
+    let paths: BTreeSet<String> = pages.keys().cloned().chain(sheets).collect();
+    let mut followed = 0;
+    for (path, page) in html(&pages) {
+        let ids: BTreeSet<&str> = values(&page, "id").into_iter().collect();
+        for link in values(&page, "href").into_iter().chain(values(&page, "src")) {
+            if let Some(anchor) = link.strip_prefix('#') {
+                assert!(ids.contains(anchor), "{path} has no {link}");
+            } else if !link.contains(':') {
+                let leads_to = target(path, link);
+                assert!(paths.contains(&leads_to), "{link} in {path} leads to {leads_to}");
+            }
+            followed += 1;
+        }
+    }
+    assert!(followed > 40, "only {followed} links were found");
+}
+
+#[test]
+fn nothing_a_pack_holds_becomes_markup() {
+    let pages = pages_of(&pack_of(HOSTILE));
+    for (path, page) in html(&pages) {
+        for forbidden in ["<script", "<img src=x", "javascript:", " style=\"", "\" onerror"] {
+            assert!(!page.contains(forbidden), "{path} holds {forbidden}");
+        }
+    }
+    let front = String::from_utf8(pages["index.html"].clone()).unwrap();
+    assert!(front.contains("&lt;script&gt;"), "the title is shown as it was written");
+    assert!(front.contains(r#"href="https://example.org""#));
+}
+
+#[test]
+fn pages_for_teachers_can_be_left_out() {
+    let mut pack = pack_of("");
+    assert!(pages_of(&pack).contains_key("teachers.html"));
+    pack.teacher_pages = false;
+    let pages = pages_of(&pack);
+    assert!(!pages.contains_key("teachers.html") && !pages.contains_key("rules.html"));
+    assert!(html(&pages).all(|(_, page)| !page.contains("teachers.html")));
+}

@@ -1,0 +1,162 @@
+//! One part of a session as it is shown on its page and to teachers.
+
+use serde::Serialize;
+
+use super::Site;
+use super::facts::token_of;
+use super::html::{Html, Scribe, hold_together};
+use super::picture::{PictureView, show_pictures};
+use super::timeline::{Beats, draw_beats};
+use crate::pack::{Measure, Part, PartKind};
+use crate::place::Placed;
+use crate::plan::PartSpan;
+use crate::prose::plain_line;
+use crate::quantity::Duration;
+use crate::read::{Line, PartTime};
+use crate::words::{Filling, Words};
+
+#[derive(Serialize, Clone, Debug)]
+pub(super) struct PartView {
+    /// Counts from 1; the page's anchors are `part-1` …
+    number: usize,
+    kind: String,
+    title: String,
+    /// `4 min 30 s`
+    time: String,
+    from: String,
+    to: String,
+    effort: Option<&'static str>,
+    /// `work 30 s`, `4 rounds` …; nothing for a plain time.
+    pieces: Vec<String>,
+    beats: Option<Beats>,
+    /// `[1, 2, 3, 4]` to tick off.
+    rounds: Vec<u32>,
+    task: Option<&'static str>,
+    how: Html,
+    key_points: Vec<Html>,
+    faults: Vec<FaultView>,
+    easier: Option<Html>,
+    harder: Option<Html>,
+    adult: Option<&'static str>,
+    throw: Option<ThrowView>,
+    measure: Option<MeasureView>,
+    pictures: Vec<PictureView>,
+}
+
+#[derive(Serialize, Clone, Debug)]
+struct FaultView {
+    see: Html,
+    say: Html,
+}
+
+#[derive(Serialize, Clone, Debug)]
+struct ThrowView {
+    landing_zone: Option<Html>,
+    stop_and_collect: Option<Html>,
+}
+
+/// How a try is measured.
+#[derive(Serialize, Clone, Debug)]
+pub(super) struct MeasureView {
+    what: &'static str,
+    unit: String,
+    attempts: u32,
+    better: Option<&'static str>,
+    criteria: Vec<Html>,
+}
+
+/// `warm-up`, `technique`, `challenge`, `stretch`, `cool-down`.
+pub(super) fn kind_token(part: &Part) -> String {
+    token_of(PartKind::key(part.kind))
+}
+
+pub(super) fn show_part(
+    site: &Site<'_>,
+    scribe: &Scribe<'_>,
+    number: usize,
+    part: &Part,
+    span: &PartSpan,
+) -> PartView {
+    let line = |text: &Option<Placed<Line>>| scribe.line_if_any(text.as_ref());
+    PartView {
+        number,
+        kind: kind_token(part),
+        title: plain_line(&part.title),
+        time: hold_together(&span.total.to_string()),
+        from: span.start.clock(),
+        to: span.end().clock(),
+        effort: part.effort.as_ref().map(|effort| effort.word()),
+        pieces: part.time.as_ref().map(|time| show_pieces(&site.words, time)).unwrap_or_default(),
+        beats: draw_beats(part, span, site.is_rtl()),
+        rounds: rounds_of(part),
+        task: part.task.as_ref().map(|task| task.word()),
+        how: scribe.prose(&part.how),
+        key_points: scribe.lines(&part.key_points),
+        faults: part
+            .faults
+            .iter()
+            .map(|fault| FaultView { see: scribe.line(&fault.see), say: scribe.line(&fault.say) })
+            .collect(),
+        easier: line(&part.easier),
+        harder: line(&part.harder),
+        adult: part.adult.as_ref().map(|adult| adult.word()),
+        throw: part.throw.as_ref().map(|rules| ThrowView {
+            landing_zone: line(&rules.landing_zone),
+            stop_and_collect: line(&rules.stop_and_collect),
+        }),
+        measure: part.measure.as_ref().map(|measure| show_measure(scribe, measure)),
+        pictures: show_pictures(site.publication.pack, scribe, &part.pictures),
+    }
+}
+
+/// More rounds than this are counted, not ticked.
+const MOST_TICKS: u32 = 12;
+
+fn rounds_of(part: &Part) -> Vec<u32> {
+    let rounds = part.time.as_ref().map_or(1, |time| time.rounds);
+    if (2..=MOST_TICKS).contains(&rounds) { (1..=rounds).collect() } else { Vec::new() }
+}
+
+pub(super) fn show_measure(scribe: &Scribe<'_>, measure: &Measure) -> MeasureView {
+    MeasureView {
+        what: measure.what.word(),
+        unit: measure.unit.as_ref().map(|unit| plain_line(unit)).unwrap_or_default(),
+        attempts: measure.attempts.as_ref().map_or(1, |attempts| attempts.value),
+        better: measure.better.as_ref().map(|better| better.word()),
+        criteria: scribe.lines(&measure.criteria),
+    }
+}
+
+/// What the time of a part is made of, in words and in order.
+fn show_pieces(words: &Words, time: &PartTime) -> Vec<String> {
+    let is_plain = *time == PartTime::of_work(time.work);
+    if is_plain {
+        return Vec::new();
+    }
+    let piece = |key: &str, length: Duration| {
+        let amount = hold_together(&length.to_string());
+        (!length.is_zero()).then(|| words.say_with(key, &[("amount", Filling::Text(&amount))]))
+    };
+    let work = time.counts.map_or_else(
+        || piece("piece-work", time.work),
+        |(counts, tempo)| {
+            let with = [("counts", Filling::Count(counts)), ("tempo", Filling::Count(tempo))];
+            Some(words.say_with("piece-counts", &with))
+        },
+    );
+    let rounds = (time.rounds > 1)
+        .then(|| words.say_with("piece-rounds", &[("count", Filling::Count(time.rounds))]));
+    // A rest is only taken between rounds.
+    let rest = rounds.as_ref().and_then(|_| piece("piece-rest", time.rest));
+    [
+        piece("piece-explain", time.explain),
+        piece("piece-set-up", time.set_up),
+        work,
+        rest,
+        rounds,
+        piece("piece-recover", time.recover),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}

@@ -1,0 +1,146 @@
+//! The page for teachers: every session with its time line, answers, standing and curriculum.
+
+use serde::Serialize;
+
+use super::Site;
+use super::facts::{Facts, facts_of};
+use super::frame::{Frame, frame_of_page};
+use super::html::{Html, Scribe, hold_together};
+use super::part::PartView;
+use super::session::{QuestionView, show_parts, show_review};
+use super::things::{Link, link_to};
+use super::timeline::{TimeLine, draw_time_line};
+use crate::pack::{self, Session};
+use crate::plan::Plans;
+use crate::prose::plain_line;
+use crate::quantity::Duration;
+use crate::read::words::Effort;
+use crate::render::{RenderFault, page_path};
+
+#[derive(Serialize, Clone, Debug)]
+struct TeachersPage {
+    frame: Frame,
+    sessions: Vec<TeacherEntry>,
+    curriculum: Option<Coverage>,
+}
+
+#[derive(Serialize, Clone, Debug)]
+struct TeacherEntry {
+    /// The id with hyphens between folders.
+    anchor: String,
+    /// A retired session has no page of its own.
+    href: Option<String>,
+    title: String,
+    facts: Facts,
+    line: TimeLine,
+    /// Moderate and vigorous work, and its share of the slot in per cent.
+    active: String,
+    active_share: u32,
+    parts: Vec<PartView>,
+    objectives: Vec<Html>,
+    success: Vec<Html>,
+    codes: Vec<String>,
+    review: Vec<QuestionView>,
+    standing: Option<StandingView>,
+}
+
+#[derive(Serialize, Clone, Debug)]
+struct StandingView {
+    state: &'static str,
+    by: Option<String>,
+    on: Option<String>,
+    look_again: Option<String>,
+    changed: Vec<Html>,
+}
+
+/// What the curriculum asks and which sessions meet it.
+#[derive(Serialize, Clone, Debug)]
+struct Coverage {
+    title: Html,
+    source: Option<Html>,
+    licence: Option<Html>,
+    statements: Vec<StatementView>,
+}
+
+#[derive(Serialize, Clone, Debug)]
+struct StatementView {
+    code: String,
+    says: Html,
+    ages: Option<String>,
+    sessions: Vec<Link>,
+}
+
+pub(super) fn render_teachers(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
+    let (title, about) = (site.words.say("nav-teachers"), site.words.say("teachers-intro"));
+    let page = TeachersPage {
+        frame: frame_of_page(site, "teachers", &title, &about),
+        sessions: site
+            .sessions()
+            .map(|(session, plans)| show_entry(site, session, plans))
+            .collect(),
+        curriculum: site.publication.pack.curriculum.as_ref().map(|list| show_coverage(site, list)),
+    };
+    site.templates.fill("teachers.html", &page)
+}
+
+fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry {
+    let pack = site.publication.pack;
+    let scribe = Scribe::of_session(pack, session, "");
+    let active = active_time(session, plans);
+    let slot = session.slot.seconds().max(1);
+    TeacherEntry {
+        anchor: format!("session-{}", session.id.as_str().replace('/', "-")),
+        href: (!session.is_retired()).then(|| page_path(&session.id)),
+        title: plain_line(&session.title),
+        facts: facts_of(session, &plans.time),
+        line: draw_time_line(session, &plans.time, site.is_rtl()),
+        active: hold_together(&active.to_string()),
+        active_share: (active.seconds() * 200 + slot) / (slot * 2),
+        parts: show_parts(site, &scribe, session, plans),
+        objectives: scribe.lines(&session.objectives),
+        success: scribe.lines(&session.success),
+        codes: session.curriculum.iter().map(ToString::to_string).collect(),
+        review: show_review(&scribe, session),
+        standing: session.standing.as_deref().map(|standing| show_standing(&scribe, standing)),
+    }
+}
+
+/// The work of moderate and vigorous parts; talk and rest are left out.
+fn active_time(session: &Session, plans: &Plans) -> Duration {
+    let is_active = |effort: Effort| matches!(effort, Effort::Moderate | Effort::Vigorous);
+    let parts = session.parts.iter().zip(&plans.time.spans);
+    let active = parts.filter(|(part, _)| part.effort.as_ref().is_some_and(|e| is_active(e.value)));
+    active.map(|(_, span)| span.work).sum()
+}
+
+fn show_standing(scribe: &Scribe<'_>, standing: &pack::Standing) -> StandingView {
+    let by: Vec<String> = standing.by.iter().map(|initials| plain_line(initials)).collect();
+    StandingView {
+        state: standing.state.word(),
+        by: (!by.is_empty()).then(|| by.join(", ")),
+        on: standing.on.as_ref().map(|date| date.value.in_words()),
+        look_again: standing.look_again.as_ref().map(|date| date.value.in_words()),
+        changed: scribe.lines(&standing.changed),
+    }
+}
+
+fn show_coverage(site: &Site<'_>, list: &pack::Curriculum) -> Coverage {
+    let scribe = Scribe::of_pack(site.publication.pack, "");
+    let line = |text: &Option<String>| text.as_ref().map(|text| scribe.line(text));
+    let statements = list.statements.iter().map(|(code, statement)| StatementView {
+        code: code.clone(),
+        says: scribe.line(&statement.says),
+        ages: statement.ages.map(|ages| ages.to_string()),
+        sessions: site.offered().filter(|(s, _)| meets(s, code)).map(|(s, _)| link_to(s)).collect(),
+    });
+    Coverage {
+        title: scribe.line(&list.title),
+        source: line(&list.source),
+        licence: line(&list.licence),
+        statements: statements.collect(),
+    }
+}
+
+fn meets(session: &Session, code: &str) -> bool {
+    session.curriculum.iter().any(|named| named.0 == code)
+}

@@ -1,0 +1,158 @@
+//! Things to gather: for one session, and for the whole pack.
+
+use serde::Serialize;
+
+use super::Site;
+use super::frame::{Frame, frame_of_page};
+use super::html::{Html, Scribe, hold_together};
+use crate::pack::{Limits, Need, Session, SessionId, Substitute};
+use crate::place::Placed;
+use crate::plan::Gathered;
+use crate::prose::plain_line;
+use crate::quantity::{Length, Mass, Range};
+use crate::render::{RenderFault, page_path};
+use crate::words::Words;
+
+#[derive(Serialize, Clone, Debug)]
+struct ThingsPage {
+    frame: Frame,
+    needed: Vec<Thing>,
+    /// What every session that uses it can do without.
+    extras: Vec<Thing>,
+}
+
+/// Something to gather.
+#[derive(Serialize, Clone, Debug)]
+pub(super) struct Thing {
+    /// `5 markers`
+    name: String,
+    optional: bool,
+    /// Every home has it.
+    household: bool,
+    /// `at most 200 g, 5–25 cm, soft`
+    limits: Option<String>,
+    note: Option<Html>,
+    instead: Vec<StandIn>,
+    /// On a session's page: the parts that use it.
+    used_in: Vec<String>,
+    /// On the page for the whole pack: the sessions that use it.
+    sessions: Vec<Link>,
+}
+
+#[derive(Serialize, Clone, Debug)]
+struct StandIn {
+    name: String,
+    measure: Option<String>,
+    note: Option<Html>,
+}
+
+/// A link to another page, from the top folder.
+#[derive(Serialize, Clone, Debug)]
+pub(super) struct Link {
+    href: String,
+    text: String,
+}
+
+pub(super) fn link_to(session: &Session) -> Link {
+    Link { href: page_path(&session.id), text: plain_line(&session.title) }
+}
+
+pub(super) fn render_things(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
+    let (title, about) = (site.words.say("things"), site.words.say("things-intro"));
+    let things = site.publication.gathering.things.iter();
+    let (extras, needed): (Vec<_>, Vec<_>) = things.partition(|thing| thing.optional);
+    let show = |things: Vec<&Gathered>| {
+        things.into_iter().map(|thing| show_gathered(site, thing)).collect()
+    };
+    let page = ThingsPage {
+        frame: frame_of_page(site, "things", &title, &about),
+        needed: show(needed),
+        extras: show(extras),
+    };
+    site.templates.fill("things.html", &page)
+}
+
+fn show_gathered(site: &Site<'_>, thing: &Gathered) -> Thing {
+    let scribe = Scribe::of_pack(site.publication.pack, "");
+    let sessions = thing.sessions.iter().filter_map(|id: &SessionId| site.session(id));
+    Thing {
+        name: counted(thing.count, &thing.name, &thing.plural),
+        optional: thing.optional,
+        household: thing.household,
+        limits: None,
+        note: None,
+        instead: show_stand_ins(&site.words, &scribe, thing.count, &thing.substitutes),
+        used_in: Vec::new(),
+        sessions: sessions.map(link_to).collect(),
+    }
+}
+
+/// What a session needs.
+pub(super) fn show_need(
+    words: &Words,
+    scribe: &Scribe<'_>,
+    session: &Session,
+    need: &Need,
+) -> Thing {
+    let used_in = need.parts.iter().filter_map(|part| session.parts.get(*part));
+    Thing {
+        name: plain_line(&need.counted()),
+        optional: need.optional,
+        household: need.is_household(),
+        limits: say_limits(words, &need.limits),
+        note: need.note.as_ref().map(|note| scribe.line(note)),
+        instead: show_stand_ins(words, scribe, need.count, &need.substitutes),
+        // A thing used all the way through needs no list of parts.
+        used_in: if need.parts.len() == session.parts.len() {
+            Vec::new()
+        } else {
+            used_in.map(|part| plain_line(&part.title)).collect()
+        },
+        sessions: Vec::new(),
+    }
+}
+
+fn show_stand_ins(
+    words: &Words,
+    scribe: &Scribe<'_>,
+    count: u32,
+    all: &[Substitute],
+) -> Vec<StandIn> {
+    let show = |substitute: &Substitute| StandIn {
+        name: if count == 1 {
+            plain_line(&substitute.thing)
+        } else {
+            plain_line(&substitute.plural)
+        },
+        measure: say_measure(
+            words,
+            substitute.mass.as_ref(),
+            substitute.size.as_ref(),
+            substitute.soft,
+        ),
+        note: substitute.note.as_ref().map(|note| scribe.line(note)),
+    };
+    all.iter().map(show).collect()
+}
+
+fn counted(count: u32, name: &str, plural: &str) -> String {
+    if count == 1 { plain_line(name) } else { format!("{count} {}", plain_line(plural)) }
+}
+
+fn say_limits(words: &Words, limits: &Limits) -> Option<String> {
+    say_measure(words, limits.mass.as_ref(), limits.size.as_ref(), limits.soft)
+}
+
+/// `40–100 g, 8–14 cm, soft`
+fn say_measure(
+    words: &Words,
+    mass: Option<&Placed<Range<Mass>>>,
+    size: Option<&Placed<Range<Length>>>,
+    soft: Option<bool>,
+) -> Option<String> {
+    let mut said: Vec<String> = Vec::new();
+    said.extend(mass.map(|mass| hold_together(&mass.to_string())));
+    said.extend(size.map(|size| hold_together(&size.to_string())));
+    said.extend((soft == Some(true)).then(|| words.say("soft")));
+    (!said.is_empty()).then(|| said.join(", "))
+}
