@@ -17,6 +17,8 @@ pub enum EntryKind {
     Folder,
     /// A link to something outside the pack, which is never followed.
     LeavesPack,
+    /// A pipe, a device or the like: opening it could wait for ever.
+    NoFile,
 }
 
 /// One entry of a pack, with its path inside the pack written with `/`.
@@ -73,8 +75,10 @@ impl Folder {
             self.kind_of_link(found.path())
         } else if found.file_type().is_dir() {
             EntryKind::Folder
-        } else {
+        } else if found.file_type().is_file() {
             EntryKind::File { bytes: found.metadata().map_or(0, |about| about.len()) }
+        } else {
+            EntryKind::NoFile
         };
         Some(Entry { path, kind })
     }

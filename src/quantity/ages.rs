@@ -26,7 +26,7 @@ impl Quantity for Ages {
         let year = |digits: &str| {
             digits.trim().parse::<u8>().map_err(|_| {
                 Unreadable::new(
-                    format!("“{text}” can't be read as ages"),
+                    format!("“{text}” can’t be read as ages"),
                     format!("Write {}, with nothing after the figures.", Self::ASKED),
                 )
             })

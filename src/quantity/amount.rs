@@ -29,7 +29,7 @@ pub(super) fn read_amount(text: &str, units: &[Unit], asked: &str) -> Result<u64
     if number.starts_with('-') {
         return Err(Unreadable::new(
             format!("“{text}” is less than nothing"),
-            format!("Write {asked}; it can't be negative."),
+            format!("Write {asked}; it can’t be negative."),
         ));
     }
     if number.contains(',') {
@@ -95,7 +95,7 @@ fn read_steps(number: &str, steps_per_unit: u64) -> Option<u64> {
 
 fn cannot(text: &str, unit: &Unit, asked: &str) -> Unreadable {
     Unreadable::new(
-        format!("“{text}” can't be read, or is finer than can be measured in {}", unit.word),
+        format!("“{text}” can’t be read, or is finer than can be measured in {}", unit.word),
         format!("Write {asked}."),
     )
 }

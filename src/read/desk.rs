@@ -154,6 +154,9 @@ pub(super) fn refuse_unknown_keys(fields: &[Field], known: &[&str], whole: &str,
     for field in fields.iter().filter(|field| !known.contains(&field.key.as_str())) {
         let says = format!("“{}” is not a key of {whole}.", field.key);
         let way_out = match nearest(&field.key, known) {
+            _ if field.key.starts_with(|c: char| c.is_ascii_digit()) => {
+                "A comma begins a new key here: write decimals with a point, such as 1.5 m.".into()
+            }
             Some(word) => format!("Did you mean “{word}”?"),
             None => format!("The keys here are: {}.", known.join(", ")),
         };

@@ -153,13 +153,10 @@ fn read_yaml_files(
 }
 
 fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcome, Vec<Finding>) {
-    let (text, fault) = match text_of(source, file, entry) {
-        Ok(text) => (text, None),
-        Err(fault) => (String::new(), Some(*fault)),
+    let text = match text_of(source, file, entry) {
+        Ok(text) => text,
+        Err(unread) => return (unread.shown, Outcome::Nothing, vec![unread.finding]),
     };
-    if let Some(fault) = fault {
-        return (text, Outcome::Nothing, vec![fault]);
-    }
     let tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
         Err(fault) => return (text, Outcome::Nothing, vec![*fault]),
@@ -174,15 +171,21 @@ fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcom
     (text, outcome, desk.findings)
 }
 
-fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, Box<Finding>> {
+fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, Box<yaml::Unread>> {
     let fault = |code, says: &str, way_out: &str| {
-        Box::new(Finding::problem(code, Place::top_of(file), says, way_out))
+        let finding = Finding::problem(code, Place::top_of(file), says, way_out);
+        Box::new(yaml::Unread { finding, shown: String::new() })
     };
     match entry.kind {
         EntryKind::Folder => Err(fault(
             "file-unreadable",
             "This is a folder, but its name ends like a session file’s.",
             "Take “.yaml” off the folder’s name.",
+        )),
+        EntryKind::NoFile => Err(fault(
+            "file-unreadable",
+            "This is a pipe or a device, not a file.",
+            "Take it out of the pack.",
         )),
         EntryKind::LeavesPack => Err(fault(
             "link-leaves-pack",
@@ -196,9 +199,13 @@ fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, B
         )),
         EntryKind::File { .. } => {
             let bytes = source.bytes(&entry.path).map_err(|why| {
-                fault("file-unreadable", &format!("This file can’t be read: {}.", lower_first(&why)), "Check who may open it, and that it is not open in another program.")
+                fault(
+                    "file-unreadable",
+                    &format!("This file can’t be read: {}.", lower_first(&why)),
+                    "Check who may open it, and that it is not open in another program.",
+                )
             })?;
-            yaml::read_text(bytes).map_err(|(says, way_out)| fault("file-not-text", &says, &way_out))
+            yaml::read_text(bytes, file)
         }
     }
 }
@@ -226,7 +233,7 @@ fn read_look(source: &dyn Source, entries: &[Entry], documents: &mut Documents) 
     for entry in entries {
         let Some(path) = entry.path.strip_prefix("look/") else { continue };
         let is_small = matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_PICTURE);
-        if let Some(bytes) = source.bytes(&entry.path).ok().filter(|_| is_small) {
+        if is_small && let Ok(bytes) = source.bytes(&entry.path) {
             documents.look.insert(path.to_owned(), bytes.into());
         }
     }

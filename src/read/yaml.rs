@@ -33,19 +33,40 @@ fn options() -> Options {
     options
 }
 
-/// The text of a file: UTF-8, without a byte-order mark.
-pub(super) fn read_text(bytes: Vec<u8>) -> Result<String, (String, String)> {
+/// Why a file's text can't be had, and what of it can be shown beside the finding.
+#[derive(Debug)]
+pub(super) struct Unread {
+    pub finding: Finding,
+    pub shown: String,
+}
+
+/// The text of a file: UTF-8 without a NUL; a byte-order mark is left off.
+pub(super) fn read_text(bytes: Vec<u8>, file: FileId) -> Result<String, Box<Unread>> {
+    if bytes.starts_with(b"\xff\xfe") || bytes.starts_with(b"\xfe\xff") {
+        return Err(not_text(&[], 0, file, "This file is saved as UTF-16, not as UTF-8."));
+    }
+    if let Some(at) = bytes.iter().position(|byte| *byte == 0) {
+        return Err(not_text(&bytes, at, file, "Here stands a NUL, a character that no text has."));
+    }
     match String::from_utf8(bytes) {
-        Ok(text) => Ok(text.strip_prefix('\u{feff}').map_or(text.clone(), str::to_owned)),
+        Ok(text) => Ok(text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text)),
         Err(fault) => {
-            let valid = &fault.as_bytes()[..fault.utf8_error().valid_up_to()];
-            let line = valid.iter().filter(|byte| **byte == b'\n').count() + 1;
-            Err((
-                format!("From line {line} on this file is not plain UTF-8 text."),
-                "Save it again as “UTF-8” from your editor’s Save As, then try once more.".into(),
-            ))
+            let at = fault.utf8_error().valid_up_to();
+            Err(not_text(fault.as_bytes(), at, file, "From here on this file is not plain UTF-8 text."))
         }
     }
+}
+
+/// Shows the file as far as the end of the line at fault, with a mark for what is no text.
+fn not_text(bytes: &[u8], at: usize, file: FileId, says: &str) -> Box<Unread> {
+    let line_end = bytes[at..].iter().position(|byte| *byte == b'\n').map_or(bytes.len(), |n| at + n);
+    let before = String::from_utf8_lossy(&bytes[..at]);
+    let rest = String::from_utf8_lossy(&bytes[at..line_end]);
+    let start = u32::try_from(before.len()).unwrap_or(0);
+    let place = Place { file, start, end: start };
+    let way_out = "Save it again as “UTF-8” from your editor’s Save As, then try once more.";
+    let finding = Finding::problem("file-not-text", place, says, way_out);
+    Box::new(Unread { finding, shown: format!("{before}{rest}") })
 }
 
 /// Reads the tree, or says what stands in the way.
@@ -75,7 +96,6 @@ pub(super) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> 
 /// Puts the YAML package's error into the words of someone who writes sessions.
 fn explain(fault: &Error, text: &str, file: FileId) -> Finding {
     let place = place_of(fault, text, file);
-    let line = line_at(text, place);
     match fault.without_snippet() {
         Error::DuplicateMappingKey { key, .. } => {
             let name = key.as_deref().unwrap_or("this key");
@@ -107,7 +127,10 @@ fn explain(fault: &Error, text: &str, file: FileId) -> Finding {
             "A line of three dashes splits this file into two.",
             "Keep one session in a file: take the line --- out, or make two files.",
         ),
-        other => explain_wording(&other.to_string(), &line, place),
+        other => {
+            let place = tab_near(text, place).unwrap_or(place);
+            explain_wording(&other.to_string(), &line_at(text, place), place)
+        }
     }
 }
 
@@ -197,6 +220,21 @@ fn has_second_colon(line: &str) -> bool {
         let rest = rest.trim_start();
         rest.contains(": ") && !rest.starts_with(['"', '\'', '{', '[', '|', '>'])
     })
+}
+
+/// The tab that moves in the line at a place, or the line after it: the package may stop before it.
+fn tab_near(text: &str, place: Place) -> Option<Place> {
+    let at = (place.start as usize).min(text.len());
+    let mut start = text[..at].rfind('\n').map_or(0, |newline| newline + 1);
+    for line in text[start..].split_inclusive('\n').take(2) {
+        let indent = line.len() - line.trim_start_matches([' ', '\t']).len();
+        if let Some(tab) = line[..indent].find('\t') {
+            let start = u32::try_from(start + tab).ok()?;
+            return Some(Place { start, end: start + 1, ..place });
+        }
+        start += line.len();
+    }
+    None
 }
 
 fn line_at(text: &str, place: Place) -> String {

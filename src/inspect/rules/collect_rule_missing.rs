@@ -23,7 +23,7 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
             notes.find(
                 movement.place,
                 format!("The {} has {} and no stop-and-collect rule.", part.named(), movement.value.word()),
-                "Add “throw:” with “stop_and_collect:”, such as “All are sent, call “all in”, then walk to fetch”.",
+                "Add “throw:” with “stop_and_collect:”, such as “Send them all, call out, then walk to fetch”.",
             );
         }
     }

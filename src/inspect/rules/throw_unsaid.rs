@@ -35,7 +35,7 @@ fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
         if let Some(verb) = verb_with_thing(&words_of(&part.how), &things) {
             notes.find(
                 pack.files.place_within(part.how.place, &verb),
-                format!("The {} tells to “{verb}” a thing, and its movements don’t say so.", part.named()),
+                format!("The {} tells the child to “{verb}” something, and its movements don’t say so.", part.named()),
                 "Add throwing, kicking or striking to “movements:”, then the landing zone under “throw:”.",
             );
         }
