@@ -64,7 +64,9 @@ impl Pack {
     #[track_caller]
     fn finds_in(&self, file: &str, code: &str, line: u64, column: u64) -> String {
         let rows = self.findings();
-        let at = |row: &Value| (row["file"].as_str() == Some(file), row["line"].as_u64(), row["column"].as_u64());
+        let at = |row: &Value| {
+            (row["file"].as_str() == Some(file), row["line"].as_u64(), row["column"].as_u64())
+        };
         let found = rows.iter().find(|row| row["code"] == code);
         let row = found.unwrap_or_else(|| panic!("no {code} among {rows:#?}"));
         assert_eq!(at(row), (true, Some(line), Some(column)), "{row:#}");
@@ -73,7 +75,8 @@ impl Pack {
         let shown = said(&text);
         assert!(shown.contains(&format!("problem[{code}]")), "{shown}");
         assert!(shown.contains(&format!("{file}:{line}:{column}")) || line == 1, "{shown}");
-        row["message"].as_str().unwrap_or_default().to_owned() + row["way_out"].as_str().unwrap_or_default()
+        row["message"].as_str().unwrap_or_default().to_owned()
+            + row["way_out"].as_str().unwrap_or_default()
     }
 
     /// The rows of `--report json`, each with everything that a script may rely on.
@@ -85,8 +88,14 @@ impl Pack {
         for row in &rows {
             assert!(row["line"].as_u64().is_some_and(|line| line > 0), "{row}");
             assert!(row["column"].as_u64().is_some_and(|column| column > 0), "{row}");
-            assert!(["problem", "warning", "advice"].iter().any(|word| row["severity"] == *word), "{row}");
-            assert!(["file", "code", "message", "way_out"].iter().all(|key| row[key].is_string()), "{row}");
+            assert!(
+                ["problem", "warning", "advice"].iter().any(|word| row["severity"] == *word),
+                "{row}"
+            );
+            assert!(
+                ["file", "code", "message", "way_out"].iter().all(|key| row[key].is_string()),
+                "{row}"
+            );
         }
         let has_problem = rows.iter().any(|row| row["severity"] == "problem");
         assert_eq!(output.status.code(), Some(i32::from(has_problem)), "{rows:#?}");
@@ -127,8 +136,20 @@ fn run(arguments: &[&str]) -> Output {
 #[track_caller]
 fn said(output: &Output) -> String {
     const FOREIGN: [&str; 14] = [
-        "panicked", "RUST_BACKTRACE", "unwrap", "Option<", "Vec<", "Some(", "Err(", "u32", "usize",
-        "serde", "saphyr", "scalar", "mapping", "deserialize",
+        "panicked",
+        "RUST_BACKTRACE",
+        "unwrap",
+        "Option<",
+        "Vec<",
+        "Some(",
+        "Err(",
+        "u32",
+        "usize",
+        "serde",
+        "saphyr",
+        "scalar",
+        "mapping",
+        "deserialize",
     ];
     let both = [output.stdout.as_slice(), output.stderr.as_slice()].concat();
     let text = String::from_utf8(both).expect("what is printed is UTF-8");
@@ -168,7 +189,8 @@ fn an_empty_file() {
 
 #[test]
 fn tabs() {
-    let told = Pack::with(SOUND.replace("  title: Stone", "\ttitle: Stone")).finds("yaml-broken", 16, 1);
+    let told =
+        Pack::with(SOUND.replace("  title: Stone", "\ttitle: Stone")).finds("yaml-broken", 16, 1);
     assert!(told.contains("tab"), "{told}");
     let told = Pack::with("title: A\n\tsummary: B\n").finds("yaml-broken", 2, 1);
     assert!(told.contains("tab"), "{told}");
@@ -176,7 +198,8 @@ fn tabs() {
 
 #[test]
 fn wrong_indentation() {
-    let told = Pack::changed("  title: Slow reach", "     title: Slow reach").finds("yaml-broken", 64, 3);
+    let told =
+        Pack::changed("  title: Slow reach", "     title: Slow reach").finds("yaml-broken", 64, 3);
     assert!(told.contains("line up"), "{told}");
 }
 
@@ -207,7 +230,11 @@ fn quantities_that_are_nearly_right() {
         ("99999999 min", "far too large"),
         ("\"\"", ""),
     ] {
-        let told = Pack::changed("time: 4 min", &format!("time: {written}")).finds("value-unfit", line, column);
+        let told = Pack::changed("time: 4 min", &format!("time: {written}")).finds(
+            "value-unfit",
+            line,
+            column,
+        );
         assert!(told.contains(way_out), "{written}: {told}");
     }
 }
@@ -251,7 +278,10 @@ fn ten_thousand_nested_lists() {
     let block = format!("title:\n  {}x\n", "- ".repeat(deep));
     for (text, line) in [(flow, 1), (unclosed, 1), (groups, 1), (block, 2)] {
         let rows = Pack::with(&text).findings();
-        assert_eq!((&rows[0]["code"], rows[0]["line"].as_u64()), (&"file-too-much".into(), Some(line)));
+        assert_eq!(
+            (&rows[0]["code"], rows[0]["line"].as_u64()),
+            (&"file-too-much".into(), Some(line))
+        );
     }
 }
 
@@ -287,9 +317,13 @@ fn a_byte_order_mark_and_crlf_change_nothing() {
 
 #[test]
 fn columns_count_letters_and_not_bytes() {
-    Pack::changed("time: 4 min\n  effort: light", "time: 4 min\n  effort: lïght – so")
-        .finds("value-unfit", 65, 11);
-    let slip = SOUND.replace("{ask: What bends when you land?,", "{ask: Was heißt “fällt”?, knd: x,");
+    Pack::changed("time: 4 min\n  effort: light", "time: 4 min\n  effort: lïght – so").finds(
+        "value-unfit",
+        65,
+        11,
+    );
+    let slip =
+        SOUND.replace("{ask: What bends when you land?,", "{ask: Was heißt “fällt”?, knd: x,");
     let (line, column) = place_of(&slip, "knd");
     let told = Pack::with(slip).finds("key-unknown", line, column);
     assert!(told.contains("Did you mean “kind”?"), "{told}");
@@ -307,7 +341,8 @@ fn a_file_of_fifty_megabytes() {
 
 #[test]
 fn a_very_long_line() {
-    let long = SOUND.replace("Reach up and", &format!("{} and", "Reach up ".repeat(20_000 / 9 + 1)));
+    let long =
+        SOUND.replace("Reach up and", &format!("{} and", "Reach up ".repeat(20_000 / 9 + 1)));
     let (line, _) = place_of(&long, "how: Reach");
     let told = Pack::with(long).finds("value-unfit", line, 8);
     assert!(told.contains("Shorten it"), "{told}");
@@ -399,7 +434,9 @@ fn the_shared_files_are_held_to_the_same() {
 
 #[test]
 fn one_bad_file_does_not_hide_the_others() {
-    let pack = Pack::changed("time: 4 min", "time: 5 mins").file("games/b.yaml", "title: [\n").file("games/c.yaml", "");
+    let pack = Pack::changed("time: 4 min", "time: 5 mins")
+        .file("games/b.yaml", "title: [\n")
+        .file("games/c.yaml", "");
     let codes: BTreeSet<String> =
         pack.findings().iter().filter_map(|row| row["code"].as_str().map(str::to_owned)).collect();
     for code in ["value-unfit", "yaml-broken", "file-empty"] {
@@ -432,11 +469,20 @@ fn problems_stop_publishing() {
     let pack = Pack::changed("time: 4 min", "time: 5 mins");
     let to = Pack::empty();
     let target = to.path().join("out");
-    let output = run(&["publish", &pack.path().display().to_string(), "--to", &target.display().to_string()]);
+    let output = run(&[
+        "publish",
+        &pack.path().display().to_string(),
+        "--to",
+        &target.display().to_string(),
+    ]);
     assert_eq!(output.status.code(), Some(1));
     assert!(said(&output).contains("problem[value-unfit]"));
     assert!(!target.exists());
-    assert_eq!(std::fs::read_dir(to.path()).expect("a folder").count(), 0, "nothing is left beside it");
+    assert_eq!(
+        std::fs::read_dir(to.path()).expect("a folder").count(),
+        0,
+        "nothing is left beside it"
+    );
 }
 
 #[test]

@@ -54,7 +54,9 @@ fn expected_of(file: &Path) -> Vec<String> {
     let bytes = std::fs::read(&file).expect("a file of the pack");
     let first = bytes.split(|byte| *byte == b'\n').next().unwrap_or_default();
     let first = std::str::from_utf8(first).expect("the first line is text");
-    let codes = first.strip_prefix("# expects: ").unwrap_or_else(|| panic!("{} says nothing", file.display()));
+    let codes = first
+        .strip_prefix("# expects: ")
+        .unwrap_or_else(|| panic!("{} says nothing", file.display()));
     let mut codes: Vec<String> = codes.split(", ").map(str::to_owned).collect();
     codes.retain(|code| code != "nothing");
     codes.sort();
@@ -127,7 +129,11 @@ fn written_files() -> BTreeMap<String, Vec<u8>> {
         for (path, bytes) in example_pack(&with_base(rule)).files {
             let Some(name) = path.strip_prefix("games/") else { continue };
             if let Some((name, expects)) = place_of(rule, name) {
-                let head = if expects.is_empty() { String::new() } else { format!("# expects: {expects}\n") };
+                let head = if expects.is_empty() {
+                    String::new()
+                } else {
+                    format!("# expects: {expects}\n")
+                };
                 files.insert(format!("{pack}/rules/{name}"), [head.into_bytes(), bytes].concat());
             }
         }
@@ -170,11 +176,16 @@ fn with_base(rule: &Rule) -> String {
     if rule.code == "surroundings-unthought" {
         base.push(("safety", "[Drink when you are thirsty.]".into()));
     } else if is_bare {
-        let cautions = "[\"Keep an arm’s length from walls and furniture, and pets out of the space.\"]";
+        let cautions =
+            "[\"Keep an arm’s length from walls and furniture, and pets out of the space.\"]";
         base.push(("safety", cautions.into()));
     }
-    let own: Vec<&str> =
-        rule.bad.lines().take_while(|line| !line.starts_with("# ")).filter_map(|l| l.split(':').next()).collect();
+    let own: Vec<&str> = rule
+        .bad
+        .lines()
+        .take_while(|line| !line.starts_with("# "))
+        .filter_map(|l| l.split(':').next())
+        .collect();
     let lines = base.iter().filter(|(key, _)| !own.contains(key));
     let lines: String = lines.map(|(key, value)| format!("{key}: {value}\n")).collect();
     let is_second = |line: &str| line.starts_with("# file: games/");

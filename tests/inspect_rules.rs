@@ -11,7 +11,8 @@ use homeground::report::report_text;
 use homeground::source::{Folder, Source};
 
 fn codes_of(source: &dyn Source) -> (BTreeSet<&'static str>, String) {
-    let inspected = homeground::inspect(source, &Selection::All).expect("a pack that can be looked into");
+    let inspected =
+        homeground::inspect(source, &Selection::All).expect("a pack that can be looked into");
     let codes = inspected.findings.iter().map(|finding: &Finding| finding.code).collect();
     (codes, report_text(&inspected.findings, &inspected.pack.files, false))
 }
@@ -59,11 +60,25 @@ fn a_rule_says_what_it_asks_and_why() {
         assert!(is_sentence(rule.asks), "{}: asks “{}”", rule.code, rule.asks);
         assert!(rule.asks.len() <= 140, "{}: what it asks is one short sentence", rule.code);
         assert!(rule.why.len() > 40, "{}: why “{}”", rule.code, rule.why);
-        assert_eq!(rule.bad.is_empty(), rule.good.is_empty(), "{}: both examples or neither", rule.code);
+        assert_eq!(
+            rule.bad.is_empty(),
+            rule.good.is_empty(),
+            "{}: both examples or neither",
+            rule.code
+        );
         let is_read = matches!(rule.check, Check::Reading);
-        assert!(has_example(rule) || is_read, "{}: only a rule of reading may lack an example", rule.code);
+        assert!(
+            has_example(rule) || is_read,
+            "{}: only a rule of reading may lack an example",
+            rule.code
+        );
         if is_read {
-            assert_eq!(rule.severity, Severity::Problem, "{}: what can’t be read can’t go out", rule.code);
+            assert_eq!(
+                rule.severity,
+                Severity::Problem,
+                "{}: what can’t be read can’t go out",
+                rule.code
+            );
         }
     }
 }
@@ -72,7 +87,8 @@ fn a_rule_says_what_it_asks_and_why() {
 fn codes_are_small_words_joined_by_hyphens_and_stand_once() {
     let mut seen = BTreeSet::new();
     for rule in rules::ALL {
-        let is_word = |word: &str| !word.is_empty() && word.bytes().all(|byte| byte.is_ascii_lowercase());
+        let is_word =
+            |word: &str| !word.is_empty() && word.bytes().all(|byte| byte.is_ascii_lowercase());
         assert!(rule.code.contains('-') && rule.code.split('-').all(is_word), "{}", rule.code);
         assert!(rule.code.len() <= 24, "{} is long", rule.code);
         assert!(seen.insert(rule.code), "{} stands twice", rule.code);
@@ -85,15 +101,33 @@ fn codes_are_small_words_joined_by_hyphens_and_stand_once() {
 #[test]
 fn findings_speak_to_teachers() {
     const FOREIGN: [&str; 14] = [
-        "Some(", "None", "Option", "Vec<", "String", "struct", "enum", "u32", "mapping", "scalar",
-        "sequence", "parse", "serde", "invalid type",
+        "Some(",
+        "None",
+        "Option",
+        "Vec<",
+        "String",
+        "struct",
+        "enum",
+        "u32",
+        "mapping",
+        "scalar",
+        "sequence",
+        "parse",
+        "serde",
+        "invalid type",
     ];
     for rule in rules::ALL.iter().filter(|rule| has_example(rule)) {
-        let inspected = homeground::inspect(&example_pack(rule.bad), &Selection::All).expect("a pack");
+        let inspected =
+            homeground::inspect(&example_pack(rule.bad), &Selection::All).expect("a pack");
         for finding in inspected.findings {
             let said = format!("{} {}", finding.says, finding.way_out);
             assert!(!FOREIGN.iter().any(|word| said.contains(word)), "{}: {said}", finding.code);
-            assert!(finding.says.ends_with(['.', '?', '!', '”']), "{}: {}", finding.code, finding.says);
+            assert!(
+                finding.says.ends_with(['.', '?', '!', '”']),
+                "{}: {}",
+                finding.code,
+                finding.says
+            );
             assert!(finding.way_out.len() > 8, "{}: a way out is missing", finding.code);
         }
     }

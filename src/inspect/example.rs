@@ -60,7 +60,8 @@ struct Section {
 
 /// The sections of an example; what stands before the first heading belongs to the session.
 fn sections_of(example: &str) -> Vec<Section> {
-    let section = |path: &str, form| Section { path: path.trim().into(), form, text: String::new() };
+    let section =
+        |path: &str, form| Section { path: path.trim().into(), form, text: String::new() };
     let mut sections = vec![section(SESSION, Form::Over)];
     for line in example.lines() {
         if let Some(path) = line.strip_prefix("# file: ") {

@@ -49,7 +49,9 @@ fn inspect_texts(texts: &[Placed<&str>], pack: &Pack, findings: &mut Vec<Finding
     for rule in rules::ALL {
         if let Check::Text(check) = rule.check {
             let mut notes = Notes::new(rule, findings);
-            texts.iter().for_each(|text| check(text, pack, &mut notes));
+            for text in texts {
+                check(text, pack, &mut notes);
+            }
         }
     }
 }

@@ -18,7 +18,7 @@ pub fn line_to_html(line: &str, follow: Follow<'_>) -> String {
     to_html(clean_line_events(line), follow)
 }
 
-fn to_html<'e>(events: Vec<Event<'e>>, follow: Follow<'_>) -> String {
+fn to_html(events: Vec<Event<'_>>, follow: Follow<'_>) -> String {
     let mut dropped = Vec::new();
     let shown = events.into_iter().filter_map(|event| match event {
         Event::Start(Tag::Link { link_type, dest_url, title, id }) => {

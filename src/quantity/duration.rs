@@ -42,6 +42,7 @@ impl Duration {
     }
 
     /// The difference, whichever is longer.
+    #[must_use]
     pub const fn apart(self, other: Self) -> Self {
         Self { seconds: self.seconds.abs_diff(other.seconds) }
     }

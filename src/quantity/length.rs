@@ -41,7 +41,7 @@ impl fmt::Display for Length {
         let mm = self.millimetres;
         if mm >= 1000 {
             write!(f, "{} m", trim_decimals(mm, 1000))
-        } else if mm % 10 == 0 {
+        } else if mm.is_multiple_of(10) {
             write!(f, "{} cm", mm / 10)
         } else {
             write!(f, "{mm} mm")

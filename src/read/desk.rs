@@ -140,13 +140,11 @@ pub(super) fn read_scalar<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> O
 
 /// The keys of a group; anything else is refused.
 pub(super) fn read_fields<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> Option<&'n [Field]> {
-    match &node.value {
-        Value::Fields(fields) => Some(fields),
-        _ => {
-            desk.refuse_kind(node, asked);
-            None
-        }
+    if let Value::Fields(fields) = &node.value {
+        return Some(fields);
     }
+    desk.refuse_kind(node, asked);
+    None
 }
 
 /// Notes every key that nothing asks for, with the nearest right word.

@@ -114,7 +114,7 @@ fn is_set_aside(path: &str) -> bool {
 
 /// What one file came to, before it is put in its place.
 enum Outcome {
-    Pack(Option<PackDoc>),
+    Pack(Option<Box<PackDoc>>),
     Equipment(Option<EquipmentDoc>),
     Curriculum(Option<CurriculumDoc>),
     Session(Option<Box<SessionDoc>>),
@@ -143,7 +143,7 @@ fn read_yaml_files(
         documents.files.set_text(file, text);
         documents.findings.extend(findings);
         match outcome {
-            Outcome::Pack(doc) => documents.pack = doc.map(|doc| Written { file, doc }),
+            Outcome::Pack(doc) => documents.pack = doc.map(|doc| Written { file, doc: *doc }),
             Outcome::Equipment(doc) => documents.equipment = doc.map(|doc| Written { file, doc }),
             Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
@@ -155,7 +155,7 @@ fn read_yaml_files(
 fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcome, Vec<Finding>) {
     let text = match text_of(source, file, entry) {
         Ok(text) => text,
-        Err(unread) => return (unread.shown, Outcome::Nothing, vec![unread.finding]),
+        Err(unread) => return (unread.shown, Outcome::Nothing, vec![*unread.finding]),
     };
     let tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
@@ -163,7 +163,7 @@ fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcom
     };
     let mut desk = Desk::default();
     let outcome = match entry.path.as_str() {
-        "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk)),
+        "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
         "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
         _ => Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new)),
@@ -171,10 +171,10 @@ fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcom
     (text, outcome, desk.findings)
 }
 
-fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, Box<yaml::Unread>> {
+fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, yaml::Unread> {
     let fault = |code, says: &str, way_out: &str| {
         let finding = Finding::problem(code, Place::top_of(file), says, way_out);
-        Box::new(yaml::Unread { finding, shown: String::new() })
+        yaml::Unread { finding: Box::new(finding), shown: String::new() }
     };
     match entry.kind {
         EntryKind::Folder => Err(fault(

@@ -163,7 +163,7 @@ record! {
     pub struct PartDoc = "a part of the session" {
         /// What the part is called.
         title: Placed<Line>,
-        /// Its time, in one or as explain, set_up, work, rest, rounds and recover.
+        /// Its time, in one figure or shared out over explaining, work, rest and rounds.
         time: Option<Placed<PartTime>>,
         /// Rest, light, moderate or vigorous.
         effort: Option<Placed<Effort>>,

@@ -36,12 +36,12 @@ fn options() -> Options {
 /// Why a file's text can't be had, and what of it can be shown beside the finding.
 #[derive(Debug)]
 pub(super) struct Unread {
-    pub finding: Finding,
+    pub finding: Box<Finding>,
     pub shown: String,
 }
 
 /// The text of a file: UTF-8 without a NUL; a byte-order mark is left off.
-pub(super) fn read_text(bytes: Vec<u8>, file: FileId) -> Result<String, Box<Unread>> {
+pub(super) fn read_text(bytes: Vec<u8>, file: FileId) -> Result<String, Unread> {
     if bytes.starts_with(b"\xff\xfe") || bytes.starts_with(b"\xfe\xff") {
         return Err(not_text(&[], 0, file, "This file is saved as UTF-16, not as UTF-8."));
     }
@@ -58,7 +58,7 @@ pub(super) fn read_text(bytes: Vec<u8>, file: FileId) -> Result<String, Box<Unre
 }
 
 /// Shows the file as far as the end of the line at fault, with a mark for what is no text.
-fn not_text(bytes: &[u8], at: usize, file: FileId, says: &str) -> Box<Unread> {
+fn not_text(bytes: &[u8], at: usize, file: FileId, says: &str) -> Unread {
     let line_end = bytes[at..].iter().position(|byte| *byte == b'\n').map_or(bytes.len(), |n| at + n);
     let before = String::from_utf8_lossy(&bytes[..at]);
     let rest = String::from_utf8_lossy(&bytes[at..line_end]);
@@ -66,7 +66,7 @@ fn not_text(bytes: &[u8], at: usize, file: FileId, says: &str) -> Box<Unread> {
     let place = Place { file, start, end: start };
     let way_out = "Save it again as “UTF-8” from your editor’s Save As, then try once more.";
     let finding = Finding::problem("file-not-text", place, says, way_out);
-    Box::new(Unread { finding, shown: format!("{before}{rest}") })
+    Unread { finding: Box::new(finding), shown: format!("{before}{rest}") }
 }
 
 /// Reads the tree, or says what stands in the way.
@@ -253,7 +253,11 @@ fn place_of(fault: &Error, text: &str, file: FileId) -> Place {
         let rest = text.get(start..).unwrap_or_default();
         start + rest.chars().take(column - 1).map(char::len_utf8).sum::<usize>()
     };
-    let start = location.span().byte_offset().map_or_else(by_line, |at| at as usize);
+    let start = location
+        .span()
+        .byte_offset()
+        .and_then(|at| usize::try_from(at).ok())
+        .unwrap_or_else(by_line);
     let mut start = start.min(text.len());
     while !text.is_char_boundary(start) {
         start -= 1;

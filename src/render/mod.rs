@@ -30,6 +30,12 @@ pub struct Publication<'p> {
     pub on_session: &'p (dyn Fn() + Sync),
 }
 
+impl fmt::Debug for Publication<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Publication").field("pack", &self.pack.title).finish_non_exhaustive()
+    }
+}
+
 /// Why a pack could not be rendered: only a pack's own look can cause it.
 #[derive(Debug)]
 pub struct RenderFault {

@@ -9,12 +9,32 @@ pub const RULE: Rule = Rule {
     code: "active-share",
     severity: Severity::Advice,
     asks: "At least half of the slot is moderate or vigorous work.",
-    why: "Physical education is for many children the surest way to move. The work of moderate and \
+    why: "Moving is what the session is for. The work of moderate and \
           vigorous parts counts here; explaining, rests and light parts don’t. It is an estimate from \
           the efforts you name, nothing measured.",
     source: "US Centers for Disease Control and Prevention: at least half of physical-education time",
-    bad: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: light\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
-    good: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
+    bad: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: light
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
+    good: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
     check: Check::Session(check),
 };
 
@@ -24,7 +44,8 @@ fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         return;
     }
     let spans = session.parts.iter().zip(&plans.time.spans);
-    let active: Duration = spans.filter(|(part, _)| is_active(part)).map(|(_, span)| span.work).sum();
+    let active: Duration =
+        spans.filter(|(part, _)| is_active(part)).map(|(_, span)| span.work).sum();
     let slot = session.slot.value;
     if active * 2 < slot {
         notes.find(

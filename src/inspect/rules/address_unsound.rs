@@ -9,8 +9,14 @@ pub const RULE: Rule = Rule {
     asks: "The pack’s address is a whole web address.",
     why: "It is printed on paper for families to type.",
     source: "",
-    bad: "# file: pack.yaml\naddress: pe.example.org\n",
-    good: "# file: pack.yaml\naddress: https://pe.example.org/\n",
+    bad: "\
+# file: pack.yaml
+address: pe.example.org
+",
+    good: "\
+# file: pack.yaml
+address: https://pe.example.org/
+",
     check: Check::Pack(check),
 };
 

@@ -10,8 +10,25 @@ pub const RULE: Rule = Rule {
     asks: "Where a part wants an adult nearby, the session says for how long.",
     why: "A parent who has to be in the room wants to know it before the session begins.",
     source: "",
-    bad: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  adult: nearby\n  how: Reach up slowly.\n",
-    good: "adult: {nearby: 4 min, why: To watch the cool-down}\ncool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  adult: nearby\n  how: Reach up slowly.\n",
+    bad: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  adult: nearby
+  how: Reach up slowly.
+",
+    good: "\
+adult: {nearby: 4 min, why: To watch the cool-down}
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  adult: nearby
+  how: Reach up slowly.
+",
     check: Check::Session(check),
 };
 

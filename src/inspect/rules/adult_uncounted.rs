@@ -12,15 +12,34 @@ pub const RULE: Rule = Rule {
     why: "A parent plans by the figure at the top. Help that turns up in the middle is help that nobody has \
           time for.",
     source: "",
-    bad: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  adult: helping\n  how: Reach up slowly while a grown-up counts.\n",
-    good: "adult: {nearby: 20 min, helping: 4 min, why: To count in the cool-down}\ncool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  adult: helping\n  how: Reach up slowly while a grown-up counts.\n",
+    bad: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  adult: helping
+  how: Reach up slowly while a grown-up counts.
+",
+    good: "\
+adult: {nearby: 20 min, helping: 4 min, why: To count in the cool-down}
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  adult: helping
+  how: Reach up slowly while a grown-up counts.
+",
     check: Check::Session(check),
 };
 
 fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     let parts = session.parts.iter().zip(&plans.time.spans);
     let helped: Vec<_> = parts
-        .filter(|(part, _)| part.adult.as_ref().is_some_and(|help| help.value == AdultHelp::Helping))
+        .filter(|(part, _)| {
+            part.adult.as_ref().is_some_and(|help| help.value == AdultHelp::Helping)
+        })
         .collect();
     let Some((first, _)) = helped.first() else { return };
     let needed: Duration = helped.iter().map(|(_, span)| span.total).sum();
@@ -31,10 +50,16 @@ fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     }
     let titles: Vec<String> = helped.iter().map(|(part, _)| format!("“{}”", part.title)).collect();
     let says = match given {
-        Some(_) => format!("An adult helps for {needed} ({}), and {counted} is given.", titles.join(", ")),
-        None => format!("An adult helps for {needed} ({}), and no time is given for it.", titles.join(", ")),
+        Some(_) => {
+            format!("An adult helps for {needed} ({}), and {counted} is given.", titles.join(", "))
+        }
+        None => format!(
+            "An adult helps for {needed} ({}), and no time is given for it.",
+            titles.join(", ")
+        ),
     };
-    let place = given.map(|time| time.place).or_else(|| first.adult.as_ref().map(|help| help.place));
+    let place =
+        given.map(|time| time.place).or_else(|| first.adult.as_ref().map(|help| help.place));
     notes.find(
         place.unwrap_or(first.title.place),
         says,

@@ -10,8 +10,14 @@ pub const RULE: Rule = Rule {
     why: "The parent who asks it may not know. For a question without one right answer, say what a good \
           answer has in it.",
     source: "",
-    bad: "review:\n  - {ask: What bends when you land?, kind: recall}\n",
-    good: "review:\n  - {ask: What bends when you land?, answer: The ankle and the knee., kind: recall}\n",
+    bad: "\
+review:
+  - {ask: What bends when you land?, kind: recall}
+",
+    good: "\
+review:
+  - {ask: What bends when you land?, answer: The ankle and the knee., kind: recall}
+",
     check: Check::Session(check),
 };
 

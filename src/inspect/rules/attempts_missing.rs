@@ -10,8 +10,28 @@ pub const RULE: Rule = Rule {
     why: "The record sheet has one box for each. It is usual to allow one or two for practice and to count \
           three.",
     source: "Common practice",
-    bad: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, better: more}\n",
-    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
+    bad: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, better: more}
+",
+    good: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, attempts: 3, better: more}
+",
     check: Check::Session(check),
 };
 
@@ -28,4 +48,3 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         }
     }
 }
-

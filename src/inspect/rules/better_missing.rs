@@ -10,8 +10,28 @@ pub const RULE: Rule = Rule {
     asks: "A mark says whether more or less is better.",
     why: "Further is better in a jump, quicker in a run. A personal best can’t be told without it.",
     source: "",
-    bad: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3}\n",
-    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
+    bad: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, attempts: 3}
+",
+    good: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, attempts: 3, better: more}
+",
     check: Check::Session(check),
 };
 
@@ -21,10 +41,12 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         if measure.better.is_none() && measure.what.value != Measured::Criteria {
             notes.find(
                 measure.place,
-                format!("The {} doesn’t say whether a larger or a smaller mark is better.", part.named()),
+                format!(
+                    "The {} doesn’t say whether a larger or a smaller mark is better.",
+                    part.named()
+                ),
                 "Add “better: more” or “better: less”.",
             );
         }
     }
 }
-

@@ -10,8 +10,14 @@ pub const RULE: Rule = Rule {
     why: "Words are known by their shape, and capitals are all one shape. A short call such as “STOP!” is \
           let pass.",
     source: "RNIB: no block capitals in running text",
-    bad: "safety:\n  - NEVER HOP IN SOCKS ON A SMOOTH FLOOR.\n",
-    good: "safety:\n  - \"**Never** hop in socks on a smooth floor.\"\n",
+    bad: "\
+safety:
+  - NEVER HOP IN SOCKS ON A SMOOTH FLOOR.
+",
+    good: "\
+safety:
+  - \"**Never** hop in socks on a smooth floor.\"
+",
     check: Check::Text(check),
 };
 

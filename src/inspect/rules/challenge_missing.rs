@@ -7,10 +7,32 @@ pub const RULE: Rule = Rule {
     code: "challenge-missing",
     severity: Severity::Advice,
     asks: "A session has a challenge with a mark.",
-    why: "A mark of one’s own to beat is what many children come back for, and what can be sent in.",
+    why: "A mark of one’s own to beat is a reason to try again, and something to send in.",
     source: "",
-    bad: "challenge: ~\nequipment: [{need: marker, count: 2, for: [warm_up]}]\nstretch:\n  - title: Change feet\n    time: 5 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
-    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
+    bad: "\
+challenge: ~
+equipment: [{need: marker, count: 2, for: [warm_up]}]
+stretch:
+  - title: Change feet
+    time: 5 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
+    good: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, attempts: 3, better: more}
+",
     check: Check::Session(check),
 };
 

@@ -11,8 +11,30 @@ pub const RULE: Rule = Rule {
     why: "Furniture tips and children fall. Whether climbing is allowed at home at all is for the school’s \
           risk assessment and local rules.",
     source: "Common practice",
-    bad: "stretch:\n  - title: Up and down\n    time: 2 min 30 s\n    effort: moderate\n    movements: [climbing]\n    task: extend\n    how: Step up onto the lowest stair and down again.\n    easier: Hold the rail.\n    harder: Change the leading foot.\n",
-    good: "adult: {nearby: 3 min, why: To stand by at the stair}\nstretch:\n  - title: Up and down\n    time: 2 min 30 s\n    effort: moderate\n    movements: [climbing]\n    adult: nearby\n    task: extend\n    how: Step up onto the lowest stair and down again.\n    easier: Hold the rail.\n    harder: Change the leading foot.\n",
+    bad: "\
+stretch:
+  - title: Up and down
+    time: 2 min 30 s
+    effort: moderate
+    movements: [climbing]
+    task: extend
+    how: Step up onto the lowest stair and down again.
+    easier: Hold the rail.
+    harder: Change the leading foot.
+",
+    good: "\
+adult: {nearby: 3 min, why: To stand by at the stair}
+stretch:
+  - title: Up and down
+    time: 2 min 30 s
+    effort: moderate
+    movements: [climbing]
+    adult: nearby
+    task: extend
+    how: Step up onto the lowest stair and down again.
+    easier: Hold the rail.
+    harder: Change the leading foot.
+",
     check: Check::Session(check),
 };
 

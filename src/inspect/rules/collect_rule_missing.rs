@@ -7,11 +7,33 @@ pub const RULE: Rule = Rule {
     code: "collect-rule-missing",
     severity: Severity::Problem,
     asks: "Where something is thrown, kicked or struck, it is said when to stop and collect.",
-    why: "Most are hit while they fetch. One rule settles it: everything is sent, a call, then all fetch \
-          together.",
+    why: "Whoever runs to fetch runs into what is still flying. One rule settles it: everything is \
+          sent, a call, then all fetch together.",
     source: "",
-    bad: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [throwing, hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n    throw: {landing_zone: The free half of the rug}\n",
-    good: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [throwing, hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n    throw: {landing_zone: The free half of the rug, stop_and_collect: Both are thrown before anyone fetches}\n",
+    bad: "\
+stretch:
+  - title: Hop and toss
+    time: 2 min 30 s
+    effort: moderate
+    movements: [throwing, hopping]
+    task: extend
+    how: Hop twice, then toss the marker ahead of you.
+    easier: Step.
+    harder: Use your other hand.
+    throw: {landing_zone: The free half of the rug}
+",
+    good: "\
+stretch:
+  - title: Hop and toss
+    time: 2 min 30 s
+    effort: moderate
+    movements: [throwing, hopping]
+    task: extend
+    how: Hop twice, then toss the marker ahead of you.
+    easier: Step.
+    harder: Use your other hand.
+    throw: {landing_zone: The free half of the rug, stop_and_collect: Both are thrown before anyone fetches}
+",
     check: Check::Session(check),
 };
 

@@ -10,8 +10,26 @@ pub const RULE: Rule = Rule {
     why: "It brings the breath down, and is the place for held stretches and for looking back at what \
           was learnt.",
     source: "Merino-Marban 2025: static stretching belongs in the cool-down",
-    bad: "cool_down: ~\nstretch:\n  - title: Change feet\n    time: 6 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
-    good: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
+    bad: "\
+cool_down: ~
+stretch:
+  - title: Change feet
+    time: 6 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
+    good: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
     check: Check::Session(check),
 };
 

@@ -9,8 +9,16 @@ pub const RULE: Rule = Rule {
     asks: "A thing that is needed is needed at least once.",
     why: "“0 markers” on the list of things to gather leaves a family guessing.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 0, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 0, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+",
     check: Check::Session(check),
 };
 

@@ -11,8 +11,28 @@ pub const RULE: Rule = Rule {
     why: "A child can only judge a movement by things that can be seen: three or four, each plainly there or \
           not.",
     source: "",
-    bad: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: criteria, attempts: 3}\n",
-    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: criteria, attempts: 3, criteria: [I land on a bent knee, I stay still for three seconds]}\n",
+    bad: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: criteria, attempts: 3}
+",
+    good: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: criteria, attempts: 3, criteria: [I land on a bent knee, I stay still for three seconds]}
+",
     check: Check::Session(check),
 };
 
@@ -28,4 +48,3 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         }
     }
 }
-

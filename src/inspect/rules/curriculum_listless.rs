@@ -9,7 +9,10 @@ pub const RULE: Rule = Rule {
     why: "Without the list a code is a riddle to everyone but its author.",
     source: "",
     bad: "# no file: curriculum.yaml\n",
-    good: "# file: curriculum.yaml\ntitle: Our list\n",
+    good: "\
+# file: curriculum.yaml
+title: Our list
+",
     check: Check::Pack(check),
 };
 

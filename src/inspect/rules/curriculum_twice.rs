@@ -8,8 +8,18 @@ pub const RULE: Rule = Rule {
     asks: "curriculum.yaml has each code once.",
     why: "Of two statements with one code only the first is shown.",
     source: "",
-    bad: "# file: curriculum.yaml\nstatements:\n  - {code: jump-1, says: Jump and land with control, ages: 7-11}\n  - {code: jump-1, says: Jump for distance, ages: 7-11}\n",
-    good: "# file: curriculum.yaml\nstatements:\n  - {code: jump-1, says: Jump and land with control, ages: 7-11}\n  - {code: jump-2, says: Jump for distance, ages: 7-11}\n",
+    bad: "\
+# file: curriculum.yaml
+statements:
+  - {code: jump-1, says: Jump and land with control, ages: 7-11}
+  - {code: jump-1, says: Jump for distance, ages: 7-11}
+",
+    good: "\
+# file: curriculum.yaml
+statements:
+  - {code: jump-1, says: Jump and land with control, ages: 7-11}
+  - {code: jump-2, says: Jump for distance, ages: 7-11}
+",
     check: Check::Pack(check),
 };
 

@@ -10,8 +10,27 @@ pub const RULE: Rule = Rule {
     why: "At home nobody adjusts the task for the child. With both at hand it can be made to fit; extend \
           it when it succeeds about eight times in ten.",
     source: "Common practice",
-    bad: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n",
-    good: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
+    bad: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+",
+    good: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
     check: Check::Session(check),
 };
 

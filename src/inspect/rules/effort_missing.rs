@@ -10,8 +10,21 @@ pub const RULE: Rule = Rule {
     why: "A child alone can’t see how hard the others are working. The effort also tells whether a part \
           needs a rest, and how much of the slot is active.",
     source: "",
-    bad: "cool_down:\n  title: Slow reach\n  time: 4 min\n  movements: [stretching]\n  how: Reach up slowly.\n",
-    good: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
+    bad: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  movements: [stretching]
+  how: Reach up slowly.
+",
+    good: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
     check: Check::Session(check),
 };
 

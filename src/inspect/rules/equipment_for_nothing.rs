@@ -11,8 +11,16 @@ pub const RULE: Rule = Rule {
     why: "Cards and pages show each thing beside the part that uses it. A name that is no part would hide \
           the thing.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 2, for: [warmup, challenge]}\n  - {need: tape measure, for: [challenge]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 2, for: [warmup, challenge]}
+  - {need: tape measure, for: [challenge]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+",
     check: Check::Session(check),
 };
 

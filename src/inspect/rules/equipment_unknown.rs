@@ -11,8 +11,16 @@ pub const RULE: Rule = Rule {
     why: "A name that is nearly one of the shared list is mostly a slip, and loses the mass, the size \
           and the household substitutes written there.",
     source: "",
-    bad: "equipment:\n  - {need: markers, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n",
+    bad: "\
+equipment:
+  - {need: markers, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+",
     check: Check::Session(check),
 };
 

@@ -14,8 +14,28 @@ pub const RULE: Rule = Rule {
     why: "A parent gathers from the list. A thing that first turns up in the middle of a part stops the \
           session. Things of equipment.yaml are looked for by name; those that every home has are let pass.",
     source: "",
-    bad: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Put the hand weight down and hop round it.\n    easier: Step between.\n    harder: Hop backwards.\n",
-    good: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Put the second marker down and hop round it.\n    easier: Step between.\n    harder: Hop backwards.\n",
+    bad: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Put the hand weight down and hop round it.
+    easier: Step between.
+    harder: Hop backwards.
+",
+    good: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Put the second marker down and hop round it.
+    easier: Step between.
+    harder: Hop backwards.
+",
     check: Check::Session(check),
 };
 
@@ -30,7 +50,10 @@ fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
                 }
                 notes.find(
                     pack.files.place_within(text.place, name),
-                    format!("The {} speaks of “{name}”, which the session’s equipment doesn’t list.", part.named()),
+                    format!(
+                        "The {} speaks of “{name}”, which the session’s equipment doesn’t list.",
+                        part.named()
+                    ),
                     format!("Add “- need: {name}” to the equipment, or take it out of the text."),
                 );
             }

@@ -1,7 +1,7 @@
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::inspect::wording::Names;
-use crate::pack::{Need, Pack, Session};
+use crate::pack::{Need, Pack, Part, Session};
 use crate::plan::Plans;
 
 pub const RULE: Rule = Rule {
@@ -11,8 +11,18 @@ pub const RULE: Rule = Rule {
     why: "Nobody should search the house for a thing that then lies about, or wonder which part they have \
           missed.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n  - {need: hand weight, mass: at most 500 g}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n  - {need: hand weight, mass: at most 500 g, for: [stretch]}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+  - {need: hand weight, mass: at most 500 g}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+  - {need: hand weight, mass: at most 500 g, for: [stretch]}
+",
     check: Check::Session(check),
 };
 
@@ -33,6 +43,6 @@ fn is_named(need: &Need, session: &Session) -> bool {
     let mut names = Names::default();
     names.add(&need.name, "found");
     names.add(&need.plural, "found");
-    let mut texts = session.parts.iter().flat_map(|part| part.texts());
+    let mut texts = session.parts.iter().flat_map(Part::texts);
     texts.any(|text| !names.keys_in(&text).is_empty())
 }

@@ -8,7 +8,13 @@ pub const RULE: Rule = Rule {
     why: "An empty file is mostly one that was begun and forgotten. Families would miss the session \
           without anybody noticing.",
     source: "",
-    bad: "# whole file: games/tag.yaml\n# To be written next week.\n",
-    good: "# file: games/tag.yaml\ntitle: Shadow tag\n",
+    bad: "\
+# whole file: games/tag.yaml
+# To be written next week.
+",
+    good: "\
+# file: games/tag.yaml
+title: Shadow tag
+",
     check: Check::Reading,
 };

@@ -27,7 +27,10 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     if let Some(movement) = rising.filter(|_| space.whereabouts.contains(&Whereabouts::Indoors)) {
         notes.find(
             space.place,
-            format!("This session has {} indoors, and no headroom is given.", movement.value.word()),
+            format!(
+                "This session has {} indoors, and no headroom is given.",
+                movement.value.word()
+            ),
             "Add “height:”, such as 2.2 m.",
         );
     }

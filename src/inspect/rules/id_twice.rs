@@ -10,8 +10,14 @@ pub const RULE: Rule = Rule {
     why: "A session’s address is made from its file’s name in small letters, with hyphens for everything \
           else. Two with one address would overwrite each other.",
     source: "",
-    bad: "# file: games/Example.yaml\ntitle: Hop and turn\n",
-    good: "# file: games/example-turn.yaml\ntitle: Hop and turn\n",
+    bad: "\
+# file: games/Example.yaml
+title: Hop and turn
+",
+    good: "\
+# file: games/example-turn.yaml
+title: Hop and turn
+",
     check: Check::Pack(check),
 };
 
@@ -20,7 +26,10 @@ fn check(pack: &Pack, notes: &mut Notes<'_>) {
         if pair[0].id == pair[1].id {
             notes.find(
                 Place::top_of(pair[1].file),
-                format!("This file and “{}” both become the session “{}”.", pair[0].path, pair[1].id),
+                format!(
+                    "This file and “{}” both become the session “{}”.",
+                    pair[0].path, pair[1].id
+                ),
                 "Rename one of the two files.",
             );
         }

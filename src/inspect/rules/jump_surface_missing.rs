@@ -18,7 +18,9 @@ pub const RULE: Rule = Rule {
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     // A session without any space is another rule's business.
-    let Some(space) = session.space.as_ref().filter(|space| space.surfaces.is_empty()) else { return };
+    let Some(space) = session.space.as_ref().filter(|space| space.surfaces.is_empty()) else {
+        return;
+    };
     let lands = |movement: Movement| {
         matches!(movement, Movement::Jumping | Movement::Hopping | Movement::Landing)
     };

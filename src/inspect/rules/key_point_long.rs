@@ -10,8 +10,32 @@ pub const RULE: Rule = Rule {
     asks: "A key point has at most six words.",
     why: "It is called out while the child moves. What can’t be said in one breath belongs into “how”.",
     source: "Common practice",
-    bad: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop forward once and hold for three seconds.\n    key_points: [Bend your knee as soon as your toes touch]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
-    good: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop forward once and hold for three seconds.\n    key_points: [Toes touch, knee bends]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
+    bad: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop forward once and hold for three seconds.
+    key_points: [Bend your knee as soon as your toes touch]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
+    good: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop forward once and hold for three seconds.
+    key_points: [Toes touch, knee bends]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
     check: Check::Session(check),
 };
 

@@ -9,8 +9,32 @@ pub const RULE: Rule = Rule {
     asks: "A part has at most three key points.",
     why: "Nobody can think of more while moving. One at a time is best.",
     source: "Common practice",
-    bad: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop forward once and hold for three seconds.\n    key_points: [Eyes up, Arms back, Bend your knee, Toes first]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
-    good: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop forward once and hold for three seconds.\n    key_points: [Eyes up, Bend your knee, Toes first]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
+    bad: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop forward once and hold for three seconds.
+    key_points: [Eyes up, Arms back, Bend your knee, Toes first]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
+    good: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop forward once and hold for three seconds.
+    key_points: [Eyes up, Bend your knee, Toes first]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
     check: Check::Session(check),
 };
 

@@ -9,8 +9,31 @@ pub const RULE: Rule = Rule {
     asks: "A technique step has a key point.",
     why: "One thing to think of helps more than none; without it a child repeats what it could do before.",
     source: "Pontes 2023: one cue about the movement was better than none at ages 6 to 9",
-    bad: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop forward once and hold for three seconds.\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
-    good: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop forward once and hold for three seconds.\n    key_points: [Bend your knee]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
+    bad: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop forward once and hold for three seconds.
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
+    good: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop forward once and hold for three seconds.
+    key_points: [Bend your knee]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
     check: Check::Session(check),
 };
 

@@ -7,7 +7,16 @@ pub const RULE: Rule = Rule {
     asks: "A key stands once in its group.",
     why: "Of two lines with one key only one can count, and it may be the one you have just mended.",
     source: "",
-    bad: "safety:\n  - Hop in bare feet.\nsafety:\n  - Keep clear of the stairs.\n",
-    good: "safety:\n  - Hop in bare feet.\n  - Keep clear of the stairs.\n",
+    bad: "\
+safety:
+  - Hop in bare feet.
+safety:
+  - Keep clear of the stairs.
+",
+    good: "\
+safety:
+  - Hop in bare feet.
+  - Keep clear of the stairs.
+",
     check: Check::Reading,
 };

@@ -8,7 +8,13 @@ pub const RULE: Rule = Rule {
     why: "What stands under a misspelt key would be left out: a caution under “saftey” never reaches \
           the child.",
     source: "",
-    bad: "saftey:\n  - Keep clear of the stairs.\n",
-    good: "safety:\n  - Keep clear of the stairs.\n",
+    bad: "\
+saftey:
+  - Keep clear of the stairs.
+",
+    good: "\
+safety:
+  - Keep clear of the stairs.
+",
     check: Check::Reading,
 };

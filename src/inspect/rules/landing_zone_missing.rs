@@ -10,8 +10,30 @@ pub const RULE: Rule = Rule {
     why: "A soft ball still breaks a lamp, and a good throw lands where a small brother is standing. Name \
           the zone in things that can be seen.",
     source: "",
-    bad: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [throwing, hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n    throw: {stop_and_collect: Both are thrown before anyone fetches}\n",
-    good: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [throwing, hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n    throw: {landing_zone: The free half of the rug, stop_and_collect: Both are thrown before anyone fetches}\n",
+    bad: "\
+stretch:
+  - title: Hop and toss
+    time: 2 min 30 s
+    effort: moderate
+    movements: [throwing, hopping]
+    task: extend
+    how: Hop twice, then toss the marker ahead of you.
+    easier: Step.
+    harder: Use your other hand.
+    throw: {stop_and_collect: Both are thrown before anyone fetches}
+",
+    good: "\
+stretch:
+  - title: Hop and toss
+    time: 2 min 30 s
+    effort: moderate
+    movements: [throwing, hopping]
+    task: extend
+    how: Hop twice, then toss the marker ahead of you.
+    easier: Step.
+    harder: Use your other hand.
+    throw: {landing_zone: The free half of the rug, stop_and_collect: Both are thrown before anyone fetches}
+",
     check: Check::Session(check),
 };
 

@@ -10,8 +10,14 @@ pub const RULE: Rule = Rule {
     why: "Words such as “warm-up” or “easier” on pages and paper come from a list for each language. \
           Without one they are in British English.",
     source: "",
-    bad: "# file: pack.yaml\nlanguage: fi\n",
-    good: "# file: pack.yaml\nlanguage: en-GB\n",
+    bad: "\
+# file: pack.yaml
+language: fi
+",
+    good: "\
+# file: pack.yaml
+language: en-GB
+",
     check: Check::Pack(check),
 };
 

@@ -9,7 +9,10 @@ pub const RULE: Rule = Rule {
     asks: "A session has a licence, its own or the pack’s.",
     why: "Without one no other school may use or change it, however gladly you would share.",
     source: "",
-    bad: "# file: pack.yaml\nlicence: ~\n",
+    bad: "\
+# file: pack.yaml
+licence: ~
+",
     good: "licence: CC-BY-SA-4.0\n",
     check: Check::Session(check),
 };

@@ -22,7 +22,9 @@ fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
     for link in links_of(text.value) {
         let says = match judge_link(&link) {
             Ok(()) => continue,
-            Err(LinkFault::Scheme) => format!("“{link}” is neither a web page nor a file of the pack."),
+            Err(LinkFault::Scheme) => {
+                format!("“{link}” is neither a web page nor a file of the pack.")
+            }
             Err(LinkFault::Absolute) => format!("“{link}” is a place on one computer."),
         };
         notes.find(

@@ -20,7 +20,11 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     if again.value <= on.value {
         notes.find(
             again.place,
-            format!("Looking again on {} comes before {}.", again.value.in_words(), on.value.in_words()),
+            format!(
+                "Looking again on {} comes before {}.",
+                again.value.in_words(),
+                on.value.in_words()
+            ),
             "Write a later day under “look_again:”.",
         );
     }

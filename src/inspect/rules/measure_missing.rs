@@ -9,8 +9,27 @@ pub const RULE: Rule = Rule {
     asks: "A challenge says what is measured.",
     why: "The record sheet is drawn from it: what to write, in which unit, and how many attempts.",
     source: "",
-    bad: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n",
-    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
+    bad: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+",
+    good: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, attempts: 3, better: more}
+",
     check: Check::Session(check),
 };
 

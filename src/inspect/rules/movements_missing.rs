@@ -11,8 +11,21 @@ pub const RULE: Rule = Rule {
     why: "The safety rules go by it: a throw is asked for its landing zone and a jump for its surface \
           only where the part says that it throws or jumps.",
     source: "",
-    bad: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  how: Reach up slowly.\n",
-    good: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
+    bad: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  how: Reach up slowly.
+",
+    good: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
     check: Check::Session(check),
 };
 

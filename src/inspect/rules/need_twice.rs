@@ -9,8 +9,17 @@ pub const RULE: Rule = Rule {
     asks: "A session lists each thing once.",
     why: "Two lines for one thing leave open whether they are the same two markers or two more.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 2, for: [warm_up]}\n  - {need: marker, count: 2, for: [challenge]}\n  - {need: tape measure, for: [challenge]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up]}
+  - {need: marker, count: 2, for: [challenge]}
+  - {need: tape measure, for: [challenge]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+",
     check: Check::Session(check),
 };
 

@@ -10,8 +10,16 @@ pub const RULE: Rule = Rule {
     why: "It says once what every session would have to repeat: the school, the usual cautions, the \
           licence, whom to ask.",
     source: "",
-    bad: "licence: CC-BY-4.0\nsafety:\n  - Keep an arm’s length from walls and furniture, and pets out of the space.\n# no file: pack.yaml\n",
-    good: "# file: pack.yaml\ntitle: Sessions for home\n",
+    bad: "\
+licence: CC-BY-4.0
+safety:
+  - Keep an arm’s length from walls and furniture, and pets out of the space.
+# no file: pack.yaml
+",
+    good: "\
+# file: pack.yaml
+title: Sessions for home
+",
     check: Check::Pack(check),
 };
 

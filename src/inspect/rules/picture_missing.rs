@@ -27,7 +27,10 @@ fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
         let near = picture.path.as_ref().and_then(|path| nearest(path, &known));
         let way_out = match near {
             Some(near) => format!("Did you mean “{near}”?"),
-            None => "Put it into a folder “pictures” beside the session, and write “pictures/NAME.png”.".into(),
+            None => {
+                "Put it into a folder “pictures” beside the session, and write “pictures/NAME.png”."
+                    .into()
+            }
         };
         notes.find(picture.file.place, says, way_out);
     }

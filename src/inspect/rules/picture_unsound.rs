@@ -11,7 +11,11 @@ pub const RULE: Rule = Rule {
     why: "Those two show everywhere and print. A larger one takes a family’s data and a printer’s \
           patience, and looks no better on a card.",
     source: "",
-    bad: "pictures: [{file: pictures/arm.png, alt: An arm stretched out to the side}]\n# whole file: games/pictures/arm.png\nThis is a note about a picture, saved under a wrong name.\n",
+    bad: "\
+pictures: [{file: pictures/arm.png, alt: An arm stretched out to the side}]
+# whole file: games/pictures/arm.png
+This is a note about a picture, saved under a wrong name.
+",
     good: "pictures: [{file: pictures/hop.png, alt: A child stands on one bent leg}]\n",
     check: Check::Session(check),
 };
@@ -34,7 +38,9 @@ fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
             ),
             None => notes.find(
                 picture.file.place,
-                format!("“{path}” is larger than 2 MB, or its name doesn’t end in .png, .jpg or .jpeg."),
+                format!(
+                    "“{path}” is larger than 2 MB, or its name doesn’t end in .png, .jpg or .jpeg."
+                ),
                 "Scale it to about 1600 dots on the long side, and save it as PNG or JPEG.",
             ),
         }

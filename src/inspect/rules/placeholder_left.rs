@@ -14,7 +14,8 @@ pub const RULE: Rule = Rule {
     check: Check::Text(check),
 };
 
-const PLACEHOLDERS: [&str; 9] = ["todo", "tbc", "tba", "tbd", "xxx", "xx", "fixme", "lorem ipsum", ""];
+const PLACEHOLDERS: [&str; 9] =
+    ["todo", "tbc", "tba", "tbd", "xxx", "xx", "fixme", "lorem ipsum", ""];
 
 fn check(text: &Placed<&str>, _: &Pack, notes: &mut Notes<'_>) {
     let core = text.trim_matches(|c: char| !c.is_alphanumeric()).to_lowercase();

@@ -11,8 +11,32 @@ pub const RULE: Rule = Rule {
     why: "The common error is to extend and extend with too little refining: the task grows and the \
           movement stays as it was.",
     source: "Rink; Mitchell 2009",
-    bad: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: inform\n    how: Hop forward once and hold for three seconds.\n    key_points: [Bend your knee]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
-    good: "technique:\n  - title: Quiet landings\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop, and land so that nobody hears it.\n    key_points: [Bend your knee]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
+    bad: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: inform
+    how: Hop forward once and hold for three seconds.
+    key_points: [Bend your knee]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
+    good: "\
+technique:
+  - title: Quiet landings
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop, and land so that nobody hears it.
+    key_points: [Bend your knee]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
     check: Check::Session(check),
 };
 

@@ -10,8 +10,18 @@ pub const RULE: Rule = Rule {
     asks: "Review questions say their kind, and three or more are not all of one kind.",
     why: "Recall alone shows what was read; explaining, comparing and applying show what was understood.",
     source: "Common practice",
-    bad: "review:\n  - {ask: What bends when you land?, answer: The ankle and the knee., kind: recall}\n  - {ask: What touches first?, answer: The toes., kind: recall}\n  - {ask: Where do you look?, answer: Ahead., kind: recall}\n",
-    good: "review:\n  - {ask: What bends when you land?, answer: The ankle and the knee., kind: recall}\n  - {ask: Why do they bend?, answer: To slow down over a longer time., kind: explain}\n  - {ask: Where else do you land like this?, answer: After a skip or a catch., kind: apply}\n",
+    bad: "\
+review:
+  - {ask: What bends when you land?, answer: The ankle and the knee., kind: recall}
+  - {ask: What touches first?, answer: The toes., kind: recall}
+  - {ask: Where do you look?, answer: Ahead., kind: recall}
+",
+    good: "\
+review:
+  - {ask: What bends when you land?, answer: The ankle and the knee., kind: recall}
+  - {ask: Why do they bend?, answer: To slow down over a longer time., kind: explain}
+  - {ask: Where else do you land like this?, answer: After a skip or a catch., kind: apply}
+",
     check: Check::Session(check),
 };
 

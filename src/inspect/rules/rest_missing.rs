@@ -12,8 +12,26 @@ pub const RULE: Rule = Rule {
           begin with as much rest as work, or twice as much for the youngest; three to five times as \
           much after sprints and jumps flat out.",
     source: "Common practice",
-    bad: "warm_up:\n  title: Stone and stream\n  time: {explain: 30 s, work: 30 s, rounds: 8}\n  effort: vigorous\n  movements: [running]\n  how: Run on the spot until you hear “stone”. Jog round both markers.\n  easier: March.\n  harder: Close one eye.\n",
-    good: "warm_up:\n  title: Stone and stream\n  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 4, recover: 30 s}\n  effort: vigorous\n  movements: [running]\n  how: Run on the spot until you hear “stone”. Jog round both markers.\n  easier: March.\n  harder: Close one eye.\n",
+    bad: "\
+warm_up:
+  title: Stone and stream
+  time: {explain: 30 s, work: 30 s, rounds: 8}
+  effort: vigorous
+  movements: [running]
+  how: Run on the spot until you hear “stone”. Jog round both markers.
+  easier: March.
+  harder: Close one eye.
+",
+    good: "\
+warm_up:
+  title: Stone and stream
+  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 4, recover: 30 s}
+  effort: vigorous
+  movements: [running]
+  how: Run on the spot until you hear “stone”. Jog round both markers.
+  easier: March.
+  harder: Close one eye.
+",
     check: Check::Session(check),
 };
 

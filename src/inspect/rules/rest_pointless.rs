@@ -10,8 +10,28 @@ pub const RULE: Rule = Rule {
     why: "Rest lies *between* rounds. With a single round it takes no time and nobody rests; getting \
           the breath back at the end is “recover”.",
     source: "",
-    bad: "stretch:\n  - title: Change feet\n    time: {work: 2 min 30 s, rest: 30 s}\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
-    good: "stretch:\n  - title: Change feet\n    time: {work: 2 min, recover: 30 s}\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
+    bad: "\
+stretch:
+  - title: Change feet
+    time: {work: 2 min 30 s, rest: 30 s}
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
+    good: "\
+stretch:
+  - title: Change feet
+    time: {work: 2 min, recover: 30 s}
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
     check: Check::Session(check),
 };
 

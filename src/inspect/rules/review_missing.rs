@@ -10,7 +10,10 @@ pub const RULE: Rule = Rule {
     why: "They show the teacher what was understood when nobody from school was there to see it.",
     source: "",
     bad: "review: ~\n",
-    good: "review:\n  - {ask: What bends when you land?, answer: The ankle and the knee., kind: recall}\n",
+    good: "\
+review:
+  - {ask: What bends when you land?, answer: The ankle and the knee., kind: recall}
+",
     check: Check::Session(check),
 };
 

@@ -10,8 +10,15 @@ pub const RULE: Rule = Rule {
     why: "At home nobody else has looked at the room. The cautions are your words; the school’s risk \
           assessment and local rules come first.",
     source: "",
-    bad: "safety: ~\n# file: pack.yaml\ncautions: ~\n",
-    good: "safety:\n  - Hop in bare feet or grippy shoes, never in socks.\n",
+    bad: "\
+safety: ~
+# file: pack.yaml
+cautions: ~
+",
+    good: "\
+safety:
+  - Hop in bare feet or grippy shoes, never in socks.
+",
     check: Check::Session(check),
 };
 

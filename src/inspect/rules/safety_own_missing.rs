@@ -10,7 +10,10 @@ pub const RULE: Rule = Rule {
     why: "The usual cautions are soon skimmed. The one that belongs to this activity is read.",
     source: "",
     bad: "safety: ~\n",
-    good: "safety:\n  - Hop in bare feet or grippy shoes, never in socks.\n",
+    good: "\
+safety:
+  - Hop in bare feet or grippy shoes, never in socks.
+",
     check: Check::Session(check),
 };
 

@@ -12,8 +12,23 @@ pub const RULE: Rule = Rule {
           age of 7, 30 min to 11, 45 min to 16 and 60 min after that, by the oldest child the session \
           is for.",
     source: "Common practice",
-    bad: "ages: 5-7\nminutes: 30\nstretch:\n  - title: Change feet\n    time: 12 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
-    good: "ages: 5-7\nminutes: 20\n",
+    bad: "\
+ages: 5-7
+minutes: 30
+stretch:
+  - title: Change feet
+    time: 12 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
+    good: "\
+ages: 5-7
+minutes: 20
+",
     check: Check::Session(check),
 };
 
@@ -22,7 +37,10 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     if session.slot.value > longest {
         notes.find(
             session.slot.place,
-            format!("The slot is {}; for ages {} up to {longest} is usual.", session.slot, session.ages),
+            format!(
+                "The slot is {}; for ages {} up to {longest} is usual.",
+                session.slot, session.ages
+            ),
             "Make two sessions of it, or name older ages.",
         );
     }

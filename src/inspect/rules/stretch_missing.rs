@@ -9,8 +9,31 @@ pub const RULE: Rule = Rule {
     asks: "A session has a stretch task for the confident.",
     why: "The child who has it at once would otherwise be done early, and bored.",
     source: "",
-    bad: "stretch: ~\ntechnique:\n  - title: Push and hold\n    time: 8 min 30 s\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop forward once and hold for three seconds.\n    key_points: [Bend your knee]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
-    good: "stretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
+    bad: "\
+stretch: ~
+technique:
+  - title: Push and hold
+    time: 8 min 30 s
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop forward once and hold for three seconds.
+    key_points: [Bend your knee]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
+    good: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
     check: Check::Session(check),
 };
 

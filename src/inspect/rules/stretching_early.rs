@@ -10,8 +10,26 @@ pub const RULE: Rule = Rule {
     asks: "The warm-up moves, and leaves held stretches to the cool-down.",
     why: "Moving warm-ups prepare better for running and jumping than held stretches do.",
     source: "Duncan & Woodfield: dynamic work in the warm-up; Merino-Marban 2025: static stretching in the cool-down",
-    bad: "warm_up:\n  title: Reach for the moon\n  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 4, recover: 30 s}\n  effort: moderate\n  movements: [stretching]\n  how: Stand between both markers and hold each stretch.\n  easier: Sit down.\n  harder: Stand on your toes.\n",
-    good: "warm_up:\n  title: Reach for the moon\n  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 4, recover: 30 s}\n  effort: moderate\n  movements: [skipping, stretching]\n  how: Skip round both markers and reach up at each.\n  easier: Walk.\n  harder: Skip backwards.\n",
+    bad: "\
+warm_up:
+  title: Reach for the moon
+  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 4, recover: 30 s}
+  effort: moderate
+  movements: [stretching]
+  how: Stand between both markers and hold each stretch.
+  easier: Sit down.
+  harder: Stand on your toes.
+",
+    good: "\
+warm_up:
+  title: Reach for the moon
+  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 4, recover: 30 s}
+  effort: moderate
+  movements: [skipping, stretching]
+  how: Skip round both markers and reach up at each.
+  easier: Walk.
+  harder: Skip backwards.
+",
     check: Check::Session(check),
 };
 

@@ -11,8 +11,18 @@ pub const RULE: Rule = Rule {
     why: "Homes have no equipment store. Without something that can stand in, some children can’t take \
           part.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n  - {need: parachute, for: [stretch]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n  - {need: parachute, for: [stretch], instead: [{thing: bed sheet}]}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+  - {need: parachute, for: [stretch]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+  - {need: parachute, for: [stretch], instead: [{thing: bed sheet}]}
+",
     check: Check::Session(check),
 };
 

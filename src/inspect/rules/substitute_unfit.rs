@@ -10,8 +10,16 @@ pub const RULE: Rule = Rule {
     asks: "A household substitute keeps to the mass, the size and the softness asked for.",
     why: "The limits are there so that nobody is hurt and the task still works: a tin is not a beanbag.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 60 g}\n  - {need: tape measure, for: [challenge]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 120 g}\n  - {need: tape measure, for: [challenge]}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 60 g}
+  - {need: tape measure, for: [challenge]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 120 g}
+  - {need: tape measure, for: [challenge]}
+",
     check: Check::Session(check),
 };
 

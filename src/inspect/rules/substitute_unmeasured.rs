@@ -10,8 +10,16 @@ pub const RULE: Rule = Rule {
     why: "A limit can only be kept if the parent knows what the thing in the cupboard weighs. A range is \
           best, since no two pairs of socks are alike.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 120 g, instead: [{thing: slipper}]}\n  - {need: tape measure, for: [challenge]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 250 g, instead: [{thing: slipper, mass: 80-200 g}]}\n  - {need: tape measure, for: [challenge]}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 120 g, instead: [{thing: slipper}]}
+  - {need: tape measure, for: [challenge]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 250 g, instead: [{thing: slipper, mass: 80-200 g}]}
+  - {need: tape measure, for: [challenge]}
+",
     check: Check::Session(check),
 };
 

@@ -10,7 +10,10 @@ pub const RULE: Rule = Rule {
     why: "They are how a child alone knows that it has worked, and what the child reports back.",
     source: "",
     bad: "success: ~\n",
-    good: "success:\n  - I land on a bent knee and stay still\n",
+    good: "\
+success:
+  - I land on a bent knee and stay still
+",
     check: Check::Session(check),
 };
 

@@ -10,7 +10,12 @@ pub const RULE: Rule = Rule {
     asks: "A summary is one or two sentences, at most 200 characters.",
     why: "Families read a whole list of them on a phone to choose one.",
     source: "",
-    bad: "summary: >-\n  First you hop along a line and hold still for three seconds on one foot. Then you do it so that\n  nobody hears it. After that you see how far five hops take you, and in the end you stretch slowly\n  until your breath is calm.\n",
+    bad: "\
+summary: >-
+  First you hop along a line and hold still for three seconds on one foot. Then you do it so that
+  nobody hears it. After that you see how far five hops take you, and in the end you stretch slowly
+  until your breath is calm.
+",
     good: "summary: Hop along a line and hold still, then see how far five hops take you.\n",
     check: Check::Session(check),
 };

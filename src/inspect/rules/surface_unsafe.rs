@@ -11,8 +11,30 @@ pub const RULE: Rule = Rule {
     why: "Every landing on a hard surface goes through the ankles, knees and back. Grass, a carpet or a \
           mat that can’t slide gives a little.",
     source: "Common practice",
-    bad: "space: {length: 4 m, width: 2 m, height: 2.2 m, where: [outdoors], surface: [paving]}\nstretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [jumping, landing]\n    task: extend\n    how: Jump from one foot to the other.\n    easier: Step between.\n    harder: Turn as you jump.\n",
-    good: "space: {length: 4 m, width: 2 m, height: 2.2 m, where: [outdoors], surface: [grass]}\nstretch:\n  - title: Change feet\n    time: 2 min 30 s\n    effort: moderate\n    movements: [jumping, landing]\n    task: extend\n    how: Jump from one foot to the other.\n    easier: Step between.\n    harder: Turn as you jump.\n",
+    bad: "\
+space: {length: 4 m, width: 2 m, height: 2.2 m, where: [outdoors], surface: [paving]}
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [jumping, landing]
+    task: extend
+    how: Jump from one foot to the other.
+    easier: Step between.
+    harder: Turn as you jump.
+",
+    good: "\
+space: {length: 4 m, width: 2 m, height: 2.2 m, where: [outdoors], surface: [grass]}
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [jumping, landing]
+    task: extend
+    how: Jump from one foot to the other.
+    easier: Step between.
+    harder: Turn as you jump.
+",
     check: Check::Session(check),
 };
 

@@ -13,8 +13,16 @@ pub const RULE: Rule = Rule {
     why: "These are what a home has and a gym has not. The cautions of the session and of pack.yaml are \
           looked through for such words. (English packs only.)",
     source: "Common practice",
-    bad: "# file: pack.yaml\ncautions: [Drink when you are thirsty.]\n",
-    good: "# file: pack.yaml\ncautions:\n  - Move furniture away, and keep an arm’s length from walls and fences.\n  - Keep pets and small children out of the space.\n",
+    bad: "\
+# file: pack.yaml
+cautions: [Drink when you are thirsty.]
+",
+    good: "\
+# file: pack.yaml
+cautions:
+  - Move furniture away, and keep an arm’s length from walls and fences.
+  - Keep pets and small children out of the space.
+",
     check: Check::Session(check),
 };
 
@@ -34,7 +42,8 @@ fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
     if words.is_empty() || !is_english(pack) {
         return;
     }
-    let is_in = |place| session.space.as_ref().is_none_or(|space| space.whereabouts.contains(&place));
+    let is_in =
+        |place| session.space.as_ref().is_none_or(|space| space.whereabouts.contains(&place));
     let speaks_of = |list: &[&str]| words.iter().any(|word| list.contains(&word.as_str()));
     let unthought: Vec<&str> = [
         (is_in(Whereabouts::Indoors) && !speaks_of(INDOORS), "walls and furniture"),

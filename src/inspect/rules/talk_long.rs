@@ -9,8 +9,42 @@ pub const RULE: Rule = Rule {
     asks: "Explaining and setting up take no more than a quarter of the slot.",
     why: "A child at home reads or listens alone. Every minute of it is a minute of standing still.",
     source: "Common practice",
-    bad: "minutes: 28\nstretch:\n  - title: Change feet\n    time: {explain: 5 min, set_up: 1 min 30 s, work: 6 min}\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\ncool_down:\n  title: Slow reach\n  time: 2 min\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
-    good: "minutes: 28\nstretch:\n  - title: Change feet\n    time: {explain: 1 min, set_up: 1 min 30 s, work: 10 min}\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\ncool_down:\n  title: Slow reach\n  time: 2 min\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
+    bad: "\
+minutes: 28
+stretch:
+  - title: Change feet
+    time: {explain: 5 min, set_up: 1 min 30 s, work: 6 min}
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+cool_down:
+  title: Slow reach
+  time: 2 min
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
+    good: "\
+minutes: 28
+stretch:
+  - title: Change feet
+    time: {explain: 1 min, set_up: 1 min 30 s, work: 10 min}
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+cool_down:
+  title: Slow reach
+  time: 2 min
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
     check: Check::Session(check),
 };
 

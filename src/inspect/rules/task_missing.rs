@@ -9,8 +9,31 @@ pub const RULE: Rule = Rule {
     asks: "A technique step says what its task does: inform, extend, refine or apply.",
     why: "Seen side by side, the four show whether there is time to get better before it gets harder.",
     source: "Rink: inform, extend, refine, apply",
-    bad: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Hop forward once and hold for three seconds.\n    key_points: [Bend your knee]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
-    good: "technique:\n  - title: Push and hold\n    time: 6 min\n    effort: moderate\n    movements: [hopping, landing]\n    task: refine\n    how: Hop forward once and hold for three seconds.\n    key_points: [Bend your knee]\n    faults: [{see: The knee is stiff, say: Land as if on eggs}]\n    easier: Hop on the spot.\n    harder: Hop to the side.\n",
+    bad: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Hop forward once and hold for three seconds.
+    key_points: [Bend your knee]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
+    good: "\
+technique:
+  - title: Push and hold
+    time: 6 min
+    effort: moderate
+    movements: [hopping, landing]
+    task: refine
+    how: Hop forward once and hold for three seconds.
+    key_points: [Bend your knee]
+    faults: [{see: The knee is stiff, say: Land as if on eggs}]
+    easier: Hop on the spot.
+    harder: Hop to the side.
+",
     check: Check::Session(check),
 };
 

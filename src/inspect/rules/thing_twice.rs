@@ -8,8 +8,24 @@ pub const RULE: Rule = Rule {
     asks: "equipment.yaml has each thing once.",
     why: "Of two entries with one name only the first counts, and the substitutes of the second are lost.",
     source: "",
-    bad: "# file: equipment.yaml\nequipment:\n  - name: marker\n    instead: [{thing: slipper}]\n  - name: marker\n    instead: [{thing: sock}]\n  - name: tape measure\n    instead: [{thing: ruler and string}]\n",
-    good: "# file: equipment.yaml\nequipment:\n  - name: marker\n    instead: [{thing: slipper}, {thing: sock}]\n  - name: tape measure\n    instead: [{thing: ruler and string}]\n",
+    bad: "\
+# file: equipment.yaml
+equipment:
+  - name: marker
+    instead: [{thing: slipper}]
+  - name: marker
+    instead: [{thing: sock}]
+  - name: tape measure
+    instead: [{thing: ruler and string}]
+",
+    good: "\
+# file: equipment.yaml
+equipment:
+  - name: marker
+    instead: [{thing: slipper}, {thing: sock}]
+  - name: tape measure
+    instead: [{thing: ruler and string}]
+",
     check: Check::Pack(check),
 };
 

@@ -11,8 +11,16 @@ pub const RULE: Rule = Rule {
     why: "Some families borrow from school. What equipment.yaml says of the thing must suit what the \
           session asks of it.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge], size: at most 14 cm}\n  - {need: tape measure, for: [challenge]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge], size: at most 25 cm}\n  - {need: tape measure, for: [challenge]}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge], size: at most 14 cm}
+  - {need: tape measure, for: [challenge]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge], size: at most 25 cm}
+  - {need: tape measure, for: [challenge]}
+",
     check: Check::Session(check),
 };
 
@@ -24,7 +32,10 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         for misfit in misfits(&need.limits, (&thing.mass, &thing.size, soft)) {
             notes.find(
                 misfit.asked.unwrap_or(need.place()),
-                format!("The “{}” of equipment.yaml doesn’t suit this session: {}.", need.name, misfit.says),
+                format!(
+                    "The “{}” of equipment.yaml doesn’t suit this session: {}.",
+                    need.name, misfit.says
+                ),
                 "Change the limit here or the figure in equipment.yaml, or ask for another thing.",
             );
         }

@@ -11,8 +11,28 @@ pub const RULE: Rule = Rule {
     why: "Only then is it asked for a landing zone and a stop-and-collect rule. “Throw”, “toss”, “kick” \
           and “hit” with a thing of the session’s list after them are looked for. (English packs only.)",
     source: "",
-    bad: "stretch:\n  - title: Hop and toss\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice, then toss the marker ahead of you.\n    easier: Step.\n    harder: Use your other hand.\n",
-    good: "stretch:\n  - title: Hop and carry\n    time: 2 min 30 s\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice, then set the marker down. Never throw the marker.\n    easier: Step.\n    harder: Use your other hand.\n",
+    bad: "\
+stretch:
+  - title: Hop and toss
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice, then toss the marker ahead of you.
+    easier: Step.
+    harder: Use your other hand.
+",
+    good: "\
+stretch:
+  - title: Hop and carry
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice, then set the marker down. Never throw the marker.
+    easier: Step.
+    harder: Use your other hand.
+",
     check: Check::Session(check),
 };
 

@@ -10,8 +10,21 @@ pub const RULE: Rule = Rule {
     why: "Nobody in the room keeps an eye on the clock. Without a time a child does a part for ten \
           seconds or for ten minutes, and the slot can’t be added up.",
     source: "",
-    bad: "cool_down:\n  title: Slow reach\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
-    good: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
+    bad: "\
+cool_down:
+  title: Slow reach
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
+    good: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
     check: Check::Session(check),
 };
 

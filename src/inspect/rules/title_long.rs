@@ -18,7 +18,8 @@ pub const RULE: Rule = Rule {
 const MOST: usize = 60;
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
-    let titles = std::iter::once(&session.title).chain(session.parts.iter().map(|part| &part.title));
+    let titles =
+        std::iter::once(&session.title).chain(session.parts.iter().map(|part| &part.title));
     for title in titles {
         let length = plain_line(title).chars().count();
         if length > MOST {

@@ -10,8 +10,14 @@ pub const RULE: Rule = Rule {
     asks: "No two sessions have the same title.",
     why: "In a list, a family can’t tell which one the teacher meant.",
     source: "",
-    bad: "# file: games/second.yaml\ntitle: Hop and hold\n",
-    good: "# file: games/second.yaml\ntitle: Hop and turn\n",
+    bad: "\
+# file: games/second.yaml
+title: Hop and hold
+",
+    good: "\
+# file: games/second.yaml
+title: Hop and turn
+",
     check: Check::Pack(check),
 };
 

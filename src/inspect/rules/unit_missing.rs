@@ -11,8 +11,28 @@ pub const RULE: Rule = Rule {
     why: "“140” on a record sheet may be centimetres, hops or seconds. Without the unit it can’t be \
           compared with anything.",
     source: "",
-    bad: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, attempts: 3, better: more}\n",
-    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
+    bad: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, attempts: 3, better: more}
+",
+    good: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, attempts: 3, better: more}
+",
     check: Check::Session(check),
 };
 
@@ -36,4 +56,3 @@ pub(super) fn units_for(what: Measured) -> String {
         units => units.join(" or "),
     }
 }
-

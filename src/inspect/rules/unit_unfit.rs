@@ -1,8 +1,8 @@
+use super::unit_missing::units_for;
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
 use crate::plan::Plans;
-use super::unit_missing::units_for;
 use crate::read::words::Measured;
 
 pub const RULE: Rule = Rule {
@@ -11,8 +11,28 @@ pub const RULE: Rule = Rule {
     asks: "The unit fits what is measured.",
     why: "A distance in seconds, or criteria with a unit, makes a record sheet that nobody can fill in.",
     source: "",
-    bad: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: hops, attempts: 3, better: more}\n",
-    good: "challenge:\n  - title: Five hops\n    time: 3 min\n    effort: moderate\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: count, unit: hops, attempts: 3, better: more}\n",
+    bad: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: hops, attempts: 3, better: more}
+",
+    good: "\
+challenge:
+  - title: Five hops
+    time: 3 min
+    effort: moderate
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: count, unit: hops, attempts: 3, better: more}
+",
     check: Check::Session(check),
 };
 
@@ -36,4 +56,3 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         }
     }
 }
-

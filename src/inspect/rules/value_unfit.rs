@@ -8,7 +8,21 @@ pub const RULE: Rule = Rule {
     why: "Times, lengths and masses are added up and compared, so each is written in one way: “5 min”, \
           “1.5 m”, “400 g”.",
     source: "",
-    bad: "cool_down:\n  title: Slow reach\n  time: 4 mins\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
-    good: "cool_down:\n  title: Slow reach\n  time: 4 min\n  effort: light\n  movements: [stretching]\n  how: Reach up slowly.\n",
+    bad: "\
+cool_down:
+  title: Slow reach
+  time: 4 mins
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
+    good: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  how: Reach up slowly.
+",
     check: Check::Reading,
 };

@@ -10,8 +10,31 @@ pub const RULE: Rule = Rule {
     why: "A child comes to it from a chair. A few minutes of easy movement, getting quicker, make the \
           body and the mind ready for the rest.",
     source: "Duncan & Woodfield: dynamic work in the warm-up",
-    bad: "warm_up: ~\nequipment:\n  - {need: marker, count: 2, for: [challenge]}\n  - {need: tape measure, for: [challenge]}\nstretch:\n  - title: Change feet\n    time: 7 min\n    effort: moderate\n    movements: [hopping]\n    task: extend\n    how: Hop twice on one foot and twice on the other.\n    easier: Step between.\n    harder: Hop backwards.\n",
-    good: "warm_up:\n  title: Stone and stream\n  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 4, recover: 30 s}\n  effort: vigorous\n  movements: [running]\n  how: Jog round both markers.\n  easier: Walk.\n  harder: Jog backwards.\n",
+    bad: "\
+warm_up: ~
+equipment:
+  - {need: marker, count: 2, for: [challenge]}
+  - {need: tape measure, for: [challenge]}
+stretch:
+  - title: Change feet
+    time: 7 min
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+",
+    good: "\
+warm_up:
+  title: Stone and stream
+  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 4, recover: 30 s}
+  effort: vigorous
+  movements: [running]
+  how: Jog round both markers.
+  easier: Walk.
+  harder: Jog backwards.
+",
     check: Check::Session(check),
 };
 

@@ -9,8 +9,31 @@ pub const RULE: Rule = Rule {
     why: "Improvised weights slip, and lids come off. How it is gripped, and that the lid is checked, \
           belongs beside the thing itself.",
     source: "",
-    bad: "# file: equipment.yaml\nequipment:\n  - name: marker\n    instead: [{thing: slipper}]\n  - name: tape measure\n    instead: [{thing: ruler and string}]\n  - name: ankle weight\n    weight: true\n    mass: 200-300 g\n    instead: [{thing: sock with 200 g of rice, mass: 200-260 g}]\n",
-    good: "# file: equipment.yaml\nequipment:\n  - name: marker\n    instead: [{thing: slipper}]\n  - name: tape measure\n    instead: [{thing: ruler and string}]\n  - name: ankle weight\n    weight: true\n    grip: The rice stays in its sealed bag, and the sock is knotted twice.\n    mass: 200-300 g\n    instead: [{thing: sock with 200 g of rice, mass: 200-260 g}]\n",
+    bad: "\
+# file: equipment.yaml
+equipment:
+  - name: marker
+    instead: [{thing: slipper}]
+  - name: tape measure
+    instead: [{thing: ruler and string}]
+  - name: ankle weight
+    weight: true
+    mass: 200-300 g
+    instead: [{thing: sock with 200 g of rice, mass: 200-260 g}]
+",
+    good: "\
+# file: equipment.yaml
+equipment:
+  - name: marker
+    instead: [{thing: slipper}]
+  - name: tape measure
+    instead: [{thing: ruler and string}]
+  - name: ankle weight
+    weight: true
+    grip: The rice stays in its sealed bag, and the sock is knotted twice.
+    mass: 200-300 g
+    instead: [{thing: sock with 200 g of rice, mass: 200-260 g}]
+",
     check: Check::Pack(check),
 };
 

@@ -12,8 +12,18 @@ pub const RULE: Rule = Rule {
     why: "“A bottle” can be half a litre or five. The child lifts alone, so the session has to say how \
           heavy is enough. The limit is yours to set; the school’s risk assessment comes first.",
     source: "",
-    bad: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n  - {need: hand weight, count: 2, for: [stretch]}\n",
-    good: "equipment:\n  - {need: marker, count: 2, for: [warm_up, challenge]}\n  - {need: tape measure, for: [challenge]}\n  - {need: hand weight, count: 2, for: [stretch], mass: at most 500 g}\n",
+    bad: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+  - {need: hand weight, count: 2, for: [stretch]}
+",
+    good: "\
+equipment:
+  - {need: marker, count: 2, for: [warm_up, challenge]}
+  - {need: tape measure, for: [challenge]}
+  - {need: hand weight, count: 2, for: [stretch], mass: at most 500 g}
+",
     check: Check::Session(check),
 };
 
@@ -21,8 +31,13 @@ const WAY_OUT: &str = "Add a limit to what is lifted, such as “mass: at most 5
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     for need in session.needs.iter().filter(|need| need.is_weight() && !has_limit(need)) {
-        let says = format!("“{}” is lifted as a weight, and nothing says how heavy it may be.", need.name);
-        notes.find(need.limits.mass.as_ref().map_or(need.place(), |mass| mass.place), says, WAY_OUT);
+        let says =
+            format!("“{}” is lifted as a weight, and nothing says how heavy it may be.", need.name);
+        notes.find(
+            need.limits.mass.as_ref().map_or(need.place(), |mass| mass.place),
+            says,
+            WAY_OUT,
+        );
     }
     for (index, part) in session.parts.iter().enumerate() {
         let used = || session.needs.iter().filter(|need| need.parts.contains(&index));
@@ -30,7 +45,10 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
             && used().next().is_some()
             && !used().any(|need| need.is_weight() || has_limit(need))
         {
-            let says = format!("The {} lifts something, and none of its things has a mass limit.", part.named());
+            let says = format!(
+                "The {} lifts something, and none of its things has a mass limit.",
+                part.named()
+            );
             notes.find(place, says, WAY_OUT);
         }
     }

@@ -12,8 +12,28 @@ pub const RULE: Rule = Rule {
     why: "Children work hard in short bursts. It is usual to begin with 20 s up to the age of 7, 30 s up \
           to 11 and 40 s after that; this rule speaks up at more than twice as long.",
     source: "Common practice",
-    bad: "challenge:\n  - title: Five hops\n    time: {explain: 30 s, work: 1 min 10 s, rest: 10 s, rounds: 2}\n    effort: vigorous\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
-    good: "challenge:\n  - title: Five hops\n    time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 3}\n    effort: vigorous\n    movements: [hopping, landing]\n    how: Start behind the first marker. Measure to your heel with the tape measure.\n    easier: Hop three times.\n    harder: Start from a standstill.\n    measure: {what: distance, unit: cm, attempts: 3, better: more}\n",
+    bad: "\
+challenge:
+  - title: Five hops
+    time: {explain: 30 s, work: 1 min 10 s, rest: 10 s, rounds: 2}
+    effort: vigorous
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, attempts: 3, better: more}
+",
+    good: "\
+challenge:
+  - title: Five hops
+    time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 3}
+    effort: vigorous
+    movements: [hopping, landing]
+    how: Start behind the first marker. Measure to your heel with the tape measure.
+    easier: Hop three times.
+    harder: Start from a standstill.
+    measure: {what: distance, unit: cm, attempts: 3, better: more}
+",
     check: Check::Session(check),
 };
 
