@@ -25,16 +25,14 @@ safety:
 const MOST: usize = 3;
 
 fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
-    let mut run = Vec::new();
+    let mut run: Vec<&str> = Vec::new();
     for word in text.split_whitespace() {
-        let letters = word.chars().filter(|c| c.is_alphabetic()).count();
-        if letters > 0 && word.to_uppercase() == word && word.to_lowercase() != word {
+        if is_shouted(word) {
             run.push(word);
         } else {
             run.clear();
         }
-        let is_long = run.iter().filter(|word| word.chars().count() > 2).count() > MOST;
-        if is_long {
+        if run.iter().filter(|word| word.chars().count() > 2).count() > MOST {
             notes.find(
                 pack.files.place_within(text.place, run[0]),
                 "This runs on in capitals.",
@@ -43,4 +41,10 @@ fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
             return;
         }
     }
+}
+
+/// Whether a word has letters, and all of them are capitals.
+fn is_shouted(word: &str) -> bool {
+    let mut letters = word.chars().filter(|c| c.is_alphabetic()).peekable();
+    letters.peek().is_some() && letters.all(char::is_uppercase)
 }

@@ -72,6 +72,7 @@ fn last_words_of_things(session: &Session) -> Vec<String> {
     things
 }
 
+/// The first verb that is not forbidden and has one of the things soon after it.
 fn verb_with_thing(words: &[String], things: &[String]) -> Option<String> {
     let is_told = |(at, word): &(usize, &String)| {
         let before = &words[at.saturating_sub(2)..*at];
