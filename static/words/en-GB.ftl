@@ -103,8 +103,8 @@ attempts = { $count ->
     [one] One attempt counts.
    *[other] { $count } attempts count.
 }
-better-more = Your best is the most.
-better-less = Your best is the least.
+better-more = More is better.
+better-less = Less is better.
 code-name = Code name
 date = Date
 licence = Licence

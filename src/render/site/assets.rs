@@ -10,7 +10,8 @@ const FOLDERS: [(&str, &str); 2] =
 pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
     let mut bundle = Bundle::new();
     for (home, published) in FOLDERS {
-        for path in publication.house.paths_below(home.trim_end_matches('/')) {
+        let paths = publication.house.paths_below(home.trim_end_matches('/'));
+        for path in paths.into_iter().filter(|path| !path.ends_with(".md")) {
             let bytes = publication.house.file(&path).unwrap_or_default();
             let is_sheet = path.ends_with(".css");
             let bytes = if is_sheet { tighten_sheet(bytes) } else { bytes.to_vec() };
