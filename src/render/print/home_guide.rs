@@ -72,7 +72,7 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
         floor_size(session).map(|size| (size, "fact-space")),
         space.and_then(|s| s.height.as_ref()).map(|height| (height.to_string(), "fact-headroom")),
         space.map(|s| (place_name(&s.whereabouts, words), "fact-place")),
-        hardest_effort(session).map(|effort| (effort_name(effort, words), "fact-effort")),
+        hardest_effort(session).map(|effort| (effort_name(effort, words), "guide-effort")),
     ];
     let rows: Vec<_> = rows.into_iter().flatten().collect();
     let gap = 16.0;

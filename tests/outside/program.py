@@ -1,0 +1,55 @@
+"""Runs the built program, and says where things lie. Packs are published once and kept for all checks."""
+
+import functools
+import os
+import pathlib
+import shutil
+import subprocess
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+DEMO = ROOT / "sessions"
+TARGET = pathlib.Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")).resolve()
+BINARY = TARGET / "release" / "homeground"
+BENCH_ROOM = TARGET / "outside"
+NODE_MODULES = BENCH_ROOM / "node" / "node_modules"
+
+# Held still, so that a session that is due to be looked at again does not change a result.
+AS_OF = "2026-06-01"
+
+
+def fresh_folder(name):
+    """An empty folder for one check to work in."""
+    folder = BENCH_ROOM / "work" / name
+    shutil.rmtree(folder, ignore_errors=True)
+    folder.mkdir(parents=True)
+    return folder
+
+
+def run(*arguments, **environment):
+    """One run of the program; its output is text."""
+    whole = {**os.environ, "RUST_BACKTRACE": "0", **environment}
+    command = [str(BINARY), *map(str, arguments)]
+    return subprocess.run(command, capture_output=True, text=True, env=whole, timeout=600)
+
+
+def publish(pack, to, *more, **environment):
+    return run("publish", pack, "--to", to, "--as-of", AS_OF, *more, **environment)
+
+
+@functools.cache
+def published(pack):
+    """The folder a pack was published to. A pack that can't be published ends the check."""
+    to = fresh_folder(f"published-{pathlib.Path(pack).name}")
+    to.rmdir()
+    done = publish(pack, to)
+    if done.returncode != 0:
+        raise RuntimeError(f"publish {pack} ended with {done.returncode}: {done.stderr[-800:]}")
+    return to
+
+
+def tool(*command, **more):
+    """The output of an outside tool, which must be installed and must work."""
+    done = subprocess.run([str(part) for part in command], capture_output=True, text=True, **more)
+    if done.returncode != 0:
+        raise RuntimeError(f"{command[0]} ended with {done.returncode}: {done.stderr[-800:]}")
+    return done.stdout
