@@ -51,8 +51,13 @@ impl Finding {
 /// Sorts by file, place, then code; the same finding at the same place is said once.
 pub fn sort_findings(findings: &mut Vec<Finding>) {
     findings.sort_by(|a, b| {
-        (a.place.file, a.place.start, a.place.end, a.code, &a.says)
-            .cmp(&(b.place.file, b.place.start, b.place.end, b.code, &b.says))
+        (a.place.file, a.place.start, a.place.end, a.code, &a.says).cmp(&(
+            b.place.file,
+            b.place.start,
+            b.place.end,
+            b.code,
+            &b.says,
+        ))
     });
     findings.dedup();
 }

@@ -8,7 +8,11 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 ///
 /// With no command it publishes the pack in the folder “sessions” to the folder “published”.
 #[derive(Debug, Parser)]
-#[command(name = "homeground", version, after_help = "Example:\n  homeground publish sessions --to published")]
+#[command(
+    name = "homeground",
+    version,
+    after_help = "Example:\n  homeground publish sessions --to published"
+)]
 pub struct Arguments {
     #[command(subcommand)]
     pub command: Option<Command>,

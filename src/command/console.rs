@@ -10,7 +10,10 @@ pub struct Console {
     pub is_terminal: bool,
 }
 
-#[allow(clippy::unused_self, reason = "whoever prints is handed the console, so that it is seen where")]
+#[allow(
+    clippy::unused_self,
+    reason = "whoever prints is handed the console, so that it is seen where"
+)]
 impl Console {
     pub fn new() -> Self {
         let asks_plain = std::env::var_os("NO_COLOR").is_some();

@@ -1,9 +1,9 @@
 //! `homeground inspect`
 
+use super::Ending;
 use super::args::{InspectArguments, Report};
 use super::console::Console;
 use super::packs::{choose_pack, open_folder};
-use super::Ending;
 use crate::finding::{Severity, count_severity};
 use crate::report::{report_json, report_text};
 

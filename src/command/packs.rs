@@ -55,7 +55,9 @@ fn choose_files(files: &[PathBuf]) -> Result<Chosen, String> {
 fn pack_of(file: &Path) -> PathBuf {
     let whole = std::path::absolute(file).unwrap_or_else(|_| file.to_owned());
     let own = whole.parent().unwrap_or(Path::new(".")).to_owned();
-    own.ancestors().find(|folder| folder.join("pack.yaml").is_file()).map_or(own.clone(), Path::to_owned)
+    own.ancestors()
+        .find(|folder| folder.join("pack.yaml").is_file())
+        .map_or(own.clone(), Path::to_owned)
 }
 
 fn path_inside(file: &Path, pack: &Path) -> String {

@@ -34,8 +34,7 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     }
     inspected.pack.teacher_pages &= !arguments.families_only;
     let bar = progress_bar(inspected.pack.sessions.len(), console);
-    let bundle =
-        render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;
+    let bundle = render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;
     bar.finish_and_clear();
     publish_bundle(&bundle, &arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
     mention_others(&inspected.findings, arguments, console);
@@ -58,8 +57,11 @@ fn kept_message(arguments: &PublishArguments) -> String {
 
 /// Two ticks a session: its pages and its sheets.
 fn progress_bar(sessions: usize, console: &Console) -> ProgressBar {
-    let target =
-        if console.is_terminal { ProgressDrawTarget::stderr() } else { ProgressDrawTarget::hidden() };
+    let target = if console.is_terminal {
+        ProgressDrawTarget::stderr()
+    } else {
+        ProgressDrawTarget::hidden()
+    };
     let bar = ProgressBar::with_draw_target(Some(sessions as u64 * 2), target);
     let style = ProgressStyle::with_template("{bar:30} {percent} %");
     bar.with_style(style.unwrap_or_else(|_| ProgressStyle::default_bar()))

@@ -14,9 +14,7 @@ use std::sync::Arc;
 pub use equipment::{Limits, Need, Substitute, Thing};
 pub use id::SessionId;
 pub use part::{Fault, Measure, Part, PartKind, ThrowRules};
-pub use session::{
-    Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing,
-};
+pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
 
 use crate::place::{FileId, Files, Placed};
 use crate::quantity::{Ages, Date};
@@ -59,11 +57,13 @@ pub struct Pack {
 impl Pack {
     /// Every CommonMark text of the shared files, with its place.
     pub fn texts(&self) -> Vec<Placed<&str>> {
-        let mut texts: Vec<_> = self.welcome.iter().chain(&self.cautions).map(part::placed).collect();
+        let mut texts: Vec<_> =
+            self.welcome.iter().chain(&self.cautions).map(part::placed).collect();
         texts.extend(self.contact.iter().map(part::placed));
         for thing in self.things.values() {
             texts.extend(thing.grip.iter().map(part::placed));
-            texts.extend(thing.substitutes.iter().filter_map(|s| s.note.as_ref()).map(part::placed));
+            texts
+                .extend(thing.substitutes.iter().filter_map(|s| s.note.as_ref()).map(part::placed));
         }
         texts
     }

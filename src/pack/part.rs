@@ -90,7 +90,9 @@ impl Part {
         if let Some(measure) = &self.measure {
             texts.extend(measure.criteria.iter().map(placed));
         }
-        texts.extend(self.pictures.iter().filter_map(|picture| picture.caption.as_ref()).map(placed));
+        texts.extend(
+            self.pictures.iter().filter_map(|picture| picture.caption.as_ref()).map(placed),
+        );
         texts
     }
 }

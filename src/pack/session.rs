@@ -61,7 +61,9 @@ impl Session {
         }
         texts.extend(self.adult.iter().filter_map(|adult| adult.why.as_ref()).map(placed));
         texts.extend(self.film.iter().map(|film| placed(&film.shows)));
-        texts.extend(self.pictures.iter().filter_map(|picture| picture.caption.as_ref()).map(placed));
+        texts.extend(
+            self.pictures.iter().filter_map(|picture| picture.caption.as_ref()).map(placed),
+        );
         texts.extend(self.parts.iter().flat_map(Part::texts));
         for question in &self.review {
             texts.extend(std::iter::once(&question.ask).chain(&question.answer).map(placed));

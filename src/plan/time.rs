@@ -118,7 +118,8 @@ mod tests {
 
     #[test]
     fn shares_are_rounded_half_up() {
-        let share = |part, whole| share(Duration::from_seconds(part), Duration::from_seconds(whole));
+        let share =
+            |part, whole| share(Duration::from_seconds(part), Duration::from_seconds(whole));
         assert_eq!(share(1, 3), 333);
         assert_eq!(share(2, 3), 667);
         assert_eq!(share(5, 0), 0);

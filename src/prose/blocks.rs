@@ -156,7 +156,9 @@ impl Reader {
             link: self.links.last().cloned(),
         };
         match self.runs.last_mut() {
-            Some(last) if (last.bold, last.italic, &last.link) == (run.bold, run.italic, &run.link) => {
+            Some(last)
+                if (last.bold, last.italic, &last.link) == (run.bold, run.italic, &run.link) =>
+            {
                 last.text.push_str(&run.text);
             }
             _ => self.runs.push(run),
@@ -189,13 +191,16 @@ mod tests {
         let blocks = read_blocks("Do:\n\n3. one\n4. two\n   - deep\n\nEnd **now**.");
         let shape: Vec<_> =
             blocks.iter().map(|b| (b.marker.clone(), b.depth, b.runs[0].text.as_str())).collect();
-        assert_eq!(shape, [
-            (Marker::None, 0, "Do:"),
-            (Marker::Number(3), 1, "one"),
-            (Marker::Number(4), 1, "two"),
-            (Marker::Bullet, 2, "deep"),
-            (Marker::None, 0, "End "),
-        ]);
+        assert_eq!(
+            shape,
+            [
+                (Marker::None, 0, "Do:"),
+                (Marker::Number(3), 1, "one"),
+                (Marker::Number(4), 1, "two"),
+                (Marker::Bullet, 2, "deep"),
+                (Marker::None, 0, "End "),
+            ]
+        );
         assert!(blocks[4].runs[1].bold);
     }
 }

@@ -1,6 +1,6 @@
 //! The cleaned stream of CommonMark events that both outputs are made from.
 
-use pulldown_cmark::{CowStr, Event, Options, Parser, Tag, TagEnd};
+use pulldown_cmark::{CowStr, Event, LinkType, Options, Parser, Tag, TagEnd};
 
 use super::links::judge_link;
 
@@ -13,8 +13,8 @@ pub(super) fn clean_events(text: &str) -> Vec<Event<'_>> {
             Event::Html(raw) | Event::InlineHtml(raw) => Some(Event::Text(raw)),
             Event::Start(Tag::HtmlBlock) => Some(Event::Start(Tag::Paragraph)),
             Event::End(TagEnd::HtmlBlock) => Some(Event::End(TagEnd::Paragraph)),
-            Event::Start(Tag::Link { ref dest_url, .. }) => {
-                let is_kept = judge_link(dest_url).is_ok();
+            Event::Start(Tag::Link { link_type, ref dest_url, .. }) => {
+                let is_kept = link_type == LinkType::Email || judge_link(dest_url).is_ok();
                 open_links.push(is_kept);
                 is_kept.then_some(event)
             }
@@ -39,7 +39,9 @@ pub(super) fn clean_line_events(line: &str) -> Vec<Event<'static>> {
     let anchored = format!("{ANCHOR}{line}");
     let mut events: Vec<Event<'static>> = clean_events(&anchored)
         .into_iter()
-        .filter(|event| !matches!(event, Event::Start(Tag::Paragraph) | Event::End(TagEnd::Paragraph)))
+        .filter(|event| {
+            !matches!(event, Event::Start(Tag::Paragraph) | Event::End(TagEnd::Paragraph))
+        })
         .map(Event::into_static)
         .collect();
     if let Some(Event::Text(first)) = events.first_mut() {

@@ -1,6 +1,6 @@
 //! Cleaned text → HTML.
 
-use pulldown_cmark::{CowStr, Event, HeadingLevel, Tag, TagEnd, html};
+use pulldown_cmark::{CowStr, Event, HeadingLevel, LinkType, Tag, TagEnd, html};
 
 use super::clean::{clean_events, clean_line_events};
 
@@ -22,7 +22,11 @@ fn to_html(events: Vec<Event<'_>>, follow: Follow<'_>) -> String {
     let mut dropped = Vec::new();
     let shown = events.into_iter().filter_map(|event| match event {
         Event::Start(Tag::Link { link_type, dest_url, title, id }) => {
-            let leads_to = lead(&dest_url, follow);
+            // “<pe@example.org>”: the renderer writes the mailto itself.
+            let leads_to = match link_type {
+                LinkType::Email => Some(dest_url),
+                _ => lead(&dest_url, follow),
+            };
             dropped.push(leads_to.is_none());
             leads_to.map(|dest_url| Event::Start(Tag::Link { link_type, dest_url, title, id }))
         }

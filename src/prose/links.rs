@@ -49,10 +49,23 @@ mod tests {
 
     #[test]
     fn only_open_and_inner_links_stand() {
-        for good in ["https://example.org/a", "HTTP://example.org", "mailto:pe@example.org", "a.html", "../b.yaml#x", ""] {
+        for good in [
+            "https://example.org/a",
+            "HTTP://example.org",
+            "mailto:pe@example.org",
+            "a.html",
+            "../b.yaml#x",
+            "",
+        ] {
             assert_eq!(judge_link(good), Ok(()), "{good}");
         }
-        for bad in ["javascript:alert(1)", "JaVa\tScript:alert(1)", "data:text/html,x", "file:///etc", "vbscript:x"] {
+        for bad in [
+            "javascript:alert(1)",
+            "JaVa\tScript:alert(1)",
+            "data:text/html,x",
+            "file:///etc",
+            "vbscript:x",
+        ] {
             assert_eq!(judge_link(bad), Err(LinkFault::Scheme), "{bad}");
         }
         assert_eq!(judge_link("/etc/passwd"), Err(LinkFault::Absolute));

@@ -65,9 +65,8 @@ fn find_unit<'u>(
         ));
     }
     let lower = word.to_lowercase();
-    if let Some(unit) = units
-        .iter()
-        .find(|unit| unit.word == lower || unit.also.contains(&lower.as_str()))
+    if let Some(unit) =
+        units.iter().find(|unit| unit.word == lower || unit.also.contains(&lower.as_str()))
     {
         return Err(Unreadable::new(
             format!("The unit “{word}” is written “{}” here", unit.word),

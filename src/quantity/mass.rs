@@ -14,11 +14,7 @@ pub struct Mass {
 
 const UNITS: &[Unit] = &[
     Unit { word: "g", steps: 1000, also: &["gram", "grams", "gr", "gm", "gms"] },
-    Unit {
-        word: "kg",
-        steps: 1_000_000,
-        also: &["kilo", "kilos", "kgs", "kilogram", "kilograms"],
-    },
+    Unit { word: "kg", steps: 1_000_000, also: &["kilo", "kilos", "kgs", "kilogram", "kilograms"] },
 ];
 
 impl Mass {

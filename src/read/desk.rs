@@ -53,7 +53,9 @@ impl<T: FromNode> FromNode for Vec<T> {
     fn from_node(node: &Node, desk: &mut Desk) -> Option<Self> {
         Some(match &node.value {
             Value::Empty => Vec::new(),
-            Value::List(items) => items.iter().filter_map(|item| T::from_node(item, desk)).collect(),
+            Value::List(items) => {
+                items.iter().filter_map(|item| T::from_node(item, desk)).collect()
+            }
             _ => T::from_node(node, desk).into_iter().collect(),
         })
     }
@@ -80,7 +82,11 @@ impl FromNode for bool {
             "true" | "yes" | "True" | "Yes" => Some(true),
             "false" | "no" | "False" | "No" => Some(false),
             other => {
-                desk.refuse(node.place, format!("“{other}” is neither yes nor no."), "Write true or false.");
+                desk.refuse(
+                    node.place,
+                    format!("“{other}” is neither yes nor no."),
+                    "Write true or false.",
+                );
                 None
             }
         }
@@ -128,7 +134,11 @@ pub(super) fn read_scalar<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> O
     match &node.value {
         Value::Scalar(text) => Some(text),
         Value::Empty => {
-            desk.refuse(node.place, "Nothing is written here.", format!("Write {asked}, or take the key out."));
+            desk.refuse(
+                node.place,
+                "Nothing is written here.",
+                format!("Write {asked}, or take the key out."),
+            );
             None
         }
         _ => {

@@ -194,7 +194,10 @@ fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, y
         )),
         EntryKind::File { bytes } if bytes > yaml::LARGEST_FILE => Err(fault(
             "file-too-much",
-            &format!("This file is {} MB; a session is a few pages of text.", bytes.div_ceil(1_000_000)),
+            &format!(
+                "This file is {} MB; a session is a few pages of text.",
+                bytes.div_ceil(1_000_000)
+            ),
             "Check that it is a session file. Pictures and films stay in files of their own.",
         )),
         EntryKind::File { .. } => {
@@ -220,8 +223,7 @@ fn read_pictures(source: &dyn Source, entries: &[Entry], documents: &mut Documen
         let path = path.to_lowercase();
         [".png", ".jpg", ".jpeg"].iter().any(|ending| path.ends_with(ending))
     };
-    let in_bounds =
-        |entry: &&Entry| matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_PICTURE);
+    let in_bounds = |entry: &&Entry| matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_PICTURE);
     for entry in entries.iter().filter(|entry| is_picture(&entry.path)).filter(in_bounds) {
         if let Ok(bytes) = source.bytes(&entry.path) {
             documents.pictures.insert(entry.path.clone(), bytes.into());

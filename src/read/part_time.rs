@@ -23,7 +23,15 @@ impl PartTime {
     /// A part that is one stretch of work.
     pub const fn of_work(work: Duration) -> Self {
         let none = Duration::ZERO;
-        Self { explain: none, set_up: none, work, rest: none, rounds: 1, recover: none, counts: None }
+        Self {
+            explain: none,
+            set_up: none,
+            work,
+            rest: none,
+            rounds: 1,
+            recover: none,
+            counts: None,
+        }
     }
 }
 
@@ -96,11 +104,19 @@ fn read_work(
             Some((none, None))
         }
         (Some(_), _, _) => {
-            desk.refuse(node.place, "The work is said twice, as a time and as counts.", "Keep one of them: work, or counts and tempo.");
+            desk.refuse(
+                node.place,
+                "The work is said twice, as a time and as counts.",
+                "Keep one of them: work, or counts and tempo.",
+            );
             None
         }
         _ => {
-            desk.refuse(node.place, "Counts need a tempo, and a tempo needs counts.", "Write both, such as counts: 64 and tempo: 112 (counts a minute).");
+            desk.refuse(
+                node.place,
+                "Counts need a tempo, and a tempo needs counts.",
+                "Write both, such as counts: 64 and tempo: 112 (counts a minute).",
+            );
             None
         }
     }

@@ -285,7 +285,11 @@ impl FromNode for Slot {
             _ => Duration::from_node(node, desk)?,
         };
         if slot.is_zero() {
-            desk.refuse(node.place, "A slot of no minutes holds nothing.", "Write how long the session is, such as 30.");
+            desk.refuse(
+                node.place,
+                "A slot of no minutes holds nothing.",
+                "Write how long the session is, such as 30.",
+            );
             return None;
         }
         Some(Self(slot))

@@ -52,14 +52,20 @@ pub(super) fn read_text(bytes: Vec<u8>, file: FileId) -> Result<String, Unread> 
         Ok(text) => Ok(text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text)),
         Err(fault) => {
             let at = fault.utf8_error().valid_up_to();
-            Err(not_text(fault.as_bytes(), at, file, "From here on this file is not plain UTF-8 text."))
+            Err(not_text(
+                fault.as_bytes(),
+                at,
+                file,
+                "From here on this file is not plain UTF-8 text.",
+            ))
         }
     }
 }
 
 /// Shows the file as far as the end of the line at fault, with a mark for what is no text.
 fn not_text(bytes: &[u8], at: usize, file: FileId, says: &str) -> Unread {
-    let line_end = bytes[at..].iter().position(|byte| *byte == b'\n').map_or(bytes.len(), |n| at + n);
+    let line_end =
+        bytes[at..].iter().position(|byte| *byte == b'\n').map_or(bytes.len(), |n| at + n);
     let before = String::from_utf8_lossy(&bytes[..at]);
     let rest = String::from_utf8_lossy(&bytes[at..line_end]);
     let start = u32::try_from(before.len()).unwrap_or(0);
@@ -111,10 +117,9 @@ fn explain(fault: &Error, text: &str, file: FileId) -> Finding {
         | Error::AliasReplayLimitExceeded { .. }
         | Error::AliasExpansionLimitExceeded { .. }
         | Error::AliasReplayStackDepthExceeded { .. }
-        | Error::RecursiveReferencesRequireWeakTypes { .. } => too_much(
-            place,
-            "A part of this file repeats itself (with & and *) far too often.",
-        ),
+        | Error::RecursiveReferencesRequireWeakTypes { .. } => {
+            too_much(place, "A part of this file repeats itself (with & and *) far too often.")
+        }
         Error::UnknownAnchor { .. } => Finding::problem(
             "yaml-broken",
             place,
@@ -140,10 +145,9 @@ fn explain_budget(breach: &BudgetBreach, place: Place) -> Finding {
             place,
             "Here groups stand inside groups inside groups, deeper than any session needs.",
         ),
-        BudgetBreach::Aliases { .. } | BudgetBreach::Anchors { .. } => too_much(
-            place,
-            "A part of this file repeats itself (with & and *) far too often.",
-        ),
+        BudgetBreach::Aliases { .. } | BudgetBreach::Anchors { .. } => {
+            too_much(place, "A part of this file repeats itself (with & and *) far too often.")
+        }
         _ => too_much(place, "This file holds far more than one session can."),
     }
 }

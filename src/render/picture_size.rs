@@ -7,6 +7,7 @@ pub fn picture_size(bytes: &[u8]) -> Option<(f32, f32)> {
         return None;
     }
     let size = imagesize::blob_size(bytes).ok()?;
-    let whole = |pixels: usize| u16::try_from(pixels).ok().filter(|pixels| *pixels > 0).map(f32::from);
+    let whole =
+        |pixels: usize| u16::try_from(pixels).ok().filter(|pixels| *pixels > 0).map(f32::from);
     Some((whole(size.width)?, whole(size.height)?))
 }

@@ -12,7 +12,8 @@ const WIDEST: usize = 110;
 
 /// All findings, each with its line, then a line that counts them.
 pub fn report_text(findings: &[Finding], files: &Files, in_colour: bool) -> String {
-    let renderer = if in_colour { Renderer::styled() } else { Renderer::plain() }.term_width(WIDEST);
+    let renderer =
+        if in_colour { Renderer::styled() } else { Renderer::plain() }.term_width(WIDEST);
     let mut report = String::new();
     for finding in findings {
         let _ = writeln!(report, "{}\n", render_finding(finding, files, &renderer));

@@ -11,7 +11,9 @@ use crate::read::pack_files::{EquipmentDoc, ThingDoc};
 use crate::read::session_file::{NeedDoc, SubstituteDoc};
 
 /// The shared list by name, and the names that stand in it again: of two the first counts.
-pub(super) fn resolve_things(doc: EquipmentDoc) -> (BTreeMap<String, Arc<Thing>>, Vec<Placed<Line>>) {
+pub(super) fn resolve_things(
+    doc: EquipmentDoc,
+) -> (BTreeMap<String, Arc<Thing>>, Vec<Placed<Line>>) {
     let (mut things, mut twice) = (BTreeMap::new(), Vec::new());
     for thing in doc.equipment.into_iter().map(resolve_thing) {
         match things.entry(thing.name.to_string()) {

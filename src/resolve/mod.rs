@@ -43,7 +43,10 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         school: shared.as_ref().and_then(|doc| doc.school.as_ref()).map(ToString::to_string),
         language: language_of(shared.as_ref(), top),
         paper: shared.as_ref().and_then(|doc| doc.paper.as_ref()).map_or(Paper::A4, |p| p.value),
-        teacher_pages: shared.as_ref().and_then(|d| d.teacher_pages.as_ref()).is_none_or(|t| t.value),
+        teacher_pages: shared
+            .as_ref()
+            .and_then(|d| d.teacher_pages.as_ref())
+            .is_none_or(|t| t.value),
         welcome: shared.as_ref().and_then(|doc| doc.welcome.clone()),
         contact: shared.as_ref().and_then(|doc| doc.contact.clone()),
         address: shared.as_ref().and_then(|doc| doc.address.clone()),
@@ -100,7 +103,14 @@ fn resolve_session(
 ) -> Session {
     let Written { file, doc } = written;
     let path = files.get(file).path.clone();
-    let parts = parts::resolve_parts(&path, doc.warm_up, doc.technique, doc.challenge, doc.stretch, doc.cool_down);
+    let parts = parts::resolve_parts(
+        &path,
+        doc.warm_up,
+        doc.technique,
+        doc.challenge,
+        doc.stretch,
+        doc.cool_down,
+    );
     let needs = equipment::resolve_needs(doc.equipment, &parts, things);
     Session {
         id: SessionId::of_path(&path),

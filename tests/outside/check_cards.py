@@ -16,8 +16,6 @@ def texts_of(part):
     yield "title", [line_of(part["title"])]
     yield "how", blocks_of(part["how"])
     yield "key points", [line_of(point) for point in part.get("key_points", [])]
-    for fault in part.get("faults", []):
-        yield "fault", [line_of(fault["see"]), line_of(fault["say"])]
     for key in ("easier", "harder"):
         if key in part:
             yield key, [line_of(part[key])]
@@ -85,6 +83,18 @@ def starts_of(parts, cards):
     return starts
 
 
+def check_faults(tally, where, parts, readings):
+    """Common faults stand on the helper's cards, in the order of their parts, after every part."""
+    faults = [[line_of(fault["see"]).rstrip(".:"), line_of(fault["say"])] for part in parts for fault in part.get("faults", [])]
+    places = [(0, 0)] * len(readings)
+    for see, say in faults:
+        for number, cards in enumerate(readings):
+            for text in (see, say):
+                end = places[number] and find_text(squeezed(text), cards, *places[number])
+                places[number] = end
+        tally.holds(f"{where}: fault {see[:40]}", any(places), f"not found whole: {see[:60]!r}")
+
+
 def check_session(tally, where, session, path):
     parts = [part for _, part in parts_of(session)]
     # Two columns on a card read one after the other in one of these, whatever gap lies between them.
@@ -98,6 +108,9 @@ def check_session(tally, where, session, path):
         for key, blocks in texts_of(part):
             lost = [lost_in(blocks, cards, start, number) for cards, start in zip(readings, starts)]
             tally.holds(f"{where}: {title}: {key}", None in lost, f"not found whole: {(lost[0] or '')[:70]!r}")
+    last = [max([start for start in own if start is not None], default=0) for own in starts]
+    helpers = [cards[from_card:] for cards, from_card in zip(readings, last)]
+    check_faults(tally, where, parts, helpers)
 
 
 def check(tally):

@@ -1,7 +1,7 @@
 """The examples of the CommonMark specification go through a text field of a session and come out as they should.
 
-Each example is the `how` of one part. Three things differ on purpose: raw HTML is shown as text, headings
-are three levels lower, and a picture from elsewhere becomes its words. Examples link to "/url" and the like,
+Each example is the `how` of one part. Four things differ on purpose: raw HTML is shown as text, headings are
+three levels lower, and pictures from elsewhere and links to nowhere become their words. Examples link to "/url" and the like,
 which leads nowhere in a pack: the same path at example.org takes its place on both sides.
 """
 
@@ -9,16 +9,16 @@ import json
 import pathlib
 import re
 
-from check_pages import read_page
-from fragment import normal_form, read_fragment, words_of
-from program import AS_OF, NODE_MODULES, fresh_folder, publish, run, tool
 from markdown_it import MarkdownIt
+
+from check_pages import read_page
+from fragment import OPEN, normal_form, read_fragment, words_of
+from program import AS_OF, NODE_MODULES, fresh_folder, publish, run, tool
 from stress_pack import part, session, write_yaml
 
 AGAINST = "the examples of the CommonMark specification 0.31.2 (npm commonmark-spec)"
 
 IN_A_SESSION = 20
-OPEN = ("http://", "https://", "mailto:")
 # What CommonMark itself makes; anything else could only have come in as raw HTML.
 OWN_TAGS = {"p", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "blockquote", "hr", "br", "h4", "h5", "h6", "img"}
 OWN_ATTRIBUTES = {"href", "title", "start", "class", "src", "alt", "rel", "tabindex", "width", "height", "loading"}
@@ -94,7 +94,7 @@ def compare(tally, example, field):
     if has_picture(example["html"]):
         tally.holds(f"{where}: no picture from elsewhere", not list(field.iter("img")))
         return tally.same(f"{where}: words", words_of(field), words_of(theirs))
-    return tally.same(where, normal_form(field), normal_form(theirs, lower_headings=True))
+    return tally.same(where, normal_form(field), normal_form(theirs, as_in_a_session=True))
 
 
 def check(tally):

@@ -5,6 +5,7 @@ import re
 import html5lib
 
 BLOCKS = {"p", "ul", "ol", "li", "blockquote", "pre", "hr", "h1", "h2", "h3", "h4", "h5", "h6", "br", "div"}
+OPEN = ("http://", "https://", "mailto:")
 # A text of a part stands below headings of its own, so its headings are three levels further down.
 LOWERED = {"h1": "h4", "h2": "h5", "h3": "h6", "h4": "h6", "h5": "h6", "h6": "h6"}
 
@@ -14,8 +15,8 @@ def read_fragment(html):
 
 
 def squeeze(text, in_pre):
-    """Line breaks and runs of spaces count as one space, except in code blocks, whose last break shows nothing."""
-    return text.removesuffix("\n") if in_pre else re.sub(r"[ \t\n\r\f]+", " ", text)
+    """Line breaks and runs of spaces count as one space, except in code blocks, at whose end they show nothing."""
+    return text.rstrip(" \n") if in_pre else re.sub(r"[ \t\n\r\f]+", " ", text)
 
 
 def pieces_of(element, in_pre=False):
@@ -50,11 +51,25 @@ def joined(pieces):
     return [piece for piece in whole if piece != ""]
 
 
-def normal_form(tree, lower_headings=False):
-    pieces = joined(pieces_of(tree))
-    if lower_headings:
-        pieces = [p if isinstance(p, str) else (p[0], LOWERED.get(p[1], p[1]), *p[2:]) for p in pieces]
-    return pieces
+def without_closed_links(pieces):
+    """The pieces with the words alone of every link that leads neither to the web nor to a mailbox."""
+    kept = []
+    for piece in pieces:
+        if not isinstance(piece, str) and piece[:2] == ("<", "a"):
+            kept.append(dict(piece[2]).get("href", "").lower().startswith(OPEN))
+            if kept[-1]:
+                yield piece
+        elif isinstance(piece, str) or piece[1] != "a" or kept.pop():
+            yield piece
+
+
+def normal_form(tree, as_in_a_session=False):
+    """One list for all HTML that means the same; with what a session's text changes on purpose, if asked."""
+    pieces = list(pieces_of(tree))
+    if as_in_a_session:
+        lowered = (p if isinstance(p, str) else (p[0], LOWERED.get(p[1], p[1]), *p[2:]) for p in pieces)
+        pieces = list(without_closed_links(lowered))
+    return joined(pieces)
 
 
 def words_of(tree):

@@ -11,7 +11,8 @@ use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
 use crate::render::picture_size::picture_size;
 
 /// The sizes that the words of a card are tried in, largest first: running text and key points.
-pub const SIZES: [(f32, f32); 5] = [(13.0, 20.0), (12.5, 19.0), (12.0, 18.0), (11.5, 17.0), (11.0, 16.0)];
+pub const SIZES: [(f32, f32); 5] =
+    [(13.0, 20.0), (12.5, 19.0), (12.0, 18.0), (11.5, 17.0), (11.0, 16.0)];
 
 /// The room a picture may take on a card, in points.
 const TALLEST_PICTURE: f32 = 150.0;
@@ -41,11 +42,17 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
     let total = crate::plan::total_of(time).to_string();
     let kind = Type::FIGURE;
     let width = column.width;
-    let mut items: Vec<Item> =
-        column.shaper.shape(&one(total), kind, width).into_iter().flat_map(|l| placed(l, 0.0)).collect();
+    let mut items: Vec<Item> = column
+        .shaper
+        .shape(&one(total), kind, width)
+        .into_iter()
+        .flat_map(|l| placed(l, 0.0))
+        .collect();
     if let Some(effort) = &part.effort {
         let name = effort_name(effort.value, source.words);
-        if let Some(line) = column.shaper.shape(&one(name), Type::LABEL, width / 2.0).drain(..).next() {
+        if let Some(line) =
+            column.shaper.shape(&one(name), Type::LABEL, width / 2.0).drain(..).next()
+        {
             let left = width - line.width;
             items.extend(placed(line, left).map(|item| item.moved(0.0, 3.0)));
             let steps = left - effort_width(13.0) - 5.0;
@@ -64,7 +71,8 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
 /// Where things may land and when they are fetched: before anything flies, beside a thick line.
 fn throw_rules(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, body: Type) {
     let Some(rules) = &part.throw else { return };
-    let rows = [("landing-zone", &rules.landing_zone), ("stop-and-collect", &rules.stop_and_collect)];
+    let rows =
+        [("landing-zone", &rules.landing_zone), ("stop-and-collect", &rules.stop_and_collect)];
     column.gap(5.0);
     for (key, rule) in rows {
         let Some(rule) = rule else { continue };
@@ -81,7 +89,11 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
     column.gap(9.0);
     column.label(&source.words.say("key-points"), Type::LABEL);
     for (index, point) in part.key_points.iter().enumerate() {
-        column.words(&read_line(point), Type::key_point(size), Seat { indent: 10.0, has_bar: true });
+        column.words(
+            &read_line(point),
+            Type::key_point(size),
+            Seat { indent: 10.0, has_bar: true },
+        );
         // A single key point is never left for the next card.
         if index + 2 == part.key_points.len() || index == 0 && part.key_points.len() > 1 {
             column.keep_with_next();

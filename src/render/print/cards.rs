@@ -1,9 +1,7 @@
 //! The sheet set of activity cards: four to a page with cut lines, one card a part; a part that needs
 //! more room goes on on another card.
 
-use super::card::{
-    CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips,
-};
+use super::card::{CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips};
 use super::flow::{Frame, break_frames, place_frames};
 use super::marks::part_mark;
 use super::page::{BLACK, Corner, Item, MM, Page, WHITE};
@@ -40,11 +38,10 @@ struct Card {
 /// Lays out all cards of a session.
 pub fn lay_cards(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let (width, height) = paper_size(source.paper());
-    let cell =
-        Cell { width: width / 2.0 - MARGIN - INNER, height: height / 2.0 - MARGIN - INNER };
+    let cell = Cell { width: width / 2.0 - MARGIN - INNER, height: height / 2.0 - MARGIN - INNER };
     let mut cards = Vec::new();
     for (head, fill) in card_plan(source) {
-        cards.extend(fit_part(shaper, cell, &head, source, &*fill));
+        cards.extend(fit_part(shaper, cell, &head, source, &fill));
     }
     impose(shaper, source, cell, cards)
 }
@@ -56,7 +53,8 @@ type Fill<'f> = Box<dyn Fn(&mut Column<'_, '_>, (f32, f32)) -> Vec<Strip> + 'f>;
 /// to make it fit.
 fn card_plan<'s>(source: &'s SheetSource<'_>) -> Vec<(CardHead, Fill<'s>)> {
     let words = source.words;
-    let other = |label: &str, title: String| CardHead { kind: None, label: words.say(label), title };
+    let other =
+        |label: &str, title: String| CardHead { kind: None, label: words.say(label), title };
     let mut plan: Vec<(CardHead, Fill<'s>)> = vec![(
         other("before", source.title()),
         Box::new(|column, sizes| opening_strips(column, source, sizes)),
@@ -83,13 +81,12 @@ fn fit_part(
     cell: Cell,
     head: &CardHead,
     source: &SheetSource<'_>,
-    fill: &dyn Fn(&mut Column<'_, '_>, (f32, f32)) -> Vec<Strip>,
+    fill: &Fill<'_>,
 ) -> Vec<Card> {
     let (first_head, first_height) = lay_head(shaper, cell, head, false, source);
     let (next_head, next_height) = lay_head(shaper, cell, head, true, source);
-    let room = |frame: usize| {
-        cell.height - FOOT - if frame == 0 { first_height } else { next_height }
-    };
+    let room =
+        |frame: usize| cell.height - FOOT - if frame == 0 { first_height } else { next_height };
     let mut best: Option<(Vec<Strip>, Vec<usize>)> = None;
     for sizes in SIZES {
         let mut column = Column::new(shaper, cell.width);
@@ -111,13 +108,7 @@ fn fit_part(
         .map(|(turn, frame)| {
             let (items, height) =
                 if turn == 0 { (&first_head, first_height) } else { (&next_head, next_height) };
-            Card {
-                head: head.clone(),
-                turn,
-                head_items: items.clone(),
-                head_height: height,
-                frame,
-            }
+            Card { head: head.clone(), turn, head_items: items.clone(), head_height: height, frame }
         })
         .collect()
 }
@@ -226,7 +217,8 @@ fn card_items(
 }
 
 fn cut_lines(width: f32, height: f32) -> Vec<Item> {
-    let dashed = |from, to| Item::Line { from, to, thickness: 0.6, dash: Some((3.0, 3.0)), grey: 0.35 };
+    let dashed =
+        |from, to| Item::Line { from, to, thickness: 0.6, dash: Some((3.0, 3.0)), grey: 0.35 };
     vec![
         dashed((width / 2.0, MARGIN), (width / 2.0, height - MARGIN)),
         dashed((MARGIN, height / 2.0), (width - MARGIN, height / 2.0)),

@@ -82,13 +82,9 @@ impl Faces {
 }
 
 fn load_face(face: Face, bytes: &[u8]) -> LoadedFace {
-    let parsed = ParsedFont::from_bytes(bytes, 0, &mut Vec::new()).expect("a shipped font is sound");
-    LoadedFace {
-        face,
-        blob: Blob::new(Arc::new(bytes.to_vec())),
-        parsed,
-        widths: widths_of(bytes),
-    }
+    let parsed =
+        ParsedFont::from_bytes(bytes, 0, &mut Vec::new()).expect("a shipped font is sound");
+    LoadedFace { face, blob: Blob::new(Arc::new(bytes.to_vec())), parsed, widths: widths_of(bytes) }
 }
 
 fn widths_of(bytes: &[u8]) -> Vec<f32> {

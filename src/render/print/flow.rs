@@ -86,9 +86,8 @@ mod tests {
 
     #[test]
     fn nothing_is_lost_and_nothing_overflows() {
-        let strips: Vec<Strip> = (0..57_u8)
-            .map(|i| strip(10.0 + f32::from(i % 4), 3.0, i % 5 == 0))
-            .collect();
+        let strips: Vec<Strip> =
+            (0..57_u8).map(|i| strip(10.0 + f32::from(i % 4), 3.0, i % 5 == 0)).collect();
         let frames = flow_strips(strips, 60.0);
         assert_eq!(frames.iter().map(|frame| frame.items.len()).sum::<usize>(), 57);
         assert!(frames.iter().all(|frame| frame.used <= 60.0 && frame.used > 0.0));

@@ -1,6 +1,6 @@
 //! Thins an embedded TrueType program to the tables that a PDF needs.
 //!
-//! ISO 32000-1, 9.9: for a CIDFontType2 they are glyf, head, hhea, hmtx, loca and maxp, and cvt, fpgm
+//! ISO 32000-1, 9.9: for a `CIDFontType2` they are glyf, head, hhea, hmtx, loca and maxp, and cvt, fpgm
 //! and prep for hinted outlines. The name table alone is larger than the outlines of a whole sheet.
 
 const NEEDED: [&[u8; 4]; 9] =

@@ -10,8 +10,8 @@ use super::strip::{Column, Seat, Strip, placed};
 use super::time_line::{HEIGHT, draw_time_line};
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{
-    effort_name, floor_size, hardest_effort, limits_of, need_name, part_name, place_name, substitute_name,
-    surface_names,
+    effort_name, floor_size, hardest_effort, limits_of, need_name, part_name, place_name,
+    substitute_name, surface_names,
 };
 use crate::words::Filling;
 
@@ -205,7 +205,8 @@ fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
         return;
     };
     let mut runs = Vec::new();
-    for (key, time) in [("adult-nearby-for", &adult.nearby), ("adult-helping-for", &adult.helping)] {
+    for (key, time) in [("adult-nearby-for", &adult.nearby), ("adult-helping-for", &adult.helping)]
+    {
         let Some(time) = time else { continue };
         let time = time.to_string();
         let sentence = words.say_with(key, &[("time", Filling::Text(&time))]);

@@ -34,13 +34,15 @@ pub fn part_mark(kind: PartKind, at: At, size: f32) -> Vec<Item> {
         PartKind::Stretch => [12.0, 21.0]
             .into_iter()
             .flat_map(|y| {
-                [pen.line((4.0, y), (12.0, y - 8.0), 2.8), pen.line((12.0, y - 8.0), (20.0, y), 2.8)]
+                [
+                    pen.line((4.0, y), (12.0, y - 8.0), 2.8),
+                    pen.line((12.0, y - 8.0), (20.0, y), 2.8),
+                ]
             })
             .collect(),
-        PartKind::CoolDown => vec![
-            pen.half_disc((12.0, 15.0), 9.0),
-            pen.line((1.0, 20.0), (23.0, 20.0), 2.6),
-        ],
+        PartKind::CoolDown => {
+            vec![pen.half_disc((12.0, 15.0), 9.0), pen.line((1.0, 20.0), (23.0, 20.0), 2.6)]
+        }
     }
 }
 

@@ -101,7 +101,11 @@ impl Item {
                 shift(from);
                 shift(to);
             }
-            Self::Shape { outline, .. } => outline.iter_mut().for_each(|corner| shift(&mut corner.at)),
+            Self::Shape { outline, .. } => {
+                for corner in outline {
+                    shift(&mut corner.at);
+                }
+            }
             Self::Picture { at, .. } => shift(at),
         }
         self

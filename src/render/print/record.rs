@@ -13,7 +13,7 @@ use crate::render::phrases::measure_sentence;
 use crate::words::Filling;
 
 /// Rows to fill in: a try a day for a school week, and one more.
-const ROWS: usize = 6;
+const ROWS: u32 = 6;
 
 /// A row that a child’s hand can write in.
 const ROW: f32 = 27.0;
@@ -86,7 +86,7 @@ struct Table {
 fn table_of(measure: &Measure, source: &SheetSource<'_>) -> Table {
     let words = source.words;
     if measure.what.value == Measured::Criteria {
-        let attempts = measure.attempts.as_ref().map_or(ROWS as u32, |attempts| attempts.value);
+        let attempts = measure.attempts.as_ref().map_or(ROWS, |attempts| attempts.value);
         let mut heads = vec![words.say("record-look-for")];
         heads.extend((1..=attempts.clamp(1, MOST_COLUMNS)).map(|n| attempt_name(n, source)));
         let rows = measure.criteria.iter().map(|criterion| plain_line(criterion)).collect();
@@ -102,7 +102,7 @@ fn table_of(measure: &Measure, source: &SheetSource<'_>) -> Table {
     }
     let best = words.say("best");
     heads.push(if unit.is_empty() { best } else { format!("{best} ({unit})") });
-    Table { heads, rows: vec![String::new(); ROWS], first_share: 1.2 }
+    Table { heads, rows: vec![String::new(); ROWS as usize], first_share: 1.2 }
 }
 
 fn attempt_name(number: u32, source: &SheetSource<'_>) -> String {

@@ -70,7 +70,11 @@ fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
         column.keep_with_next();
         match &question.answer {
             Some(answer) => {
-                column.blocks(&read_blocks(answer), Type::body(12.5), Seat { indent: 14.0, has_bar: false });
+                column.blocks(
+                    &read_blocks(answer),
+                    Type::body(12.5),
+                    Seat { indent: 14.0, has_bar: false },
+                );
             }
             None => column.words(&one(words.say("review-own")), Type::body(12.5), Seat::default()),
         }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use parley::fontique::{Collection, CollectionOptions, SourceCache, FontInfoOverride};
+use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
 use parley::layout::{Alignment, AlignmentOptions, PositionedLayoutItem};
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, Layout, LayoutContext};
@@ -42,7 +42,8 @@ impl<'f> Shaper<'f> {
         let options = CollectionOptions { shared: false, system_fonts: false };
         let mut collection = Collection::new(options);
         for face in &faces.loaded {
-            let name = FontInfoOverride { family_name: Some(FAMILY), ..FontInfoOverride::default() };
+            let name =
+                FontInfoOverride { family_name: Some(FAMILY), ..FontInfoOverride::default() };
             collection.register_fonts(face.blob.clone(), Some(name));
         }
         Self {

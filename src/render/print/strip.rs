@@ -38,6 +38,12 @@ pub struct Seat {
 /// How far a list entry is moved in, in points.
 const LIST_STEP: f32 = 14.0;
 
+/// Between a list’s mark and its words.
+const MARKER_GAP: f32 = 4.0;
+
+/// Texts side by side are no taller than so many lines.
+const MOST_PAIRED: f32 = 9.0;
+
 impl<'c, 'f> Column<'c, 'f> {
     pub fn new(shaper: &'c mut Shaper<'f>, width: f32) -> Self {
         Self { shaper, width, strips: Vec::new(), gap: 0.0 }
@@ -79,29 +85,31 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// Prose of several blocks.
     pub fn blocks(&mut self, blocks: &[Block], kind: Type, seat: Seat) {
+        // A list that counts to a hundred needs more room before its words than one to nine.
+        let markers = blocks.iter().filter_map(marker_of);
+        let widest = markers
+            .filter_map(|marker| self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop())
+            .map(|line| line.width)
+            .fold(0.0, f32::max);
+        let step = LIST_STEP.max(widest + MARKER_GAP);
         for (index, block) in blocks.iter().enumerate() {
             if index > 0 {
                 let is_list = block.marker != Marker::None;
                 self.gap(if is_list { kind.leading * 0.15 } else { kind.leading * 0.4 });
             }
-            self.block(block, kind, seat);
+            self.block(block, kind, seat, step);
         }
     }
 
-    fn block(&mut self, block: &Block, kind: Type, seat: Seat) {
+    fn block(&mut self, block: &Block, kind: Type, seat: Seat, step: f32) {
         #[allow(clippy::cast_precision_loss, reason = "texts nest a few levels at most")]
         let depth = block.depth.min(6) as f32;
-        let indent = seat.indent + depth * LIST_STEP;
-        let marker = match &block.marker {
-            Marker::None => None,
-            Marker::Bullet => Some("•".to_owned()),
-            Marker::Number(number) => Some(format!("{number}.")),
-        };
+        let indent = seat.indent + depth * step;
         let seat = Seat { indent, ..seat };
         let lines = self.shaper.shape(&block.runs, kind, (self.width - indent).max(40.0));
-        let marker = marker.and_then(|marker| {
-            let shaped = self.shaper.shape(&[Run::plain(marker)], kind, 60.0).into_iter().next()?;
-            let at = (indent - shaped.width - 4.0).max(0.0);
+        let marker = marker_of(block).and_then(|marker| {
+            let shaped = self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop()?;
+            let at = (indent - shaped.width - MARKER_GAP).max(0.0);
             Some((shaped, at))
         });
         self.lines(lines, kind, seat, marker);
@@ -112,8 +120,9 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// An entry of a list with a bullet.
     pub fn entry(&mut self, runs: &[Run], kind: Type) {
-        let block = Block { marker: Marker::Bullet, depth: 1, is_heading: false, runs: runs.to_vec() };
-        self.block(&block, kind, Seat::default());
+        let block =
+            Block { marker: Marker::Bullet, depth: 1, is_heading: false, runs: runs.to_vec() };
+        self.block(&block, kind, Seat::default(), LIST_STEP);
     }
 
     /// Lines of one paragraph: its first two and its last two stay together.
@@ -146,42 +155,43 @@ impl<'c, 'f> Column<'c, 'f> {
         }
     }
 
-    /// Two texts side by side, each under its label, line by line so that they can go on elsewhere.
+    /// Two short texts side by side, each under its label, as one piece: the left is read before the
+    /// right. Longer ones stand one below the other, so that they can go on elsewhere.
     pub fn pair(&mut self, left: (&str, &[Run]), right: (&str, &[Run]), kind: Type) {
         let gutter = 10.0;
         let half = (self.width - gutter) / 2.0;
-        let mut sides = [left, right].map(|(label, runs)| {
-            let mut lines = self.shaper.shape(&[Run::bold(label)], Type::LABEL, half);
-            lines.extend(self.shaper.shape(runs, kind, half));
-            lines.into_iter()
-        });
-        let before = self.strips.len();
-        let mut is_first = true;
-        loop {
-            let [left, right] = &mut sides;
-            let (left, right) = (left.next(), right.next());
-            if left.is_none() && right.is_none() {
-                break;
+        let sides = [(left, 0.0), (right, half + gutter)];
+        let mut items = Vec::new();
+        let mut tallest = 0.0_f32;
+        for ((label, runs), x) in sides {
+            let mut y = 0.0;
+            let head = self.shaper.shape(&[Run::bold(label)], Type::LABEL, half);
+            let lines = self.shaper.shape(runs, kind, half);
+            let all = head.into_iter().map(|line| (line, Type::LABEL.leading));
+            for (line, leading) in all.chain(lines.into_iter().map(|line| (line, kind.leading))) {
+                items.extend(placed(line, x).map(|item| item.moved(0.0, y)));
+                y += leading;
             }
-            let mut items: Vec<Item> = left.into_iter().flat_map(|line| placed(line, 0.0)).collect();
-            items.extend(right.into_iter().flat_map(|line| placed(line, half + gutter)));
-            self.push(Strip {
-                height: kind.leading.max(if is_first { Type::LABEL.leading } else { 0.0 }),
-                keeps_next: true,
-                items,
-                ..Strip::default()
-            });
-            is_first = false;
+            tallest = tallest.max(y);
         }
-        // A short pair stays whole; a long one may go on elsewhere after its first lines.
-        let pair = &mut self.strips[before..];
-        let is_long = pair.len() > 8;
-        for (index, strip) in pair.iter_mut().enumerate() {
-            strip.keeps_next = index == 0 || !is_long;
+        if tallest > kind.leading * MOST_PAIRED {
+            for ((label, runs), _) in sides {
+                self.label(label, Type::LABEL);
+                self.words(runs, kind, Seat::default());
+                self.gap(4.0);
+            }
+        } else {
+            self.drawing(tallest, items);
         }
-        if let Some(last) = pair.last_mut() {
-            last.keeps_next = false;
-        }
+    }
+}
+
+/// What stands before an entry of a list.
+fn marker_of(block: &Block) -> Option<String> {
+    match &block.marker {
+        Marker::None => None,
+        Marker::Bullet => Some("•".to_owned()),
+        Marker::Number(number) => Some(format!("{number}.")),
     }
 }
 

@@ -3,8 +3,8 @@
 use super::marks::part_mark;
 use super::page::{BLACK, Item};
 use super::scale::Type;
-use super::sheets::{SheetSource, one};
 use super::shaper::Shaper;
+use super::sheets::{SheetSource, one};
 use super::strip::placed;
 use crate::read::words::Effort;
 
@@ -21,7 +21,10 @@ pub const HEIGHT: f32 = BAR + MARK + 6.0 + 20.0;
 pub fn draw_time_line(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, width: f32) -> Vec<Item> {
     let time = &source.plans.time;
     let whole = time.total.seconds().max(time.slot.seconds()).max(1);
-    #[allow(clippy::cast_precision_loss, reason = "a day has fewer seconds than an f32 holds exactly")]
+    #[allow(
+        clippy::cast_precision_loss,
+        reason = "a day has fewer seconds than an f32 holds exactly"
+    )]
     let at = |seconds: u32| width * seconds as f32 / whole as f32;
     let mut items = Vec::new();
     for (part, span) in source.session.parts.iter().zip(&time.spans) {
@@ -50,7 +53,10 @@ fn minute_ticks(shaper: &mut Shaper<'_>, width: f32, whole: u32) -> Vec<Item> {
     let top = BAR + MARK + 6.0;
     let mut items = Vec::new();
     for second in (0..=whole).step_by(step) {
-        #[allow(clippy::cast_precision_loss, reason = "a day has fewer seconds than an f32 holds exactly")]
+        #[allow(
+            clippy::cast_precision_loss,
+            reason = "a day has fewer seconds than an f32 holds exactly"
+        )]
         let x = width * second as f32 / whole as f32;
         items.push(Item::Line {
             from: (x.clamp(0.4, width - 0.4), top),

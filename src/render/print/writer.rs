@@ -118,7 +118,8 @@ impl<'f> Writer<'f> {
                 .map(|(index, glyph)| {
                     // The reader moves on by the width table; what differs from the shaped place
                     // is put right after the glyph, in thousandths of the size, leftwards.
-                    pen += widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0) * run.size / 1000.0;
+                    pen += widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0) * run.size
+                        / 1000.0;
                     let offset = level.get(index + 1).map_or(0.0, |next| {
                         let thousandths = ((pen - next.x) * 1000.0 / run.size).round();
                         pen -= thousandths * run.size / 1000.0;
@@ -194,7 +195,7 @@ fn ink(grey: f32) -> Color {
 
 /// Puts title, language, dates and ids of our own in place, thins the fonts and saves.
 fn finish(pdf: &mut lopdf::Document, about: &About) -> Vec<u8> {
-    pdf.version = "1.7".to_owned();
+    "1.7".clone_into(&mut pdf.version);
     let info = pdf.add_object(info_of(about));
     pdf.trailer.set("Info", info);
     if let Ok(catalog) = pdf.catalog_mut() {

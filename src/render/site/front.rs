@@ -116,7 +116,7 @@ mod tests {
 
     #[test]
     fn a_string_can_not_break_out_of_the_style_sheet() {
-        assert_eq!(css_string(r#"a" } b"#), r#"a\22  } b"#);
+        assert_eq!(css_string(r#"a" } b"#), r"a\22  } b");
         assert_eq!(css_string("a\\\n"), "a\\5c \\a ");
     }
 }

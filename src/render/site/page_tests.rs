@@ -12,10 +12,10 @@ use crate::render::house::House;
 use crate::render::{Bundle, Publication, Sheet};
 use crate::resolve::resolve_pack;
 
-const HOSTILE: &str = r##"
+const HOSTILE: &str = r#"
 title: <script>alert(1)</script> "quoted" & 'more'
 summary: An <img src=x onerror=alert(2)> and [a trap](javascript:alert(3)) and [home](https://example.org).
-"##;
+"#;
 
 fn pack_of(example: &str) -> Pack {
     resolve_pack(read_pack(&example_pack(example), &Selection::All).expect("a readable pack"))
