@@ -33,9 +33,22 @@ impl Ending {
     }
 }
 
+/// A panic is our own slip, never the teacher's: say so in words, and what helps us to mend it.
+fn explain_panics(console: Console) {
+    std::panic::set_hook(Box::new(move |slip| {
+        let place = slip.location().map_or_else(String::new, |at| format!(" ({at})"));
+        let what = slip.payload_as_str().unwrap_or("no more is known");
+        console.message(&format!(
+            "homeground: This is a mistake in the program, not in your files. Nothing was changed. \
+             Please report it with the session it met: {what}{place}"
+        ));
+    }));
+}
+
 /// Reads the command line and does what it asks.
 pub fn run_command() -> Ending {
     let console = Console::new();
+    explain_panics(console);
     let command = match Arguments::try_parse() {
         Ok(arguments) => arguments.command.unwrap_or_default(),
         Err(fault) => return console.show_usage(&fault),
