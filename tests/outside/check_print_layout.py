@@ -14,7 +14,7 @@ AGAINST = ("glyph boxes read by pdfplumber and ink drawn by pdftoppm: 11 pt floo
 
 FLOOR = 11
 # The boxes of text keep to 10 mm. Of the ink, a rule sticks out by half its thickness, and a j by its hook.
-MARGIN = (10 - 0.8) * POINTS_PER_MM
+MARGIN = 10 * POINTS_PER_MM
 HAIR = 0.05  # rounding of figures in a PDF
 BASELINE_SLACK = 0.6
 # Kerning draws neighbours together; more than this of the smaller glyph is a collision.

@@ -7,8 +7,9 @@ use super::page::MM;
 /// Nothing on paper is set smaller, in points.
 pub const SMALLEST: f32 = 11.0;
 
-/// Home printers leave 4 to 6.7 mm blank (makers’ manuals); 10 mm clears them all.
-pub const MARGIN: f32 = 10.0 * MM;
+/// Home printers leave 4 to 6.7 mm blank (makers’ manuals); 10 mm clears them all. A little more
+/// keeps the half of a thick line, or a letter that hangs over, out of the outer 10 mm too.
+pub const MARGIN: f32 = 10.8 * MM;
 
 /// A size of type and the distance of its lines, in points.
 #[derive(Clone, Copy, Debug, PartialEq)]
