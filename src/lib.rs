@@ -15,6 +15,7 @@ pub mod command;
 pub mod finding;
 pub mod inspect;
 pub mod pack;
+pub mod picture;
 pub mod place;
 pub mod plan;
 pub mod prose;

@@ -5,7 +5,7 @@ use std::io::{IsTerminal, Write};
 use super::Ending;
 
 /// Standard output and standard error.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Console {
     pub is_terminal: bool,
 }

@@ -37,7 +37,9 @@ impl Ending {
 fn explain_panics(console: Console) {
     std::panic::set_hook(Box::new(move |slip| {
         let place = slip.location().map_or_else(String::new, |at| format!(" ({at})"));
-        let what = slip.payload_as_str().unwrap_or("no more is known");
+        let words = slip.payload().downcast_ref::<String>().map(String::as_str);
+        let words = words.or_else(|| slip.payload().downcast_ref::<&str>().copied());
+        let what = words.unwrap_or("no more is known");
         console.message(&format!(
             "homeground: This is a mistake in the program, not in your files. Nothing was changed. \
              Please report it with the session it met: {what}{place}"
@@ -48,7 +50,7 @@ fn explain_panics(console: Console) {
 /// Reads the command line and does what it asks.
 pub fn run_command() -> Ending {
     let console = Console::new();
-    explain_panics(console);
+    explain_panics(console.clone());
     let command = match Arguments::try_parse() {
         Ok(arguments) => arguments.command.unwrap_or_default(),
         Err(fault) => return console.show_usage(&fault),

@@ -3,7 +3,6 @@
 
 pub mod house;
 pub mod phrases;
-pub mod picture_size;
 pub mod print;
 pub mod site;
 

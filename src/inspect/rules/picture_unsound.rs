@@ -2,6 +2,7 @@ use crate::finding::Severity;
 use crate::inspect::pictures::pictures_of;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
+use crate::picture::{LONGEST_SIDE, dots_for_paper};
 use crate::plan::Plans;
 
 pub const RULE: Rule = Rule {
@@ -20,21 +21,20 @@ This is a note about a picture, saved under a wrong name.
     check: Check::Session(check),
 };
 
-const PNG: &[u8] = b"\x89PNG\r\n\x1a\n";
-const JPEG: &[u8] = b"\xff\xd8\xff";
-
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
     for picture in pictures_of(session) {
         let Some(path) = picture.path.as_ref().filter(|path| pack.paths.contains(*path)) else {
             continue;
         };
-        let is_sound = |bytes: &[u8]| bytes.starts_with(PNG) || bytes.starts_with(JPEG);
         match pack.pictures.get(path) {
-            Some(bytes) if is_sound(bytes) => {}
+            Some(bytes) if dots_for_paper(bytes).is_some() => {}
             Some(_) => notes.find(
                 picture.file.place,
-                format!("“{path}” is not a PNG or JPEG picture, whatever its name says."),
-                "Open it in a picture program and export it as PNG or JPEG.",
+                format!(
+                    "“{path}” is not a sound PNG or JPEG picture, or is more than {LONGEST_SIDE} dots \
+                     wide or high."
+                ),
+                "Open it in a picture program, and export it again as PNG or JPEG of about 1600 dots.",
             ),
             None => notes.find(
                 picture.file.place,

@@ -5,10 +5,10 @@ use super::page::Item;
 use super::scale::Type;
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
-use crate::pack::{Fault, Measure, Part, PartKind};
+use crate::pack::{Fault, Measure, Part, PartKind, Picture};
+use crate::picture::pixels_of;
 use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
-use crate::render::picture_size::picture_size;
 
 /// The sizes that the words of a card are tried in, largest first: running text and key points.
 pub const SIZES: [(f32, f32); 5] =
@@ -32,7 +32,7 @@ pub fn part_strips(
     key_points(column, part, source, sizes.1);
     measure(column, part, source, body);
     easier_harder(column, part, source, body);
-    pictures(column, part, source, body);
+    pictures(column, &part.pictures, source, body);
     std::mem::take(&mut column.strips)
 }
 
@@ -63,7 +63,9 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
     column.keep_with_next();
     let pieces = time_pieces(time, source.words);
     if !pieces.is_empty() {
-        column.words(&one(pieces.join(" · ")), Type::SMALL, Seat::default());
+        // A figure is never parted from its unit at the end of a line.
+        let whole: Vec<String> = pieces.iter().map(|piece| piece.replace(' ', "\u{a0}")).collect();
+        column.words(&one(whole.join(" · ")), Type::SMALL, Seat::default());
         column.keep_with_next();
     }
 }
@@ -192,12 +194,17 @@ fn fault_entry(column: &mut Column<'_, '_>, fault: &Fault, body: Type) {
     column.entry(&runs, body);
 }
 
-/// The part’s pictures, each no wider than the card and no taller than half of it.
-fn pictures(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, body: Type) {
-    for picture in &part.pictures {
+/// Pictures, each no wider than the card and no taller than half of it.
+fn pictures(
+    column: &mut Column<'_, '_>,
+    pictures: &[Picture],
+    source: &SheetSource<'_>,
+    body: Type,
+) {
+    for picture in pictures {
         let Some(path) = &picture.path else { continue };
-        let size = source.pack.pictures.get(path).and_then(|bytes| picture_size(bytes));
-        let Some((wide, tall)) = size else { continue };
+        let size = source.pack.pictures.get(path).and_then(|bytes| pixels_of(bytes));
+        let Some((wide, tall)) = size.and_then(in_points) else { continue };
         let scale = (column.width / wide).min(TALLEST_PICTURE / tall);
         let (width, height) = (wide * scale, tall * scale);
         column.gap(8.0);
@@ -208,6 +215,12 @@ fn pictures(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, 
             column.words(&read_line(caption), body, Seat::default());
         }
     }
+}
+
+/// Dots as a measure to reckon with.
+fn in_points((wide, tall): (u32, u32)) -> Option<(f32, f32)> {
+    let points = |dots: u32| u16::try_from(dots).ok().map(f32::from);
+    Some((points(wide)?, points(tall)?))
 }
 
 /// The card that comes first: what the session is, what to gather and what to take care of.
@@ -242,6 +255,7 @@ pub fn opening_strips(
             column.entry(&block.runs, body);
         }
     }
+    pictures(column, &session.pictures, source, body);
     column.gap(6.0);
     column.words(&one(source.words.say("cards-see-guide")), body, Seat::default());
     std::mem::take(&mut column.strips)

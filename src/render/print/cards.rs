@@ -2,7 +2,7 @@
 //! more room goes on on another card.
 
 use super::card::{CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips};
-use super::flow::{Frame, break_frames, place_frames};
+use super::flow::{Frame, break_frames, count_split, place_frames};
 use super::marks::part_mark;
 use super::page::{BLACK, Corner, Item, MM, Page, WHITE};
 use super::scale::{MARGIN, Type, paper_size};
@@ -75,7 +75,8 @@ fn card_plan<'s>(source: &'s SheetSource<'_>) -> Vec<(CardHead, Fill<'s>)> {
     plan
 }
 
-/// Lays out a part in the largest size that needs the fewest cards.
+/// Lays out a part in the largest size that needs the fewest cards and, of those, splits the fewest
+/// paragraphs.
 fn fit_part(
     shaper: &mut Shaper<'_>,
     cell: Cell,
@@ -88,16 +89,17 @@ fn fit_part(
     let room =
         |frame: usize| cell.height - FOOT - if frame == 0 { first_height } else { next_height };
     let mut best: Option<(Vec<Strip>, Vec<usize>)> = None;
+    let mut least = (usize::MAX, usize::MAX);
     for sizes in SIZES {
         let mut column = Column::new(shaper, cell.width);
         let strips = fill(&mut column, sizes);
         let starts = break_frames(&strips, room);
-        let is_better = best.as_ref().is_none_or(|(_, best)| starts.len() < best.len());
-        let is_enough = starts.len() == 1;
-        if is_better {
+        let cost = (starts.len(), count_split(&strips, &starts));
+        if cost < least {
+            least = cost;
             best = Some((strips, starts));
         }
-        if is_enough {
+        if cost == (1, 0) {
             break;
         }
     }

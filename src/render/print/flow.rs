@@ -43,6 +43,11 @@ fn height_of_strips(strips: &[Strip]) -> f32 {
     inner + strips.iter().map(|strip| strip.height).sum::<f32>()
 }
 
+/// How many frames begin in the middle of a paragraph.
+pub fn count_split(strips: &[Strip], starts: &[usize]) -> usize {
+    starts.iter().filter(|start| strips.get(**start).is_some_and(|strip| strip.goes_on)).count()
+}
+
 /// Whether every frame holds no more than its height.
 pub fn holds(strips: &[Strip], starts: &[usize], height_of: impl Fn(usize) -> f32) -> bool {
     let ends = starts.iter().skip(1).copied().chain([strips.len()]);
@@ -76,7 +81,7 @@ mod tests {
 
     fn strip(height: f32, space_before: f32, keeps_next: bool) -> Strip {
         let items = vec![Item::line((0.0, 0.0), (1.0, 0.0), 1.0)];
-        Strip { height, space_before, keeps_next, items }
+        Strip { height, space_before, keeps_next, items, ..Strip::default() }
     }
 
     fn flow_strips(strips: Vec<Strip>, height: f32) -> Vec<Frame> {

@@ -20,7 +20,7 @@ const SIZES: [Type; 4] = [
     Type { size: 12.5, leading: 16.0, is_bold: false },
     Type { size: 12.0, leading: 15.2, is_bold: false },
     Type { size: 11.5, leading: 14.4, is_bold: false },
-    Type { size: SMALLEST, leading: 13.4, is_bold: false },
+    Type { size: SMALLEST, leading: 13.2, is_bold: false },
 ];
 
 /// Lays out the home guide: one page, or more where it can’t be helped.
@@ -143,6 +143,7 @@ fn guide_strips(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -
     things(&mut column, source, body);
     space(&mut column, source, body);
     adult(&mut column, source, body);
+    film(&mut column, source, body);
     cautions(&mut column, source, body);
     column.strips
 }
@@ -216,6 +217,14 @@ fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
         runs.extend(read_line(why));
     }
     column.words(&runs, body, Seat::default());
+}
+
+/// The film’s address in full: paper can’t be clicked.
+fn film(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
+    let Some(film) = &source.session.film else { return };
+    heading(column, &source.words.say("film"));
+    column.words(&read_line(&film.shows), body, Seat::default());
+    column.words(&one(film.link.to_string()), body, Seat::default());
 }
 
 /// The session’s own cautions, the usual ones, and whose word comes first.

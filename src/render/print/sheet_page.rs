@@ -9,7 +9,7 @@ use super::strip::{Strip, placed};
 use crate::words::Filling;
 
 /// The line at the foot of a page, and the room above it.
-const FOOT: f32 = 22.0;
+const FOOT: f32 = 19.0;
 
 /// Between two columns.
 const GUTTER: f32 = 22.0;

@@ -14,6 +14,8 @@ pub struct Strip {
     pub space_before: f32,
     /// It must not be the last in its frame.
     pub keeps_next: bool,
+    /// It goes on with the paragraph of the strip before it.
+    pub goes_on: bool,
     pub items: Vec<Item>,
 }
 
@@ -149,6 +151,7 @@ impl<'c, 'f> Column<'c, 'f> {
             self.push(Strip {
                 height: kind.leading,
                 keeps_next: is_orphan || is_widow,
+                goes_on: index > 0,
                 items,
                 ..Strip::default()
             });

@@ -7,12 +7,14 @@ use lopdf::{Dictionary, Object, StringFormat};
 use printpdf::{
     Codepoint, Color, FontId, Greyscale, Line, LineDashPattern, LinePoint, Op, PaintMode,
     PdfDocument, PdfFont, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon, PolygonRing, Pt,
-    RawImage, Rect, TextItem, TextMatrix, WindingOrder, XObject, XObjectId, XObjectTransform,
+    RawImage, RawImageData, RawImageFormat, Rect, TextItem, TextMatrix, WindingOrder, XObject,
+    XObjectId, XObjectTransform,
 };
 
 use super::faces::Faces;
 use super::font_program::thin_program;
 use super::page::{At, Corner, GlyphRun, Item, Page};
+use crate::picture::dots_for_paper;
 
 /// What a PDF says about itself.
 #[derive(Clone, Debug)]
@@ -59,12 +61,14 @@ impl<'f> Writer<'f> {
     fn add_pictures(&mut self, pages: &[Page], pictures: &BTreeMap<String, Arc<[u8]>>) {
         for item in pages.iter().flat_map(|page| &page.items) {
             let Item::Picture { path, .. } = item else { continue };
-            let decoded = pictures
-                .get(path)
-                .and_then(|bytes| RawImage::decode_from_bytes(bytes, &mut Vec::new()).ok());
+            let decoded = pictures.get(path).and_then(|bytes| dots_for_paper(bytes));
             if let Some(picture) = decoded {
                 let id = picture_id(path);
-                self.document.resources.xobjects.map.insert(id, XObject::Image(picture));
+                self.document
+                    .resources
+                    .xobjects
+                    .map
+                    .insert(id, XObject::Image(raw_picture(picture)));
             }
         }
     }
@@ -149,6 +153,17 @@ impl<'f> Writer<'f> {
                 ..XObjectTransform::default()
             },
         });
+    }
+}
+
+fn raw_picture(picture: image::RgbImage) -> RawImage {
+    let side = |dots: u32| usize::try_from(dots).unwrap_or(0);
+    RawImage {
+        width: side(picture.width()),
+        height: side(picture.height()),
+        pixels: RawImageData::U8(picture.into_raw()),
+        data_format: RawImageFormat::RGB8,
+        tag: Vec::new(),
     }
 }
 

@@ -1,6 +1,6 @@
 //! What the pages load: style sheets, drawings, fonts, and the pack's pictures.
 
-use super::picture::pixels_of;
+use crate::picture::pixels_of;
 use crate::render::{Bundle, Publication};
 
 /// House folders and where their files are published. Fonts for paper lie elsewhere and stay at home.

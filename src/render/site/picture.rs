@@ -1,5 +1,5 @@
-//! Pictures of a pack on its pages, and their size in pixels, read from the head of the file so that
-//! the page does not jump while they load.
+//! Pictures of a pack on its pages, with their size in pixels so that the page does not jump while
+//! they load.
 
 use std::fmt::Write as _;
 
@@ -7,6 +7,7 @@ use serde::Serialize;
 
 use super::html::{Html, Scribe};
 use crate::pack::{Pack, Picture};
+use crate::picture::pixels_of;
 
 #[derive(Serialize, Clone, Debug)]
 pub(super) struct PictureView {
@@ -52,52 +53,9 @@ pub(super) fn picture_path(path: &str) -> String {
     address
 }
 
-/// Width and height of a PNG or JPEG; nothing for anything else.
-pub(super) fn pixels_of(bytes: &[u8]) -> Option<(u32, u32)> {
-    png_pixels(bytes).or_else(|| jpeg_pixels(bytes))
-}
-
-/// PNG (W3C, third edition): signature, then the IHDR chunk with width and height first.
-fn png_pixels(bytes: &[u8]) -> Option<(u32, u32)> {
-    let header = bytes.strip_prefix(b"\x89PNG\r\n\x1a\n")?;
-    let size = (header.get(4..8)? == b"IHDR").then(|| header.get(8..16))??;
-    let (width, height) = size.split_first_chunk::<4>()?;
-    Some((u32::from_be_bytes(*width), u32::from_be_bytes(*height.first_chunk()?)))
-}
-
-/// JPEG (ITU-T T.81): markers with lengths, up to the first frame header (SOF).
-fn jpeg_pixels(bytes: &[u8]) -> Option<(u32, u32)> {
-    let mut rest = bytes.strip_prefix(b"\xff\xd8")?;
-    loop {
-        let (marker, after) = (rest.get(..2)?, rest.get(2..)?);
-        let length = usize::from(u16::from_be_bytes(*after.first_chunk()?));
-        match marker {
-            // C4, C8 and CC are tables and an extension, not frames.
-            [0xff, code @ 0xc0..=0xcf] if ![0xc4, 0xc8, 0xcc].contains(code) => {
-                let height = u16::from_be_bytes(*after.get(3..)?.first_chunk()?);
-                let width = u16::from_be_bytes(*after.get(5..)?.first_chunk()?);
-                return Some((width.into(), height.into()));
-            }
-            [0xff, 0xff] => rest = rest.get(1..)?,
-            [0xff, _] => rest = after.get(length.max(2)..)?,
-            _ => return None,
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn sizes_come_from_the_head() {
-        let png = b"\x89PNG\r\n\x1a\n\0\0\0\rIHDR\0\0\x01\x40\0\0\0\xf0\x08\x06\0\0\0";
-        assert_eq!(pixels_of(png), Some((320, 240)));
-        let jpeg = b"\xff\xd8\xff\xe0\0\x04ab\xff\xc0\0\x11\x08\0\xf0\x01\x40\x03";
-        assert_eq!(pixels_of(jpeg), Some((320, 240)));
-        assert_eq!(pixels_of(b"GIF89a"), None);
-        assert_eq!(pixels_of(b"\xff\xd8\xff\xe0\0"), None);
-    }
 
     #[test]
     fn addresses_are_written_safely() {
