@@ -1,9 +1,11 @@
 //! Stage four, plan: what follows from a session by computation. Every plan is a pure function of
 //! typed values, and is shown both on pages and on paper.
 
+mod effort;
 mod gather;
 mod time;
 
+pub use effort::main_effort;
 pub use gather::{GatherPlan, Gathered, plan_gathering};
 pub use time::{PartSpan, TimePlan, plan_time, total_of};
 

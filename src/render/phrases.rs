@@ -1,7 +1,9 @@
 //! Sentences that pages and paper share, put together from the catalogue of words.
 
-use crate::pack::{Measure, Need, Part, PartKind, Session, Substitute};
+use crate::pack::{Limits, Measure, Need, Part, PartKind, Session, Space, Substitute};
+use crate::place::Placed;
 use crate::prose::plain_line;
+use crate::quantity::{Duration, Length, Mass, Range};
 use crate::read::PartTime;
 use crate::read::words::{Effort, Measured, Whereabouts};
 use crate::words::{Filling, Words};
@@ -27,33 +29,38 @@ pub fn effort_name(effort: Effort, words: &Words) -> String {
     words.say(&format!("effort-{}", effort.word()))
 }
 
-/// “explain 1 min”, “work 30 s”, “rest 30 s”, “4 rounds” …; empty for one plain stretch of work.
+/// What the time of a part is made of, in words and in order; empty for one plain stretch of work.
 pub fn time_pieces(time: &PartTime, words: &Words) -> Vec<String> {
-    let mut pieces = Vec::new();
-    let mut piece = |key: &str, amount: crate::quantity::Duration| {
-        if !amount.is_zero() {
-            let amount = amount.to_string();
-            pieces.push(words.say_with(key, &[("amount", Filling::Text(&amount))]));
-        }
+    let is_plain = *time == PartTime::of_work(time.work);
+    if is_plain {
+        return Vec::new();
+    }
+    let piece = |key: &str, length: Duration| {
+        let amount = hold_together(&length.to_string());
+        (!length.is_zero()).then(|| words.say_with(key, &[("amount", Filling::Text(&amount))]))
     };
-    piece("piece-explain", time.explain);
-    piece("piece-set-up", time.set_up);
-    piece("piece-work", time.work);
-    if time.rounds > 1 {
-        piece("piece-rest", time.rest);
-    }
-    piece("piece-recover", time.recover);
-    let has_one = pieces.len() == 1 && time.rounds == 1;
-    if time.rounds > 1 {
-        pieces.push(words.say_with("piece-rounds", &[("count", Filling::Count(time.rounds))]));
-    }
-    if let Some((counts, tempo)) = time.counts {
-        let filling = [("counts", Filling::Count(counts)), ("tempo", Filling::Count(tempo))];
-        pieces.push(words.say_with("piece-counts", &filling));
-    } else if has_one {
-        pieces.clear();
-    }
-    pieces
+    let work = time.counts.map_or_else(
+        || piece("piece-work", time.work),
+        |(counts, tempo)| {
+            let with = [("counts", Filling::Count(counts)), ("tempo", Filling::Count(tempo))];
+            Some(words.say_with("piece-counts", &with))
+        },
+    );
+    let rounds = (time.rounds > 1)
+        .then(|| words.say_with("piece-rounds", &[("count", Filling::Count(time.rounds))]));
+    // A rest is only taken between rounds.
+    let rest = rounds.as_ref().and_then(|_| piece("piece-rest", time.rest));
+    [
+        piece("piece-explain", time.explain),
+        piece("piece-set-up", time.set_up),
+        work,
+        rest,
+        rounds,
+        piece("piece-recover", time.recover),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
 }
 
 /// How a try is measured: “Measure the distance in cm. 3 attempts count. Your best is the most.”
@@ -85,20 +92,29 @@ pub fn place_name(whereabouts: &[Whereabouts], words: &Words) -> String {
     }
 }
 
-/// “4 m × 2 m” of a session’s floor.
-pub fn floor_size(session: &Session) -> Option<String> {
-    session.space.as_ref().map(|space| format!("{} × {}", space.length, space.width))
+/// “4 m × 2 m” of floor.
+pub fn floor_size(space: &Space) -> String {
+    hold_together(&format!("{} × {}", space.length, space.width))
 }
 
-/// “grass, carpet or a mat”, in the session’s own order.
+/// A list in words: `grass, carpet or a mat`.
 pub fn surface_names(session: &Session, words: &Words) -> String {
-    let names: Vec<String> = session
-        .space
+    let surfaces =
+        session.space.as_ref().map(|space| space.surfaces.as_slice()).unwrap_or_default();
+    let mut said: Vec<String> = surfaces
         .iter()
-        .flat_map(|space| &space.surfaces)
-        .map(|surface| words.say(&format!("surface-{}", surface.word().replace(' ', "-"))))
+        .map(|s| words.say(&format!("surface-{}", s.word().replace(' ', "-"))))
         .collect();
-    names.join(", ")
+    match said.pop() {
+        Some(last) if !said.is_empty() => {
+            let rest = said.join(", ");
+            words.say_with(
+                "list-or",
+                &[("rest", Filling::Text(&rest)), ("last", Filling::Text(&last))],
+            )
+        }
+        last => last.unwrap_or_default(),
+    }
 }
 
 /// “5 markers”, and “if you have it” where the session works without.
@@ -113,15 +129,47 @@ pub fn substitute_name(substitute: &Substitute, count: u32) -> String {
     plain_line(name)
 }
 
-/// What a thing may weigh and measure: “at most 200 g, 5–25 cm”.
-pub fn limits_of(need: &Need) -> Option<String> {
-    let mass = need.limits.mass.iter().map(ToString::to_string);
-    let size = need.limits.size.iter().map(ToString::to_string);
-    let limits: Vec<String> = mass.chain(size).collect();
-    (!limits.is_empty()).then(|| limits.join(", "))
+/// What a thing in this place may weigh and measure: “at most 200 g, 5–25 cm, soft”.
+pub fn limits_of(limits: &Limits, words: &Words) -> Option<String> {
+    fitness_of(words, limits.mass.as_ref(), limits.size.as_ref(), limits.soft)
 }
 
-/// The hardest effort of a session.
-pub fn hardest_effort(session: &Session) -> Option<Effort> {
-    session.parts.iter().filter_map(|part| part.effort.as_ref()).map(|effort| effort.value).max()
+/// What a thing weighs and measures: “40–100 g, 8–14 cm, soft”.
+pub fn fitness_of(
+    words: &Words,
+    mass: Option<&Placed<Range<Mass>>>,
+    size: Option<&Placed<Range<Length>>>,
+    soft: Option<bool>,
+) -> Option<String> {
+    let mut said: Vec<String> = Vec::new();
+    said.extend(mass.map(|mass| hold_together(&mass.to_string())));
+    said.extend(size.map(|size| hold_together(&size.to_string())));
+    said.extend((soft == Some(true)).then(|| words.say("soft")));
+    (!said.is_empty()).then(|| said.join(", "))
+}
+
+/// Keeps each figure and its unit on one line: “4 min 30 s”.
+pub fn hold_together(quantity: &str) -> String {
+    let mut held = String::with_capacity(quantity.len() + 4);
+    let mut before = ' ';
+    let mut letters = quantity.chars().peekable();
+    while let Some(letter) = letters.next() {
+        let is_inside =
+            before.is_ascii_digit() && letters.peek().is_some_and(|next| next.is_alphabetic());
+        held.push(if letter == ' ' && is_inside { '\u{a0}' } else { letter });
+        before = letter;
+    }
+    held
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn figures_stay_with_their_units() {
+        assert_eq!(hold_together("4 min 30 s"), "4\u{a0}min 30\u{a0}s");
+        assert_eq!(hold_together("at most 20 cm"), "at most 20\u{a0}cm");
+        assert_eq!(hold_together("4 m × 2 m"), "4\u{a0}m × 2\u{a0}m");
+    }
 }

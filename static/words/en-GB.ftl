@@ -246,4 +246,3 @@ review-own = Your own answer.
 review-help = These are model answers. A child’s own words are as good where they mean the same.
 fact-headroom = Headroom
 record-look-for = Look for
-guide-effort = Hardest effort

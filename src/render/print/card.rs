@@ -63,9 +63,7 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
     column.keep_with_next();
     let pieces = time_pieces(time, source.words);
     if !pieces.is_empty() {
-        // A figure is never parted from its unit at the end of a line.
-        let whole: Vec<String> = pieces.iter().map(|piece| piece.replace(' ', "\u{a0}")).collect();
-        column.words(&one(whole.join(" · ")), Type::SMALL, Seat::default());
+        column.words(&one(pieces.join(" · ")), Type::SMALL, Seat::default());
         column.keep_with_next();
     }
 }

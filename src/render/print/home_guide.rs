@@ -8,10 +8,11 @@ use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_h
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
 use super::time_line::{HEIGHT, draw_time_line};
+use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{
-    effort_name, floor_size, hardest_effort, limits_of, need_name, part_name, place_name,
-    substitute_name, surface_names,
+    effort_name, floor_size, limits_of, need_name, part_name, place_name, substitute_name,
+    surface_names,
 };
 use crate::words::Filling;
 
@@ -69,10 +70,11 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
     let rows = [
         Some((session.ages.to_string(), "fact-ages")),
         Some((minutes.to_string(), "fact-time")),
-        floor_size(session).map(|size| (size, "fact-space")),
+        space.map(|s| (floor_size(s), "fact-space")),
         space.and_then(|s| s.height.as_ref()).map(|height| (height.to_string(), "fact-headroom")),
         space.map(|s| (place_name(&s.whereabouts, words), "fact-place")),
-        hardest_effort(session).map(|effort| (effort_name(effort, words), "guide-effort")),
+        main_effort(session, &source.plans.time)
+            .map(|effort| (effort_name(effort, words), "fact-effort")),
     ];
     let rows: Vec<_> = rows.into_iter().flatten().collect();
     let gap = 16.0;
@@ -160,7 +162,7 @@ fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     }
     for need in &source.session.needs {
         let mut runs = vec![Run::bold(need_name(need, source.words))];
-        if let Some(limits) = limits_of(need) {
+        if let Some(limits) = limits_of(&need.limits, source.words) {
             runs.push(Run::plain(format!(" ({limits})")));
         }
         let others: Vec<String> =

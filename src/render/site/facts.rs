@@ -1,13 +1,12 @@
 //! What a family weighs up before choosing: ages, minutes, space, place, effort, activity.
 
-use std::collections::BTreeMap;
-
 use serde::Serialize;
 
-use super::html::hold_together;
-use crate::pack::{Session, Space};
+use crate::pack::Session;
 use crate::plan::TimePlan;
+use crate::plan::main_effort;
 use crate::read::words::{Effort, Whereabouts};
+use crate::render::phrases::{floor_size, hold_together};
 
 #[derive(Serialize, Clone, Debug)]
 pub(super) struct Facts {
@@ -29,30 +28,12 @@ pub(super) fn facts_of(session: &Session, time: &TimePlan) -> Facts {
     Facts {
         ages: session.ages.to_string(),
         minutes: session.slot.seconds().div_ceil(60),
-        space: space.map(floor_of),
+        space: space.map(floor_size),
         headroom: space.and_then(|s| s.height.as_ref()).map(|h| hold_together(&h.to_string())),
         place: space.map(|space| place_of(&space.whereabouts)),
         effort: main_effort(session, time).map(Effort::word),
         activity: session.activity.word(),
     }
-}
-
-/// The effort with the most seconds; of two alike the harder.
-fn main_effort(session: &Session, time: &TimePlan) -> Option<Effort> {
-    let mut seconds: BTreeMap<Effort, u32> = BTreeMap::new();
-    for (part, span) in session.parts.iter().zip(&time.spans) {
-        if let Some(effort) = &part.effort {
-            *seconds.entry(effort.value).or_default() += span.total.seconds();
-        }
-    }
-    seconds
-        .into_iter()
-        .max_by_key(|(effort, seconds)| (*seconds, *effort))
-        .map(|(effort, _)| effort)
-}
-
-fn floor_of(space: &Space) -> String {
-    hold_together(&format!("{} × {}", space.length, space.width))
 }
 
 fn place_of(whereabouts: &[Whereabouts]) -> &'static str {

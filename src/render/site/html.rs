@@ -67,29 +67,3 @@ impl<'p> Scribe<'p> {
         Some(format!("{}{leads_to}", self.root))
     }
 }
-
-/// Keeps each figure and its unit on one line: “4 min 30 s”.
-pub(super) fn hold_together(quantity: &str) -> String {
-    let mut held = String::with_capacity(quantity.len() + 4);
-    let mut before = ' ';
-    let mut letters = quantity.chars().peekable();
-    while let Some(letter) = letters.next() {
-        let is_inside =
-            before.is_ascii_digit() && letters.peek().is_some_and(|next| next.is_alphabetic());
-        held.push(if letter == ' ' && is_inside { '\u{a0}' } else { letter });
-        before = letter;
-    }
-    held
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn figures_stay_with_their_units() {
-        assert_eq!(hold_together("4 min 30 s"), "4\u{a0}min 30\u{a0}s");
-        assert_eq!(hold_together("at most 20 cm"), "at most 20\u{a0}cm");
-        assert_eq!(hold_together("4 m × 2 m"), "4\u{a0}m × 2\u{a0}m");
-    }
-}

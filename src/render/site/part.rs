@@ -4,16 +4,15 @@ use serde::Serialize;
 
 use super::Site;
 use super::facts::token_of;
-use super::html::{Html, Scribe, hold_together};
+use super::html::{Html, Scribe};
 use super::picture::{PictureView, show_pictures};
 use super::timeline::{Beats, draw_beats};
 use crate::pack::{Measure, Part, PartKind};
 use crate::place::Placed;
 use crate::plan::PartSpan;
 use crate::prose::plain_line;
-use crate::quantity::Duration;
-use crate::read::{Line, PartTime};
-use crate::words::{Filling, Words};
+use crate::read::Line;
+use crate::render::phrases::{hold_together, time_pieces};
 
 #[derive(Serialize, Clone, Debug)]
 pub(super) struct PartView {
@@ -86,7 +85,7 @@ pub(super) fn show_part(
         from: span.start.clock(),
         to: span.end().clock(),
         effort: part.effort.as_ref().map(|effort| effort.word()),
-        pieces: part.time.as_ref().map(|time| show_pieces(&site.words, time)).unwrap_or_default(),
+        pieces: part.time.as_ref().map(|time| time_pieces(time, &site.words)).unwrap_or_default(),
         beats: draw_beats(part, span, site.is_rtl()),
         rounds: rounds_of(part),
         task: part.task.as_ref().map(|task| task.word()),
@@ -125,38 +124,4 @@ pub(super) fn show_measure(scribe: &Scribe<'_>, measure: &Measure) -> MeasureVie
         better: measure.better.as_ref().map(|better| better.word()),
         criteria: scribe.lines(&measure.criteria),
     }
-}
-
-/// What the time of a part is made of, in words and in order.
-fn show_pieces(words: &Words, time: &PartTime) -> Vec<String> {
-    let is_plain = *time == PartTime::of_work(time.work);
-    if is_plain {
-        return Vec::new();
-    }
-    let piece = |key: &str, length: Duration| {
-        let amount = hold_together(&length.to_string());
-        (!length.is_zero()).then(|| words.say_with(key, &[("amount", Filling::Text(&amount))]))
-    };
-    let work = time.counts.map_or_else(
-        || piece("piece-work", time.work),
-        |(counts, tempo)| {
-            let with = [("counts", Filling::Count(counts)), ("tempo", Filling::Count(tempo))];
-            Some(words.say_with("piece-counts", &with))
-        },
-    );
-    let rounds = (time.rounds > 1)
-        .then(|| words.say_with("piece-rounds", &[("count", Filling::Count(time.rounds))]));
-    // A rest is only taken between rounds.
-    let rest = rounds.as_ref().and_then(|_| piece("piece-rest", time.rest));
-    [
-        piece("piece-explain", time.explain),
-        piece("piece-set-up", time.set_up),
-        work,
-        rest,
-        rounds,
-        piece("piece-recover", time.recover),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
 }

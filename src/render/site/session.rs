@@ -3,10 +3,10 @@
 use serde::Serialize;
 
 use super::Site;
-use super::facts::{Facts, facts_of, token_of};
+use super::facts::{Facts, facts_of};
 use super::frame::{Frame, frame_of_session, root_of};
 use super::front::is_draft;
-use super::html::{Html, Scribe, hold_together};
+use super::html::{Html, Scribe};
 use super::part::{MeasureView, PartView, show_measure, show_part};
 use super::picture::{PictureView, show_pictures};
 use super::things::{Thing, show_need};
@@ -16,8 +16,8 @@ use crate::place::Placed;
 use crate::plan::Plans;
 use crate::prose::plain_line;
 use crate::quantity::Duration;
+use crate::render::phrases::{hold_together, surface_names};
 use crate::render::{RenderFault, Sheet};
-use crate::words::{Filling, Words};
 
 #[derive(Serialize, Clone, Debug)]
 struct SessionPage {
@@ -105,7 +105,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
         is_draft: is_draft(session),
         line: draw_time_line(session, &plans.time, site.is_rtl()),
         success: scribe.lines(&session.success),
-        surfaces: say_surfaces(&site.words, session),
+        surfaces: surface_names(session, &site.words),
         things: session
             .needs
             .iter()
@@ -144,24 +144,6 @@ fn show_cautions(site: &Site<'_>, scribe: &Scribe<'_>, session: &Session) -> Vec
     let shared = Scribe::of_pack(pack, &root_of(session));
     let own = session.safety.iter().map(|caution| scribe.prose(caution));
     own.chain(pack.cautions.iter().map(|caution| shared.prose(caution))).collect()
-}
-
-/// A list in words: `grass, carpet or a mat`.
-fn say_surfaces(words: &Words, session: &Session) -> String {
-    let surfaces =
-        session.space.as_ref().map(|space| space.surfaces.as_slice()).unwrap_or_default();
-    let mut said: Vec<String> =
-        surfaces.iter().map(|s| words.say(&format!("surface-{}", token_of(s.word())))).collect();
-    match said.pop() {
-        Some(last) if !said.is_empty() => {
-            let rest = said.join(", ");
-            words.say_with(
-                "list-or",
-                &[("rest", Filling::Text(&rest)), ("last", Filling::Text(&last))],
-            )
-        }
-        last => last.unwrap_or_default(),
-    }
 }
 
 fn show_adult(scribe: &Scribe<'_>, adult: &AdultTime) -> AdultView {

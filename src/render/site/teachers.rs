@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::Site;
 use super::facts::{Facts, facts_of};
 use super::frame::{Frame, frame_of_page};
-use super::html::{Html, Scribe, hold_together};
+use super::html::{Html, Scribe};
 use super::part::PartView;
 use super::session::{QuestionView, show_parts, show_review};
 use super::things::{Link, link_to};
@@ -15,6 +15,7 @@ use crate::plan::Plans;
 use crate::prose::plain_line;
 use crate::quantity::Duration;
 use crate::read::words::Effort;
+use crate::render::phrases::hold_together;
 use crate::render::{RenderFault, page_path};
 
 #[derive(Serialize, Clone, Debug)]

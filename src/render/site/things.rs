@@ -4,12 +4,11 @@ use serde::Serialize;
 
 use super::Site;
 use super::frame::{Frame, frame_of_page};
-use super::html::{Html, Scribe, hold_together};
-use crate::pack::{Limits, Need, Session, SessionId, Substitute};
-use crate::place::Placed;
+use super::html::{Html, Scribe};
+use crate::pack::{Need, Session, SessionId, Substitute};
 use crate::plan::Gathered;
 use crate::prose::plain_line;
-use crate::quantity::{Length, Mass, Range};
+use crate::render::phrases::{fitness_of, limits_of};
 use crate::render::{RenderFault, page_path};
 use crate::words::Words;
 
@@ -99,7 +98,7 @@ pub(super) fn show_need(
         name: plain_line(&need.counted()),
         optional: need.optional,
         household: need.is_household(),
-        limits: say_limits(words, &need.limits),
+        limits: limits_of(&need.limits, words),
         note: need.note.as_ref().map(|note| scribe.line(note)),
         instead: show_stand_ins(words, scribe, need.count, &need.substitutes),
         // A thing used all the way through needs no list of parts.
@@ -124,7 +123,7 @@ fn show_stand_ins(
         } else {
             plain_line(&substitute.plural)
         },
-        measure: say_measure(
+        measure: fitness_of(
             words,
             substitute.mass.as_ref(),
             substitute.size.as_ref(),
@@ -137,22 +136,4 @@ fn show_stand_ins(
 
 fn counted(count: u32, name: &str, plural: &str) -> String {
     if count == 1 { plain_line(name) } else { format!("{count} {}", plain_line(plural)) }
-}
-
-fn say_limits(words: &Words, limits: &Limits) -> Option<String> {
-    say_measure(words, limits.mass.as_ref(), limits.size.as_ref(), limits.soft)
-}
-
-/// `40–100 g, 8–14 cm, soft`
-fn say_measure(
-    words: &Words,
-    mass: Option<&Placed<Range<Mass>>>,
-    size: Option<&Placed<Range<Length>>>,
-    soft: Option<bool>,
-) -> Option<String> {
-    let mut said: Vec<String> = Vec::new();
-    said.extend(mass.map(|mass| hold_together(&mass.to_string())));
-    said.extend(size.map(|size| hold_together(&size.to_string())));
-    said.extend((soft == Some(true)).then(|| words.say("soft")));
-    (!said.is_empty()).then(|| said.join(", "))
 }
