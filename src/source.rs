@@ -115,7 +115,10 @@ impl Source for Folder {
 
     fn entries(&self) -> Result<Vec<Entry>, String> {
         if !self.root.is_dir() {
-            return Err(format!("There is no folder {}.", self.root.display()));
+            return Err(format!(
+                "There is no folder {} here. Go to where your pack is, or name its folder after the command.",
+                self.root.display()
+            ));
         }
         let walk = walkdir::WalkDir::new(&self.root).min_depth(1).max_depth(12).sort_by_file_name();
         let entries = walk.into_iter().filter_entry(|entry| !is_passed_over(entry));

@@ -117,7 +117,7 @@ pages = Pages
 nav-front = All sessions
 nav-things = Things to gather
 nav-teachers = For teachers
-nav-rules = Rules
+nav-rules = Writing rules
 foot-contact = Ask the school
 foot-made = These pages load nothing from elsewhere and send nothing anywhere.
 
