@@ -14,6 +14,7 @@
 pub mod command;
 pub mod finding;
 pub mod inspect;
+mod letters;
 pub mod pack;
 pub mod picture;
 pub mod place;

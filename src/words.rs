@@ -7,7 +7,6 @@ use unic_langid::LanguageIdentifier;
 /// The labels of one language.
 pub struct Words {
     bundle: FluentBundle<FluentResource>,
-    keys: Vec<String>,
 }
 
 impl std::fmt::Debug for Words {
@@ -17,25 +16,29 @@ impl std::fmt::Debug for Words {
 }
 
 impl Words {
-    /// Builds the catalogue from Fluent text.
+    /// Builds the catalogue from the shipped Fluent text, with a pack's own labels over it: what those
+    /// leave out stays as shipped.
+    ///
+    /// # Errors
+    /// Where the pack's own text is not Fluent: which line.
     ///
     /// # Panics
-    /// Where the text is not Fluent: it ships with the program, so that is our own slip.
-    pub fn from_fluent(language: &str, text: &str) -> Self {
+    /// Where the shipped text is not: our own slip.
+    pub fn from_fluent(language: &str, shipped: &str, own: Option<&str>) -> Result<Self, String> {
         let locale: LanguageIdentifier = language.parse().unwrap_or_default();
-        let resource = FluentResource::try_new(text.to_owned())
-            .unwrap_or_else(|(_, faults)| panic!("the labels of {language}: {faults:?}"));
-        let keys = text
-            .lines()
-            .filter(|line| line.starts_with(|c: char| c.is_ascii_lowercase()))
-            .filter_map(|line| line.split_once(" ="))
-            .map(|(key, _)| key.to_owned())
-            .collect();
         let mut bundle = FluentBundle::new_concurrent(vec![locale]);
         // The marks that isolate right-to-left from left-to-right text would be printed as glyphs.
         bundle.set_use_isolating(false);
-        bundle.add_resource(resource).expect("each label stands once");
-        Self { bundle, keys }
+        bundle.add_resource_overriding(read_labels(shipped).expect("the shipped labels are sound"));
+        if let Some(own) = own {
+            bundle.add_resource_overriding(read_labels(own)?);
+        }
+        Ok(Self { bundle })
+    }
+
+    /// Whether there is a label of a key.
+    pub fn has(&self, key: &str) -> bool {
+        self.bundle.has_message(key)
     }
 
     /// The label of a key.
@@ -57,11 +60,15 @@ impl Words {
         let mut faults = Vec::new();
         self.bundle.format_pattern(pattern, Some(&args), &mut faults).into_owned()
     }
+}
 
-    /// Every key, in the order of the catalogue.
-    pub fn keys(&self) -> &[String] {
-        &self.keys
-    }
+/// Reads Fluent text, or says on which line it breaks off.
+fn read_labels(text: &str) -> Result<FluentResource, String> {
+    FluentResource::try_new(text.to_owned()).map_err(|(_, faults)| {
+        let at = faults.first().map_or(0, |fault| fault.pos.start);
+        let line = text.get(..at).unwrap_or_default().matches('\n').count() + 1;
+        format!("line {line} is not a label. Write it as “key = words”.")
+    })
 }
 
 /// What can be filled into a label.
@@ -77,5 +84,21 @@ impl Filling<'_> {
             Self::Count(count) => FluentValue::from(*count),
             Self::Text(text) => FluentValue::from((*text).to_owned()),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn own_labels_lie_over_the_shipped_ones() {
+        let shipped = "easier = Easier\nattempts = { $count ->\n    [one] One attempt\n   *[other] { $count } attempts\n}\n";
+        let words = Words::from_fluent("en-GB", shipped, Some("easier = Simpler\n")).unwrap();
+        assert_eq!(words.say("easier"), "Simpler");
+        assert_eq!(words.say_with("attempts", &[("count", Filling::Count(1))]), "One attempt");
+        assert_eq!(words.say_with("attempts", &[("count", Filling::Count(3))]), "3 attempts");
+        let fault = Words::from_fluent("en-GB", shipped, Some("easier = a\n!!\n")).unwrap_err();
+        assert!(fault.starts_with("line 2"), "{fault}");
     }
 }

@@ -7,6 +7,7 @@ use std::sync::Arc;
 
 use include_dir::{Dir, include_dir};
 
+use super::RenderFault;
 use crate::words::Words;
 
 static TEMPLATES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/templates");
@@ -32,13 +33,7 @@ impl<'p> House<'p> {
         if let Some(own) = self.own.get(path) {
             return Some(own);
         }
-        let (root, rest) = path.split_once('/')?;
-        let shipped = match root {
-            "templates" => &TEMPLATES,
-            "static" => &STATIC,
-            _ => return None,
-        };
-        shipped.get_file(rest).map(include_dir::File::contents)
+        shipped_file(path)
     }
 
     /// The text of a house file.
@@ -75,10 +70,29 @@ impl<'p> House<'p> {
     }
 
     /// The labels of a language, or the usual ones.
-    pub fn words(&self, language: &str) -> Words {
+    ///
+    /// # Errors
+    /// Where the pack's own labels can't be read.
+    pub fn words(&self, language: &str) -> Result<Words, RenderFault> {
         let known = if self.has_words(language) { language } else { USUAL_LABELS };
-        Words::from_fluent(known, &self.text(&words_path(known)))
+        let file = words_path(known);
+        let shipped = shipped_file(&file).or_else(|| shipped_file(&words_path(USUAL_LABELS)));
+        let shipped = String::from_utf8_lossy(shipped.unwrap_or_default());
+        let own = self.own.get(&file).map(|own| String::from_utf8_lossy(own));
+        Words::from_fluent(known, &shipped, own.as_deref())
+            .map_err(|says| RenderFault { file: format!("look/{file}"), says })
     }
+}
+
+/// The bytes at `templates/…` or `static/…` as they were shipped.
+pub fn shipped_file(path: &str) -> Option<&'static [u8]> {
+    let (root, rest) = path.split_once('/')?;
+    let shipped = match root {
+        "templates" => &TEMPLATES,
+        "static" => &STATIC,
+        _ => return None,
+    };
+    shipped.get_file(rest).map(include_dir::File::contents)
 }
 
 fn words_path(language: &str) -> String {

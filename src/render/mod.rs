@@ -100,11 +100,11 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle
         pack,
         plans: pack.sessions.iter().map(plan_session).collect(),
         gathering: plan_gathering(pack),
-        words: house.words(&pack.language),
+        words: house.words(&pack.language)?,
         house,
         on_session,
     };
     let mut bundle = site::render_site(&publication)?;
-    bundle.append(&mut print::render_sheets(&publication));
+    bundle.append(&mut print::render_sheets(&publication)?);
     Ok(bundle)
 }

@@ -91,6 +91,7 @@ rules![
     title_long,
     summary_long,
     capitals_long,
+    letter_unprinted,
     placeholder_left,
     raw_html,
     link_unsafe,

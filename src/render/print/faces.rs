@@ -7,6 +7,7 @@ use printpdf::ParsedFont;
 use skrifa::instance::{LocationRef, Size};
 use skrifa::{FontRef, MetadataProvider};
 
+use crate::render::RenderFault;
 use crate::render::house::House;
 
 /// A face of the type family.
@@ -58,17 +59,17 @@ pub struct Faces {
 impl Faces {
     /// Reads the faces.
     ///
-    /// # Panics
-    /// Where a shipped font can't be read: our own slip.
-    pub fn load(house: &House<'_>) -> Self {
-        let loaded = Face::ALL
-            .into_iter()
-            .map(|face| {
-                let bytes = house.file(face.file()).expect("the program ships its fonts");
-                load_face(face, bytes)
+    /// # Errors
+    /// Where a font of the pack's own look is no sound TrueType font.
+    pub fn load(house: &House<'_>) -> Result<Self, RenderFault> {
+        let loaded = Face::ALL.into_iter().map(|face| {
+            let bytes = house.file(face.file()).expect("the program ships its fonts");
+            load_face(face, bytes).ok_or_else(|| RenderFault {
+                file: format!("look/{}", face.file()),
+                says: "This is not a TrueType font that can be printed with.".into(),
             })
-            .collect();
-        Self { loaded }
+        });
+        Ok(Self { loaded: loaded.collect::<Result<_, _>>()? })
     }
 
     /// The face whose bytes a shaped run was set in.
@@ -81,21 +82,25 @@ impl Faces {
     }
 }
 
-fn load_face(face: Face, bytes: &[u8]) -> LoadedFace {
-    let parsed =
-        ParsedFont::from_bytes(bytes, 0, &mut Vec::new()).expect("a shipped font is sound");
-    LoadedFace { face, blob: Blob::new(Arc::new(bytes.to_vec())), parsed, widths: widths_of(bytes) }
+fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
+    Some(LoadedFace {
+        face,
+        blob: Blob::new(Arc::new(bytes.to_vec())),
+        parsed: ParsedFont::from_bytes(bytes, 0, &mut Vec::new())?,
+        widths: widths_of(bytes)?,
+    })
 }
 
-fn widths_of(bytes: &[u8]) -> Vec<f32> {
-    let font = FontRef::new(bytes).expect("a shipped font is sound");
+fn widths_of(bytes: &[u8]) -> Option<Vec<f32>> {
+    let font = FontRef::new(bytes).ok()?;
     let metrics = font.metrics(Size::unscaled(), LocationRef::default());
     let glyphs = font.glyph_metrics(Size::unscaled(), LocationRef::default());
     let per_em = f32::from(metrics.units_per_em);
-    (0..metrics.glyph_count)
+    let widths = (0..metrics.glyph_count)
         .map(|glyph| {
             let advance = glyphs.advance_width(u32::from(glyph).into()).unwrap_or(0.0);
             (advance * 1000.0 / per_em).trunc()
         })
-        .collect()
+        .collect();
+    Some(widths)
 }

@@ -24,7 +24,7 @@ mod writer;
 
 use rayon::prelude::*;
 
-use super::{Bundle, Publication, Sheet};
+use super::{Bundle, Publication, RenderFault, Sheet};
 use crate::pack::Session;
 use crate::plan::Plans;
 use faces::Faces;
@@ -37,11 +37,14 @@ use writer::{About, Writer};
 const NO_DATE: &str = "20000101";
 
 /// Renders every sheet of every session.
-pub fn render_sheets(publication: &Publication<'_>) -> Bundle {
-    let faces = Faces::load(&publication.house);
+///
+/// # Errors
+/// Where a font of the pack's own look can't be used.
+pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
+    let faces = Faces::load(&publication.house)?;
     let sessions: Vec<(&Session, &Plans)> =
         publication.pack.sessions.iter().zip(&publication.plans).collect();
-    sessions
+    let bundle = sessions
         .par_iter()
         .map_init(
             || (Shaper::new(&faces), Writer::new(&faces)),
@@ -58,7 +61,8 @@ pub fn render_sheets(publication: &Publication<'_>) -> Bundle {
             },
         )
         .flatten_iter()
-        .collect()
+        .collect();
+    Ok(bundle)
 }
 
 fn render_session(

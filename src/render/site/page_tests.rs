@@ -27,7 +27,7 @@ fn pages_of(pack: &Pack) -> Bundle {
         pack,
         plans: pack.sessions.iter().map(plan_session).collect(),
         gathering: plan_gathering(pack),
-        words: house.words(&pack.language),
+        words: house.words(&pack.language).unwrap(),
         house,
         on_session: &|| {},
     };

@@ -1,6 +1,5 @@
 //! The page templates (Tera), and the labels they ask for.
 
-use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use serde::Serialize;
@@ -21,8 +20,7 @@ impl Templates {
     /// Reads every template. Their names are their paths below `templates`.
     pub(super) fn load(house: &House<'_>, words: Arc<Words>) -> Result<Self, RenderFault> {
         let mut tera = Tera::default();
-        let keys: BTreeSet<String> = words.keys().iter().cloned().collect();
-        let say = move |kwargs: Kwargs, _: &State<'_>| say(&words, &keys, &kwargs);
+        let say = move |kwargs: Kwargs, _: &State<'_>| say(&words, &kwargs);
         tera.register_function("say", say);
         let texts = house.paths_below(FOLDER).into_iter().map(|path| {
             let text = house.text(&path).into_owned();
@@ -48,9 +46,9 @@ fn render_fault(file: &str, fault: &Error) -> RenderFault {
 
 /// `say(key="…", count=3)` in a template. A key that the catalogue lacks is a slip in a template,
 /// which may be the pack's own.
-fn say(words: &Words, keys: &BTreeSet<String>, kwargs: &Kwargs) -> TeraResult<String> {
+fn say(words: &Words, kwargs: &Kwargs) -> TeraResult<String> {
     let key = kwargs.must_get::<&str>("key")?;
-    if !keys.contains(key) {
+    if !words.has(key) {
         return Err(Error::message(format!("there is no label “{key}”")));
     }
     let with: Vec<(&str, Filling<'_>)> = kwargs
