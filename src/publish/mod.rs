@@ -20,6 +20,8 @@ pub enum PublishFault {
     HoldsOthers { target: PathBuf, others: Vec<String>, count: usize },
     /// The target lies inside the pack, or the pack inside it.
     OverlapsPack(PathBuf),
+    /// The disk refused both the new pack and the way back.
+    Stranded { target: PathBuf, kept: PathBuf },
     /// The disk refused.
     Disk { path: PathBuf, why: std::io::Error },
 }
@@ -42,6 +44,12 @@ impl fmt::Display for PublishFault {
                 f,
                 "{} and the pack lie inside one another. Choose a folder outside the pack after --to.",
                 target.display()
+            ),
+            Self::Stranded { target, kept } => write!(
+                f,
+                "{} could not be written. The last good pack is kept whole in {}: move it back.",
+                target.display(),
+                kept.display()
             ),
             Self::Disk { path, why } => {
                 write!(f, "{} could not be written: {}.", path.display(), in_words(why))
@@ -140,13 +148,13 @@ pub fn publish_bundle(bundle: &Bundle, target: &Path, pack: &Path) -> Result<(),
     if had_last {
         fs::rename(&target, &last).map_err(disk(&target))?;
     }
-    fs::rename(&fresh, &target).map_err(|why| {
-        if had_last {
-            // Put the last good pack back; if even that fails it stays whole in the workshop.
-            let _ = fs::rename(&last, &target);
-        }
-        disk(&target)(why)
-    })
+    let Err(why) = fs::rename(&fresh, &target) else { return Ok(()) };
+    if had_last && fs::rename(&last, &target).is_err() {
+        // Even the way back is barred: the last good pack stays in the workshop, and where is said.
+        let kept = workshop.keep().join("old");
+        return Err(PublishFault::Stranded { target, kept });
+    }
+    Err(disk(&target)(why))
 }
 
 fn write_files(bundle: &Bundle, folder: &Path) -> Result<(), (PathBuf, std::io::Error)> {

@@ -26,6 +26,7 @@ pub fn part_strips(
 ) -> Vec<Strip> {
     let body = Type::body(sizes.0);
     time_and_effort(column, part, source);
+    adult(column, part, source);
     throw_rules(column, part, source, body);
     column.gap(5.0);
     column.blocks(&read_blocks(&part.how), body, Seat::default());
@@ -64,6 +65,15 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
     let pieces = time_pieces(time, source.words);
     if !pieces.is_empty() {
         column.words(&one(pieces.join(" · ")), Type::SMALL, Seat::default());
+        column.keep_with_next();
+    }
+}
+
+/// Whether an adult is wanted: the card may be all a family has printed.
+fn adult(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>) {
+    if let Some(adult) = &part.adult {
+        let said = source.words.say(&format!("adult-{}", adult.word()));
+        column.words(&[Run::bold(said)], Type::SMALL, Seat::default());
         column.keep_with_next();
     }
 }

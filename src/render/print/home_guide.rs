@@ -8,6 +8,7 @@ use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_h
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
 use super::time_line::{HEIGHT, draw_time_line};
+use crate::pack::{Need, Substitute};
 use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{
@@ -88,11 +89,16 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
         .collect();
     let mut x = 0.0;
     let mut items = Vec::new();
-    for (index, (figure, name)) in shaped.into_iter().enumerate() {
-        if index > 0 {
+    for (figure, name) in shaped {
+        let width = figure.iter().chain(&name).map(|line| line.width).fold(0.0, f32::max);
+        if x > 0.0 && x + width > column.width {
+            column.drawing(34.0, std::mem::take(&mut items));
+            column.gap(5.0);
+            x = 0.0;
+        }
+        if x > 0.0 {
             items.push(Item::line((x - gap / 2.0, 2.0), (x - gap / 2.0, 32.0), 0.8));
         }
-        let width = figure.iter().chain(&name).map(|line| line.width).fold(0.0, f32::max);
         items.extend(figure.into_iter().flat_map(|line| placed(line, x)));
         let below = name.into_iter().flat_map(|line| placed(line, x));
         items.extend(below.map(|item| item.moved(0.0, 18.0)));
@@ -166,7 +172,7 @@ fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
             runs.push(Run::plain(format!(" ({limits})")));
         }
         let others: Vec<String> =
-            need.substitutes.iter().map(|other| substitute_name(other, need.count)).collect();
+            need.substitutes.iter().map(|other| stand_in(other, need)).collect();
         if !others.is_empty() {
             runs.push(Run::plain(format!(" – {} ", source.words.say("or-use"))));
             runs.push(Run::plain(others.join("; ")));
@@ -175,7 +181,20 @@ fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
             runs.push(Run::plain(". "));
             runs.extend(read_line(note));
         }
+        if let Some(grip) = need.thing.as_ref().and_then(|thing| thing.grip.as_ref()) {
+            runs.push(Run::plain(". "));
+            runs.extend(read_line(grip));
+        }
         tick_entry(column, &runs, body);
+    }
+}
+
+/// A stand-in; for a weight with how to fill and close it, which is what keeps it safe.
+fn stand_in(other: &Substitute, need: &Need) -> String {
+    let name = substitute_name(other, need.count);
+    match other.note.as_ref().filter(|_| need.is_weight()) {
+        Some(note) => format!("{name} ({})", plain_line(note).trim_end_matches('.')),
+        None => name,
     }
 }
 

@@ -25,8 +25,6 @@ mod writer;
 use rayon::prelude::*;
 
 use super::{Bundle, Publication, RenderFault, Sheet};
-use crate::pack::Session;
-use crate::plan::Plans;
 use faces::Faces;
 use page::Page;
 use shaper::Shaper;
@@ -42,8 +40,8 @@ const NO_DATE: &str = "20000101";
 /// Where a font of the pack's own look can't be used.
 pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
     let faces = Faces::load(&publication.house)?;
-    let sessions: Vec<(&Session, &Plans)> =
-        publication.pack.sessions.iter().zip(&publication.plans).collect();
+    let sessions = publication.pack.sessions.iter().zip(&publication.plans);
+    let sessions: Vec<_> = sessions.filter(|(session, _)| !session.is_retired()).collect();
     let bundle = sessions
         .par_iter()
         .map_init(

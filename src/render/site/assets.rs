@@ -1,7 +1,12 @@
 //! What the pages load: style sheets, drawings, fonts, and the pack's pictures.
 
+use std::collections::BTreeSet;
+
+use crate::pack::Pack;
 use crate::picture::pixels_of;
+use crate::prose::links_of;
 use crate::render::{Bundle, Publication};
+use crate::resolve::path_from;
 
 /// House folders and where their files are published. Fonts for paper lie elsewhere and stay at home.
 const FOLDERS: [(&str, &str); 2] =
@@ -19,9 +24,32 @@ pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
         }
     }
     // Only what is a picture is published: a file may be named .png and be anything.
-    let pictures = publication.pack.pictures.iter().filter(|(_, bytes)| pixels_of(bytes).is_some());
+    let used = used_pictures(publication.pack);
+    let pictures = publication.pack.pictures.iter();
+    let pictures =
+        pictures.filter(|(path, bytes)| used.contains(*path) && pixels_of(bytes).is_some());
     bundle.extend(pictures.map(|(path, bytes)| (format!("pictures/{path}"), bytes.to_vec())));
     bundle
+}
+
+/// The pictures that something shown uses. Others may lie beside the sessions, even of children: they
+/// stay at home.
+fn used_pictures(pack: &Pack) -> BTreeSet<String> {
+    let mut used = BTreeSet::new();
+    for session in pack.sessions.iter().filter(|session| !session.is_retired()) {
+        let parts = session.parts.iter().flat_map(|part| &part.pictures);
+        used.extend(
+            session.pictures.iter().chain(parts).filter_map(|picture| picture.path.clone()),
+        );
+        for text in session.texts() {
+            used.extend(links_of(text.value).iter().filter_map(|to| path_from(&session.path, to)));
+        }
+    }
+    for text in pack.texts() {
+        let from = &pack.files.get(text.place.file).path;
+        used.extend(links_of(text.value).iter().filter_map(|to| path_from(from, to)));
+    }
+    used
 }
 
 /// Takes comments and needless spaces out of a style sheet; what stands in quotes stays.
