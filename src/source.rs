@@ -13,10 +13,12 @@ use crate::quantity::Date;
 pub enum EntryKind {
     /// A file of so many bytes.
     File { bytes: u64 },
-    /// A folder (named only where its name looks like a file's).
+    /// A folder.
     Folder,
     /// A link to something outside the pack, which is never followed.
     LeavesPack,
+    /// A folder that this computer may not look into.
+    Closed,
     /// A pipe, a device or the like: opening it could wait for ever.
     NoFile,
 }
@@ -83,6 +85,12 @@ impl Folder {
         Some(Entry { path, kind })
     }
 
+    /// What can't be looked into is still told of: sessions may lie in it.
+    fn closed(&self, path: &Path) -> Option<Entry> {
+        let path = slashed(path.strip_prefix(&self.root).ok()?);
+        Some(Entry { path, kind: EntryKind::Closed })
+    }
+
     /// A link counts as the file it leads to while that stays inside the pack.
     fn kind_of_link(&self, link: &Path) -> EntryKind {
         let inside = |target: &PathBuf| {
@@ -120,10 +128,14 @@ impl Source for Folder {
                 self.root.display()
             ));
         }
-        let walk = walkdir::WalkDir::new(&self.root).min_depth(1).max_depth(12).sort_by_file_name();
+        let walk = walkdir::WalkDir::new(&self.root).min_depth(1).sort_by_file_name();
         let entries = walk.into_iter().filter_entry(|entry| !is_passed_over(entry));
-        let mut found: Vec<Entry> =
-            entries.filter_map(Result::ok).filter_map(|entry| self.entry(&entry)).collect();
+        let mut found: Vec<Entry> = entries
+            .filter_map(|entry| match entry {
+                Ok(entry) => self.entry(&entry),
+                Err(fault) => self.closed(fault.path()?),
+            })
+            .collect();
         found.sort_by(|a, b| a.path.cmp(&b.path));
         Ok(found)
     }

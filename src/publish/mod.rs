@@ -114,10 +114,13 @@ fn read_list(target: &Path) -> BTreeSet<String> {
 fn files_in(folder: &Path) -> Vec<String> {
     let walk = walkdir::WalkDir::new(folder).min_depth(1).sort_by_file_name();
     walk.into_iter()
-        .filter_map(Result::ok)
-        .filter(|entry| !entry.file_type().is_dir())
-        .filter_map(|entry| {
-            let path = entry.path().strip_prefix(folder).ok()?;
+        // What can't be looked into counts as somebody's: it is never removed.
+        .filter_map(|found| match found {
+            Ok(entry) => (!entry.file_type().is_dir()).then(|| entry.into_path()),
+            Err(fault) => fault.path().map(Path::to_owned),
+        })
+        .filter_map(|path| {
+            let path = path.strip_prefix(folder).ok()?;
             let parts: Vec<_> = path.iter().map(|part| part.to_string_lossy()).collect();
             Some(parts.join("/"))
         })

@@ -133,7 +133,10 @@ fn read_yaml_files(
     };
     let wanted: Vec<(FileId, &Entry)> = entries
         .iter()
-        .filter(|entry| is_yaml(&entry.path) && !is_set_aside(&entry.path) && is_asked(&entry.path))
+        .filter(|entry| {
+            let is_document = is_yaml(&entry.path) && !is_set_aside(&entry.path);
+            entry.kind == EntryKind::Closed || is_document && is_asked(&entry.path)
+        })
         .map(|entry| (documents.files.add(entry.path.clone(), String::new()), entry))
         .collect();
     // Files are read side by side; `collect` keeps them in the order of their paths.
@@ -181,6 +184,11 @@ fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, y
             "file-unreadable",
             "This is a folder, but its name ends like a session file’s.",
             "Take “.yaml” off the folder’s name.",
+        )),
+        EntryKind::Closed => Err(fault(
+            "file-unreadable",
+            "This computer may not look into this folder, so its sessions are missing.",
+            "Ask whoever looks after it to let you read it, or move it out of the pack.",
         )),
         EntryKind::NoFile => Err(fault(
             "file-unreadable",
