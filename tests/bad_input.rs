@@ -449,9 +449,13 @@ fn what_could_not_run_ends_with_two() {
     let pack = Pack::with(SOUND);
     let nowhere = pack.path().join("nowhere").display().to_string();
     let folder = pack.path().display().to_string();
+    let another = Pack::with(SOUND).file("notes.txt", "Bring the tape.");
+    let other = another.path().display().to_string();
+    let notes = another.path().join("notes.txt").display().to_string();
     for arguments in [
         vec!["inspect", &nowhere],
-        vec!["inspect", &folder, &folder],
+        vec!["inspect", &folder, &other],
+        vec!["inspect", &notes],
         vec!["inspect", &folder, "--as-of", "soon"],
         vec!["inspect", &folder, "--report", "paper"],
         vec!["publish", &nowhere, "--to", &nowhere],
@@ -490,4 +494,30 @@ fn the_starter_passes() {
     let draft = run(&["draft", "A title with: “marks” # and more"]);
     assert_eq!(draft.status.code(), Some(0));
     assert_eq!(Pack::with(&draft.stdout).findings(), Vec::<Value>::new());
+}
+
+#[test]
+fn a_folder_inside_a_pack_is_no_pack_of_its_own() {
+    let pack = Pack::with(SOUND).file("dance/broken.yaml", "title: [\n");
+    let inside = |folder: &str| pack.path().join(folder).display().to_string();
+    let clean = run(&["inspect", &inside("games")]);
+    assert_eq!(said(&clean).trim(), "Nothing to mend.");
+    assert_eq!(clean.status.code(), Some(0));
+    assert_eq!(run(&["inspect", &inside("dance")]).status.code(), Some(1));
+}
+
+#[test]
+fn publishing_leaves_what_is_not_its_own() {
+    let pack = Pack::with(SOUND);
+    let from = pack.path().display().to_string();
+    let shelf = tempfile::tempdir().expect("a folder to write into");
+    let target = shelf.path().join("out");
+    let to = target.display().to_string();
+    let publish = || run(&["publish", &from, "--to", &to, "--as-of", "2026-06-01"]).status.code();
+    assert_eq!(publish(), Some(0));
+    std::fs::write(target.join(".DS_Store"), "").expect("a file browser’s dropping");
+    assert_eq!(publish(), Some(0), "droppings are nobody’s");
+    std::fs::create_dir(target.join("photos")).expect("a folder of the teacher’s");
+    assert_eq!(publish(), Some(2), "a folder of the teacher’s, even an empty one, is left");
+    assert!(target.join("photos").is_dir() && target.join("index.html").is_file());
 }

@@ -148,7 +148,9 @@ fn place_of(rule: &Rule, name: &str) -> Option<(String, String)> {
         (_, picture) if picture.starts_with("pictures/") => {
             (!BARE.contains(&code)).then(|| (picture.into(), String::new()))
         }
-        ("file-empty", "example.yaml") => None,
+        ("file-empty" | "file-misnamed", "example.yaml") => None,
+        // Its fault is its name.
+        ("file-misnamed", name) => Some((name.into(), code.into())),
         // A finding about the pack stands in its first file.
         ("pack-file-missing", _) => Some((format!("1-{code}.yaml"), code.into())),
         // Of two that clash the second is found fault with, in the order of their paths.

@@ -14,54 +14,55 @@ pub struct Chosen {
     pub selection: Selection,
 }
 
-/// Finds the pack that the paths mean: one folder, or files of one pack.
+/// Finds the pack that the paths mean: a pack’s folder, or folders and files inside one pack.
 ///
 /// # Errors
 /// A sentence for the teacher.
 pub fn choose_pack(paths: &[PathBuf]) -> Result<Chosen, String> {
-    match paths {
-        [folder] if folder.is_dir() => {
-            Ok(Chosen { folder: folder.clone(), selection: Selection::All })
-        }
-        files => choose_files(files),
-    }
-}
-
-fn choose_files(files: &[PathBuf]) -> Result<Chosen, String> {
-    let mut folder: Option<PathBuf> = None;
+    let mut packs = BTreeSet::new();
     let mut chosen = BTreeSet::new();
-    for file in files {
-        if file.is_dir() {
+    for path in paths {
+        if !path.exists() {
+            return Err(format!("There is no file or folder {}.", path.display()));
+        }
+        if path.is_file() && !is_session_name(path) {
             return Err(format!(
-                "{} is a folder: inspect one pack at a time, or single files of one pack.",
-                file.display()
+                "{} is no session file: their names end in .yaml and don’t begin with “_” or a dot.",
+                path.display()
             ));
         }
-        if !file.exists() {
-            return Err(format!("There is no file or folder {}.", file.display()));
-        }
-        let pack = pack_of(file);
-        if folder.as_ref().is_some_and(|known| *known != pack) {
-            return Err("These files belong to different packs: inspect one pack at a time.".into());
-        }
-        chosen.insert(path_inside(file, &pack));
-        folder = Some(pack);
+        let pack = pack_of(path);
+        chosen.insert(path_inside(path, &pack));
+        packs.insert(pack);
     }
-    let folder = folder.ok_or("Name a pack or a file.")?;
-    Ok(Chosen { folder, selection: Selection::Only(chosen) })
+    let folder = packs.pop_first().ok_or("Name a pack or a file.")?;
+    if !packs.is_empty() {
+        return Err("These belong to different packs: inspect one pack at a time.".into());
+    }
+    let is_whole = chosen.contains("");
+    let selection = if is_whole { Selection::All } else { Selection::Only(chosen) };
+    Ok(Chosen { folder, selection })
 }
 
-/// The nearest folder above a file that holds pack.yaml, else the file's own folder.
-fn pack_of(file: &Path) -> PathBuf {
-    let whole = std::path::absolute(file).unwrap_or_else(|_| file.to_owned());
-    let own = whole.parent().unwrap_or(Path::new(".")).to_owned();
-    own.ancestors()
-        .find(|folder| folder.join("pack.yaml").is_file())
-        .map_or(own.clone(), Path::to_owned)
+fn is_session_name(path: &Path) -> bool {
+    let name = path.file_name().map(|name| name.to_string_lossy().to_lowercase());
+    name.is_some_and(|name| {
+        (name.ends_with(".yaml") || name.ends_with(".yml")) && !name.starts_with(['_', '.'])
+    })
 }
 
-fn path_inside(file: &Path, pack: &Path) -> String {
-    let whole = std::path::absolute(file).unwrap_or_else(|_| file.to_owned());
+/// The nearest folder, from a path upwards, that holds pack.yaml; else the folder itself, or the one
+/// that the file stands in.
+fn pack_of(path: &Path) -> PathBuf {
+    let whole = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
+    let own =
+        if whole.is_dir() { whole.as_path() } else { whole.parent().unwrap_or(Path::new(".")) };
+    let has_pack = |folder: &&Path| folder.join("pack.yaml").is_file();
+    own.ancestors().find(has_pack).unwrap_or(own).to_owned()
+}
+
+fn path_inside(path: &Path, pack: &Path) -> String {
+    let whole = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
     let inside = whole.strip_prefix(pack).unwrap_or(&whole);
     inside.iter().map(|part| part.to_string_lossy()).collect::<Vec<_>>().join("/")
 }

@@ -61,6 +61,15 @@ pub struct Need {
     pub substitutes: Vec<Substitute>,
 }
 
+/// “marker”, “5 markers”, or “5 × cardboard box” where the plural is not known.
+pub fn counted(count: u32, name: &str, plural: &str) -> String {
+    match count {
+        1 => name.to_owned(),
+        _ if name == plural => format!("{count} × {name}"),
+        _ => format!("{count} {plural}"),
+    }
+}
+
 impl Need {
     pub fn place(&self) -> Place {
         self.name.place
@@ -68,11 +77,7 @@ impl Need {
 
     /// "marker" or "5 markers".
     pub fn counted(&self) -> String {
-        if self.count == 1 {
-            self.name.to_string()
-        } else {
-            format!("{} {}", self.count, self.plural)
-        }
+        counted(self.count, &self.name, &self.plural)
     }
 
     /// Whether every home has it.

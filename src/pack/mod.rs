@@ -11,7 +11,7 @@ mod session;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-pub use equipment::{Limits, Need, Substitute, Thing};
+pub use equipment::{Limits, Need, Substitute, Thing, counted};
 pub use id::SessionId;
 pub use part::{Fault, Measure, Part, PartKind, ThrowRules};
 pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};

@@ -67,6 +67,11 @@ pub struct Part {
 }
 
 impl Part {
+    /// The first movement that sends something away from the child.
+    pub fn sending(&self) -> Option<&Placed<Movement>> {
+        self.movements.iter().find(|movement| movement.sends_something())
+    }
+
     pub fn has_movement(&self, movement: Movement) -> bool {
         self.movements.iter().any(|found| found.value == movement)
     }

@@ -7,7 +7,7 @@ use crate::read::{Line, Prose};
 
 use super::equipment::Need;
 use super::id::SessionId;
-use super::part::{Part, PartKind, placed};
+use super::part::{Measure, Part, PartKind, placed};
 
 /// One session with everything shared filled in.
 #[derive(Clone, Debug)]
@@ -43,6 +43,11 @@ pub struct Session {
 impl Session {
     pub fn parts_of(&self, kind: PartKind) -> impl Iterator<Item = &Part> {
         self.parts.iter().filter(move |part| part.kind == kind)
+    }
+
+    /// The parts that are measured, each with its measure.
+    pub fn measured(&self) -> impl Iterator<Item = (&Part, &Placed<Measure>)> {
+        self.parts.iter().filter_map(|part| Some((part, part.measure.as_ref()?)))
     }
 
     /// Whether the session is kept but no longer offered.

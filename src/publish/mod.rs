@@ -85,13 +85,26 @@ pub fn check_target(target: &Path, pack: &Path) -> Result<(), PublishFault> {
     }
     let published = read_list(&there);
     let mut others: Vec<String> =
-        files_in(&there).into_iter().filter(|path| !published.contains(path)).collect();
+        entries_in(&there).into_iter().filter(|path| !is_known(path, &published)).collect();
     if others.is_empty() {
         return Ok(());
     }
     let count = others.len();
     others.truncate(3);
     Err(PublishFault::HoldsOthers { target: target.to_owned(), others, count })
+}
+
+/// What file browsers leave behind in every folder they show.
+const DROPPINGS: [&str; 3] = [".DS_Store", "Thumbs.db", "desktop.ini"];
+
+/// Published before, a folder of something published, or a dropping that is nobody’s.
+fn is_known(path: &str, published: &BTreeSet<String>) -> bool {
+    let name = path.rsplit('/').next().unwrap_or(path);
+    let holds_published = |folder: &str| {
+        let inside = format!("{folder}/");
+        published.range(inside.clone()..).next().is_some_and(|next| next.starts_with(&inside))
+    };
+    published.contains(path) || DROPPINGS.contains(&name) || holds_published(path)
 }
 
 /// The path with links followed as far as it exists.
@@ -111,12 +124,13 @@ fn read_list(target: &Path) -> BTreeSet<String> {
     published
 }
 
-fn files_in(folder: &Path) -> Vec<String> {
+/// Every file and folder below a folder.
+fn entries_in(folder: &Path) -> Vec<String> {
     let walk = walkdir::WalkDir::new(folder).min_depth(1).sort_by_file_name();
     walk.into_iter()
         // What can't be looked into counts as somebody's: it is never removed.
         .filter_map(|found| match found {
-            Ok(entry) => (!entry.file_type().is_dir()).then(|| entry.into_path()),
+            Ok(entry) => Some(entry.into_path()),
             Err(fault) => fault.path().map(Path::to_owned),
         })
         .filter_map(|path| {

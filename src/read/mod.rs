@@ -66,9 +66,12 @@ pub struct Documents {
 pub enum Selection {
     #[default]
     All,
-    /// Only those at these paths inside the pack.
+    /// Only those at these paths inside the pack, or in these folders.
     Only(BTreeSet<String>),
 }
+
+/// Fonts of the large scripts are the largest files of a look.
+const LARGEST_LOOK: u64 = 16 * 1024 * 1024;
 
 /// A larger picture is for a camera, not for a phone on poor data.
 const LARGEST_PICTURE: u64 = 2 * 1024 * 1024;
@@ -103,8 +106,21 @@ fn is_yaml(path: &str) -> bool {
     path.ends_with(".yaml") || path.ends_with(".yml")
 }
 
+/// Whether a path, or a folder that it stands in, is among those asked for.
+fn stands_in(path: &str, asked: &BTreeSet<String>) -> bool {
+    asked.contains(path) || path.rmatch_indices('/').any(|(at, _)| asked.contains(&path[..at]))
+}
+
 fn is_shared(path: &str) -> bool {
     matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml")
+}
+
+/// The right name of a shared file that stands under a near one: pack.yml, games/equipment.yaml.
+fn misnamed(path: &str) -> Option<&'static str> {
+    let name = path.rsplit('/').next()?.to_lowercase();
+    let stem = name.rsplit_once('.').map_or(name.as_str(), |(stem, _)| stem);
+    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml"];
+    right.into_iter().find(|right| right.strip_suffix(".yaml") == Some(stem) && *right != path)
 }
 
 /// Folders of a pack that hold no sessions.
@@ -129,7 +145,7 @@ fn read_yaml_files(
 ) {
     let is_asked = |path: &str| match selection {
         Selection::All => true,
-        Selection::Only(paths) => is_shared(path) || paths.contains(path),
+        Selection::Only(paths) => is_shared(path) || stands_in(path, paths),
     };
     let wanted: Vec<(FileId, &Entry)> = entries
         .iter()
@@ -164,6 +180,13 @@ fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcom
         Ok(tree) => tree,
         Err(fault) => return (text, Outcome::Nothing, vec![*fault]),
     };
+    if let Some(right) = misnamed(&entry.path) {
+        let says = format!("This looks like the shared file {right}, but is read as a session.");
+        let way_out =
+            format!("Name it {right} and put it at the top of the pack, beside pack.yaml.");
+        let fault = Finding::problem("file-misnamed", Place::top_of(file), says, way_out);
+        return (text, Outcome::Nothing, vec![fault]);
+    }
     let mut desk = Desk::default();
     let outcome = match entry.path.as_str() {
         "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
@@ -242,7 +265,7 @@ fn read_pictures(source: &dyn Source, entries: &[Entry], documents: &mut Documen
 fn read_look(source: &dyn Source, entries: &[Entry], documents: &mut Documents) {
     for entry in entries {
         let Some(path) = entry.path.strip_prefix("look/") else { continue };
-        let is_small = matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_PICTURE);
+        let is_small = matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_LOOK);
         if is_small && let Ok(bytes) = source.bytes(&entry.path) {
             documents.look.insert(path.to_owned(), bytes.into());
         }

@@ -51,6 +51,11 @@ choice! {
 }
 
 impl Movement {
+    /// Whether the feet leave the ground and come down again.
+    pub const fn lands(self) -> bool {
+        matches!(self, Self::Jumping | Self::Hopping | Self::Skipping | Self::Landing)
+    }
+
     /// Whether something flies or rolls away from the child.
     pub const fn sends_something(self) -> bool {
         matches!(self, Self::Throwing | Self::Kicking | Self::Striking)

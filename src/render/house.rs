@@ -45,11 +45,6 @@ impl<'p> House<'p> {
         String::from_utf8_lossy(bytes)
     }
 
-    /// Whether the file at `path` is the pack's own.
-    pub fn is_own(&self, path: &str) -> bool {
-        self.own.contains_key(path)
-    }
-
     /// The paths below a folder such as `static/fonts`, shipped and own, in order.
     pub fn paths_below(&self, folder: &str) -> Vec<String> {
         let shipped = [("templates", &TEMPLATES), ("static", &STATIC)];

@@ -53,7 +53,19 @@ fn resolve_substitute(doc: SubstituteDoc) -> Substitute {
 }
 
 fn plural_of(name: &Placed<Line>, plural: Option<&Placed<Line>>) -> String {
-    plural.map_or_else(|| format!("{}s", name.value), ToString::to_string)
+    plural.map_or_else(|| guess_plural(&name.value), ToString::to_string)
+}
+
+/// An s is added only where that is sure to be right. Where it is not, the name stays as it is, and
+/// several are counted “3 × cardboard box”.
+fn guess_plural(name: &str) -> String {
+    let is_unsure = name.contains(' ')
+        && [" of ", " with ", " that ", " and "].iter().any(|word| name.contains(word))
+        || ["s", "x", "z", "ch", "sh", "y", "f", "fe", "o", "ing"]
+            .iter()
+            .any(|end| name.ends_with(end))
+        || !name.ends_with(|c: char| c.is_ascii_lowercase());
+    if is_unsure { name.to_owned() } else { format!("{name}s") }
 }
 
 /// Joins a session's needs with the shared list and with the parts that use them.

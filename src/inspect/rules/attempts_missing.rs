@@ -36,8 +36,7 @@ challenge:
 };
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
-    for part in &session.parts {
-        let Some(measure) = &part.measure else { continue };
+    for (part, measure) in session.measured() {
         let attempts = measure.attempts.as_ref();
         if attempts.is_none_or(|attempts| attempts.value == 0) {
             notes.find(

@@ -40,8 +40,7 @@ stretch:
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     for part in &session.parts {
         let has_rule = part.throw.as_ref().is_some_and(|rules| rules.stop_and_collect.is_some());
-        let sending = part.movements.iter().find(|movement| movement.sends_something());
-        if let Some(movement) = sending.filter(|_| !has_rule) {
+        if let Some(movement) = part.sending().filter(|_| !has_rule) {
             notes.find(
                 movement.place,
                 format!("The {} has {} and no stop-and-collect rule.", part.named(), movement.value.word()),

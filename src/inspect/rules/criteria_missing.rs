@@ -37,8 +37,7 @@ challenge:
 };
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
-    for part in &session.parts {
-        let Some(measure) = &part.measure else { continue };
+    for (part, measure) in session.measured() {
         if measure.what.value == Measured::Criteria && measure.criteria.is_empty() {
             notes.find(
                 measure.place,

@@ -2,7 +2,6 @@ use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
 use crate::plan::Plans;
-use crate::read::words::Movement;
 
 pub const RULE: Rule = Rule {
     code: "jump-surface-missing",
@@ -21,11 +20,8 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     let Some(space) = session.space.as_ref().filter(|space| space.surfaces.is_empty()) else {
         return;
     };
-    let lands = |movement: Movement| {
-        matches!(movement, Movement::Jumping | Movement::Hopping | Movement::Landing)
-    };
     let mut movements = session.parts.iter().flat_map(|part| &part.movements);
-    if let Some(movement) = movements.find(|movement| lands(movement.value)) {
+    if let Some(movement) = movements.find(|movement| movement.value.lands()) {
         notes.find(
             space.place,
             format!("This session has {}, and no surface is named.", movement.value.word()),

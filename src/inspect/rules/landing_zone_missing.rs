@@ -40,8 +40,7 @@ stretch:
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     for part in &session.parts {
         let has_zone = part.throw.as_ref().is_some_and(|rules| rules.landing_zone.is_some());
-        let sending = part.movements.iter().find(|movement| movement.sends_something());
-        if let Some(movement) = sending.filter(|_| !has_zone) {
+        if let Some(movement) = part.sending().filter(|_| !has_zone) {
             notes.find(
                 movement.place,
                 format!("The {} has {} and no landing zone.", part.named(), movement.value.word()),

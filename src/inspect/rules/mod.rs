@@ -13,6 +13,7 @@ macro_rules! rules {
 
 rules![
     file_empty,
+    file_misnamed,
     file_unreadable,
     file_not_text,
     file_too_much,
@@ -89,6 +90,7 @@ rules![
     throw_unsaid,
     climbing_unwatched,
     title_long,
+    paper_overfull,
     summary_long,
     capitals_long,
     letter_unprinted,

@@ -16,7 +16,7 @@ pub const RULE: Rule = Rule {
     check: Check::Session(check),
 };
 
-const OPENINGS: [&str; 6] = ["i", "i'm", "i’m", "i've", "i’ve", "we"];
+const OPENINGS: [&str; 9] = ["i", "i'm", "i’m", "i've", "i’ve", "my", "we", "we're", "our"];
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
     if !is_english(pack) {

@@ -41,6 +41,7 @@ stretch:
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     let Some(space) = &session.space else { return };
     let hard = space.surfaces.iter().find(|s| matches!(s, Surface::Paving | Surface::HardFloor));
+    // Small hops and a travelling skip are done on any floor; a jump comes down harder.
     let jumping = session.parts.iter().find(|part| part.has_movement(Movement::Jumping));
     if let (Some(hard), Some(part)) = (hard, jumping) {
         notes.find(

@@ -1,3 +1,4 @@
+use super::paper_overfull::MOST_TITLE;
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
@@ -22,7 +23,8 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         std::iter::once(&session.title).chain(session.parts.iter().map(|part| &part.title));
     for title in titles {
         let length = plain_line(title).chars().count();
-        if length > MOST {
+        // Longer still, it has no room on paper at all: that is another rule’s to say.
+        if (MOST + 1..=MOST_TITLE).contains(&length) {
             notes.find(
                 title.place,
                 format!("This title has {length} characters; {MOST} fit on a card."),

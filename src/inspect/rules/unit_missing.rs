@@ -37,8 +37,7 @@ challenge:
 };
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
-    for part in &session.parts {
-        let Some(measure) = &part.measure else { continue };
+    for (part, measure) in session.measured() {
         if measure.unit.is_none() && measure.what.value != Measured::Criteria {
             notes.find(
                 measure.place,

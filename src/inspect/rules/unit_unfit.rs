@@ -37,8 +37,7 @@ challenge:
 };
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
-    for part in &session.parts {
-        let Some(measure) = &part.measure else { continue };
+    for (part, measure) in session.measured() {
         let Some(unit) = &measure.unit else { continue };
         let what = measure.what.value;
         if what == Measured::Criteria {

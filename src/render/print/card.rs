@@ -119,11 +119,11 @@ fn measure(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, b
     for criterion in &measure.criteria {
         column.entry(&read_line(criterion), body);
     }
-    attempt_boxes(column, measure, source);
+    attempt_boxes(column, measure);
 }
 
 /// A box to write each attempt in, with the unit in its corner.
-fn attempt_boxes(column: &mut Column<'_, '_>, measure: &Measure, source: &SheetSource<'_>) {
+fn attempt_boxes(column: &mut Column<'_, '_>, measure: &Measure) {
     let attempts = measure.attempts.as_ref().map_or(0, |attempts| attempts.value);
     if !(1..=6).contains(&attempts) {
         return;
@@ -141,7 +141,7 @@ fn attempt_boxes(column: &mut Column<'_, '_>, measure: &Measure, source: &SheetS
         items.push(Item::rectangle((x, 0.0), (wide, 30.0), None, Some(0.9)));
         let label = column.shaper.shape(&one(attempt.to_string()), Type::SMALL, 30.0);
         items.extend(label.into_iter().flat_map(|l| placed(l, x + 3.5)).map(|i| i.moved(0.0, 0.5)));
-        let unit = measure.unit.as_ref().filter(|_| source.words.say("attempt").len() < 40);
+        let unit = measure.unit.as_ref();
         let unit = unit.map(|unit| column.shaper.shape(&read_line(unit), Type::SMALL, wide - 18.0));
         for line in unit.into_iter().filter(|lines| lines.len() == 1).flatten() {
             let left = x + wide - line.width - 3.5;

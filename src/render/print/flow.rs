@@ -21,7 +21,12 @@ pub fn break_frames(strips: &[Strip], height_of: impl Fn(usize) -> f32) -> Vec<u
         let before = if index == start { 0.0 } else { strip.space_before };
         let limit = height_of(starts.len() - 1);
         if index > start && used + before + strip.height > limit {
-            let next = start_of_carried(strips, start, index);
+            let mut next = start_of_carried(strips, start, index);
+            // What is carried over must leave room for what it is carried to.
+            let carried = height_of_strips(&strips[next..=index]);
+            if carried > height_of(starts.len()) {
+                next = index;
+            }
             starts.push(next);
             used = height_of_strips(&strips[next..index]);
         }
@@ -109,5 +114,12 @@ mod tests {
     fn a_strip_taller_than_any_frame_still_gets_one() {
         let frames = flow_strips(vec![strip(90.0, 0.0, true), strip(10.0, 0.0, false)], 60.0);
         assert_eq!(frames.len(), 2);
+    }
+
+    #[test]
+    fn what_is_carried_leaves_room() {
+        let strips = vec![strip(10.0, 0.0, false), strip(45.0, 0.0, true), strip(20.0, 0.0, false)];
+        let frames = flow_strips(strips, 60.0);
+        assert!(frames.iter().all(|frame| frame.used <= 60.0));
     }
 }

@@ -18,8 +18,11 @@ const ROWS: u32 = 6;
 /// A row that a child’s hand can write in.
 const ROW: f32 = 27.0;
 
-/// More attempts than this share one wide cell.
-const MOST_COLUMNS: u32 = 8;
+/// So many attempts stand side by side; more stand one below the other.
+const MOST_COLUMNS: u32 = 12;
+
+/// So many columns have room for a word over each; more have the number alone.
+const MOST_NAMED: u32 = 5;
 
 pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let words = source.words;
@@ -88,25 +91,32 @@ fn table_of(measure: &Measure, source: &SheetSource<'_>) -> Table {
     if measure.what.value == Measured::Criteria {
         let attempts = measure.attempts.as_ref().map_or(ROWS, |attempts| attempts.value);
         let mut heads = vec![words.say("record-look-for")];
-        heads.extend((1..=attempts.clamp(1, MOST_COLUMNS)).map(|n| attempt_name(n, source)));
+        heads.extend(attempt_heads(attempts.clamp(1, MOST_COLUMNS), source));
         let rows = measure.criteria.iter().map(|criterion| plain_line(criterion)).collect();
         return Table { heads, rows, first_share: 3.5 };
     }
     let attempts = measure.attempts.as_ref().map_or(3, |attempts| attempts.value);
     let unit = measure.unit.as_ref().map(|unit| plain_line(unit)).unwrap_or_default();
-    let mut heads = vec![words.say("date")];
-    if attempts <= MOST_COLUMNS {
-        heads.extend((1..=attempts).map(|n| attempt_name(n, source)));
-    } else {
-        heads.push(words.say_with("mark-in", &[("unit", Filling::Text(&unit))]));
+    if attempts > MOST_COLUMNS {
+        let mark = words.say_with("mark-in", &[("unit", Filling::Text(&unit))]);
+        let heads = vec![words.say("attempt"), mark, words.say("date")];
+        let rows = (1..=attempts).map(|number| number.to_string()).collect();
+        return Table { heads, rows, first_share: 0.5 };
     }
+    let mut heads = vec![words.say("date")];
+    heads.extend(attempt_heads(attempts, source));
     let best = words.say("best");
     heads.push(if unit.is_empty() { best } else { format!("{best} ({unit})") });
     Table { heads, rows: vec![String::new(); ROWS as usize], first_share: 1.2 }
 }
 
-fn attempt_name(number: u32, source: &SheetSource<'_>) -> String {
-    format!("{} {number}", source.words.say("attempt"))
+/// “Attempt 1”, “Attempt 2” …, or the numbers alone where the columns are narrow.
+fn attempt_heads(attempts: u32, source: &SheetSource<'_>) -> Vec<String> {
+    let name = source.words.say("attempt");
+    let is_narrow = attempts > MOST_NAMED;
+    (1..=attempts)
+        .map(|number| if is_narrow { number.to_string() } else { format!("{name} {number}") })
+        .collect()
 }
 
 fn draw_table(column: &mut Column<'_, '_>, table: &Table) {

@@ -81,7 +81,8 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// A paragraph of styled words.
     pub fn words(&mut self, runs: &[Run], kind: Type, seat: Seat) {
-        let lines = self.shaper.shape(runs, kind, (self.width - seat.indent).max(40.0));
+        let runs = with_addresses(runs);
+        let lines = self.shaper.shape(&runs, kind, (self.width - seat.indent).max(40.0));
         self.lines(lines, kind, seat, None);
     }
 
@@ -108,7 +109,8 @@ impl<'c, 'f> Column<'c, 'f> {
         let depth = block.depth.min(6) as f32;
         let indent = seat.indent + depth * step;
         let seat = Seat { indent, ..seat };
-        let lines = self.shaper.shape(&block.runs, kind, (self.width - indent).max(40.0));
+        let runs = with_addresses(&block.runs);
+        let lines = self.shaper.shape(&runs, kind, (self.width - indent).max(40.0));
         let marker = marker_of(block).and_then(|marker| {
             let shaped = self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop()?;
             let at = (indent - shaped.width - MARKER_GAP).max(0.0);
@@ -187,6 +189,23 @@ impl<'c, 'f> Column<'c, 'f> {
             self.drawing(tallest, items);
         }
     }
+}
+
+/// Paper can’t be clicked: a link to the web is followed by its address, unless that is its text.
+fn with_addresses(runs: &[Run]) -> Vec<Run> {
+    let mut spelled: Vec<Run> = Vec::with_capacity(runs.len());
+    for (index, run) in runs.iter().enumerate() {
+        spelled.push(run.clone());
+        let goes_on = runs.get(index + 1).is_some_and(|next| next.link == run.link);
+        let Some(link) = run.link.as_ref().filter(|link| link.contains(':') && !goes_on) else {
+            continue;
+        };
+        let address = link.trim_start_matches("https://").trim_start_matches("mailto:");
+        if !run.text.contains(address.trim_end_matches('/')) {
+            spelled.push(Run::plain(format!(" ({address})")));
+        }
+    }
+    spelled
 }
 
 /// What stands before an entry of a list.

@@ -42,8 +42,3 @@ fn place_of(whereabouts: &[Whereabouts]) -> &'static str {
         _ => "both",
     }
 }
-
-/// A word of the file as a token for labels and classes: `hard floor` → `hard-floor`.
-pub(super) fn token_of(word: &str) -> String {
-    word.replace([' ', '_'], "-")
-}

@@ -3,22 +3,21 @@
 use serde::Serialize;
 
 use super::Site;
-use super::facts::token_of;
 use super::html::{Html, Scribe};
 use super::picture::{PictureView, show_pictures};
 use super::timeline::{Beats, draw_beats};
-use crate::pack::{Measure, Part, PartKind};
+use crate::pack::{Measure, Part};
 use crate::place::Placed;
 use crate::plan::PartSpan;
 use crate::prose::plain_line;
 use crate::read::Line;
-use crate::render::phrases::{hold_together, time_pieces};
+use crate::render::phrases::{hold_together, part_key, time_pieces};
 
 #[derive(Serialize, Clone, Debug)]
 pub(super) struct PartView {
     /// Counts from 1; the page's anchors are `part-1` …
     number: usize,
-    kind: String,
+    kind: &'static str,
     title: String,
     /// `4 min 30 s`
     time: String,
@@ -64,11 +63,6 @@ pub(super) struct MeasureView {
     criteria: Vec<Html>,
 }
 
-/// `warm-up`, `technique`, `challenge`, `stretch`, `cool-down`.
-pub(super) fn kind_token(part: &Part) -> String {
-    token_of(PartKind::key(part.kind))
-}
-
 pub(super) fn show_part(
     site: &Site<'_>,
     scribe: &Scribe<'_>,
@@ -79,7 +73,7 @@ pub(super) fn show_part(
     let line = |text: &Option<Placed<Line>>| scribe.line_if_any(text.as_ref());
     PartView {
         number,
-        kind: kind_token(part),
+        kind: part_key(part.kind),
         title: plain_line(&part.title),
         time: hold_together(&span.total.to_string()),
         from: span.start.clock(),

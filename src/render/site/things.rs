@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::Site;
 use super::frame::{Frame, frame_of_page};
 use super::html::{Html, Scribe};
-use crate::pack::{Need, Session, SessionId, Substitute};
+use crate::pack::{Need, Session, SessionId, Substitute, counted};
 use crate::plan::Gathered;
 use crate::prose::plain_line;
 use crate::render::phrases::{fitness_of, limits_of};
@@ -75,7 +75,7 @@ fn show_gathered(site: &Site<'_>, thing: &Gathered) -> Thing {
     let scribe = Scribe::of_pack(site.publication.pack, "");
     let sessions = thing.sessions.iter().filter_map(|id: &SessionId| site.session(id));
     Thing {
-        name: counted(thing.count, &thing.name, &thing.plural),
+        name: plain_line(&counted(thing.count, &thing.name, &thing.plural)),
         optional: thing.optional,
         household: thing.household,
         limits: None,
@@ -132,8 +132,4 @@ fn show_stand_ins(
         note: substitute.note.as_ref().map(|note| scribe.line(note)),
     };
     all.iter().map(show).collect()
-}
-
-fn counted(count: u32, name: &str, plural: &str) -> String {
-    if count == 1 { plain_line(name) } else { format!("{count} {}", plain_line(plural)) }
 }

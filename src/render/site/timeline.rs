@@ -6,6 +6,7 @@ use crate::pack::{Part, Session};
 use crate::plan::{PartSpan, TimePlan};
 use crate::quantity::Duration;
 use crate::read::words::Effort;
+use crate::render::phrases::part_key;
 
 /// The whole session as a row of bars. Positions are per cent of the width, as SVG takes them;
 /// heights are pixels over the floor line.
@@ -17,7 +18,7 @@ pub(super) struct TimeLine {
 
 #[derive(Serialize, Clone, Debug)]
 struct Bar {
-    kind: String,
+    kind: &'static str,
     x: String,
     width: String,
     /// Where the part's mark stands.
@@ -55,7 +56,7 @@ pub(super) fn draw_time_line(session: &Session, time: &TimePlan, is_rtl: bool) -
         let (x, width) = (share(span.start, whole), share(span.total, whole));
         let height = height_of(part.effort.as_ref().map(|effort| effort.value));
         Bar {
-            kind: super::part::kind_token(part),
+            kind: part_key(part.kind),
             x: place(x + GAP, (width - 2.0 * GAP).max(0.0)),
             width: percent((width - 2.0 * GAP).max(0.0)),
             middle: place(x + width / 2.0, 0.0),
