@@ -12,8 +12,8 @@ use crate::pack::{Need, Substitute};
 use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{
-    effort_name, floor_size, limits_of, need_name, part_name, place_name, substitute_name,
-    surface_names,
+    effort_name, floor_size, hold_together, limits_of, need_name, part_name, place_name,
+    substitute_name, surface_names,
 };
 use crate::words::Filling;
 
@@ -121,7 +121,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
                 Run::bold(format!("{}\u{2002}", span.start.clock())),
                 Run::plain(format!("{name}: ")),
                 Run::bold(plain_line(&part.title)),
-                Run::plain(format!(" · {}", span.total)),
+                Run::plain(format!(" · {}", hold_together(&span.total.to_string()))),
             ]
         })
         .collect();

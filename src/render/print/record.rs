@@ -16,7 +16,7 @@ use crate::words::Filling;
 const ROWS: u32 = 6;
 
 /// A row that a child’s hand can write in.
-const ROW: f32 = 27.0;
+const ROW: f32 = 32.0;
 
 /// So many attempts stand side by side; more stand one below the other.
 const MOST_COLUMNS: u32 = 12;
@@ -39,7 +39,7 @@ pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
     success(&mut column, source);
     column.gap(14.0);
     column.label(&words.say("next-time"), Type::HEADING);
-    for _ in 0..4 {
+    for _ in 0..5 {
         ruled_line(&mut column);
     }
     let strips = column.strips;
