@@ -5,6 +5,7 @@
 
 mod equipment;
 mod id;
+mod lead;
 mod part;
 mod session;
 
@@ -13,6 +14,7 @@ use std::sync::Arc;
 
 pub use equipment::{Limits, Need, Substitute, Thing, counted};
 pub use id::SessionId;
+pub use lead::Lead;
 pub use part::{Fault, Measure, Part, PartKind, ThrowRules};
 pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
 

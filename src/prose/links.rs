@@ -31,6 +31,14 @@ pub fn judge_link(link: &str) -> Result<(), LinkFault> {
     Ok(())
 }
 
+/// Whether a text is an http(s) address with a host and no spaces.
+pub fn is_web_address(text: &str) -> bool {
+    let lower = text.to_lowercase();
+    let rest = lower.strip_prefix("https://").or_else(|| lower.strip_prefix("http://"));
+    let host = rest.and_then(|rest| rest.split(['/', '?', '#']).next()).unwrap_or_default();
+    !host.is_empty() && !text.contains(char::is_whitespace)
+}
+
 /// The target of every link and picture in a text, as written.
 pub fn links_of(text: &str) -> Vec<String> {
     Parser::new(text)

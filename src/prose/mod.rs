@@ -11,7 +11,7 @@ mod links;
 
 pub use blocks::{Block, Marker, Run, read_blocks, read_line};
 pub use html::{line_to_html, prose_to_html};
-pub use links::{LinkFault, judge_link, links_of};
+pub use links::{LinkFault, is_web_address, judge_link, links_of};
 
 /// The words alone, with single spaces; for titles, labels and searching.
 pub fn plain_words(text: &str) -> String {

@@ -8,6 +8,7 @@ pub mod site;
 
 use std::collections::BTreeMap;
 use std::fmt;
+use std::sync::Arc;
 
 use crate::pack::{Pack, SessionId};
 use crate::plan::{GatherPlan, Plans, plan_gathering, plan_session};
@@ -23,7 +24,7 @@ pub struct Publication<'p> {
     /// The plans of each session, in the order of `pack.sessions`.
     pub plans: Vec<Plans>,
     pub gathering: GatherPlan,
-    pub words: Words,
+    pub words: Arc<Words>,
     pub house: House<'p>,
     /// Called once for each session that a renderer has finished.
     pub on_session: &'p (dyn Fn() + Sync),
@@ -100,7 +101,7 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle
         pack,
         plans: pack.sessions.iter().map(plan_session).collect(),
         gathering: plan_gathering(pack),
-        words: house.words(&pack.language)?,
+        words: Arc::new(house.words(&pack.language)?),
         house,
         on_session,
     };

@@ -1,7 +1,7 @@
-use super::film_link::is_web_address;
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::Pack;
+use crate::prose::is_web_address;
 
 pub const RULE: Rule = Rule {
     code: "address-unsound",

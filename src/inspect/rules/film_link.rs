@@ -2,6 +2,7 @@ use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
 use crate::plan::Plans;
+use crate::prose::is_web_address;
 
 pub const RULE: Rule = Rule {
     code: "film-link",
@@ -24,12 +25,4 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
             "Write the whole address in quotation marks, with https:// at the start.",
         );
     }
-}
-
-/// Whether a text is an http(s) address with a host and no spaces.
-pub(super) fn is_web_address(text: &str) -> bool {
-    let lower = text.to_lowercase();
-    let rest = lower.strip_prefix("https://").or_else(|| lower.strip_prefix("http://"));
-    let host = rest.and_then(|rest| rest.split(['/', '?', '#']).next()).unwrap_or_default();
-    !host.is_empty() && !text.contains(char::is_whitespace)
 }

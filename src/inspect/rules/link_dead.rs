@@ -1,14 +1,13 @@
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
-use crate::pack::Pack;
+use crate::pack::{Lead, Pack};
 use crate::place::Placed;
 use crate::prose::{judge_link, links_of};
-use crate::resolve::path_from;
 
 pub const RULE: Rule = Rule {
     code: "link-dead",
     severity: Severity::Problem,
-    asks: "A link to a file of the pack finds it.",
+    asks: "A link inside the pack leads to a session or a picture.",
     why: "On paper and on a phone a link that leads nowhere only costs time, and a family has nobody to ask.",
     source: "",
     bad: "summary: Hop along a line, after [the skipping session](../fitness/skiping.yaml).\n",
@@ -20,13 +19,11 @@ fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
     if !text.contains("](") && !text.contains("]:") {
         return;
     }
-    let from = &pack.files.get(text.place.file).path;
     for link in links_of(text.value).into_iter().filter(|link| leads_into_pack(link)) {
-        let target = path_from(from, &link.replace("%20", " "));
-        let says = match &target {
-            Some(path) if pack.paths.contains(path) => continue,
-            Some(path) => format!("There is no file “{path}” in this pack."),
-            None => format!("“{link}” leads out of the pack."),
+        let says = match pack.lead(text.place.file, &link) {
+            Lead::Session(_) | Lead::Picture(_) => continue,
+            Lead::Other => format!("“{link}” is in the pack, but only sessions and pictures go out."),
+            Lead::Nowhere => format!("“{link}” leads to nothing in this pack."),
         };
         notes.find(
             pack.files.place_within(text.place, &link),

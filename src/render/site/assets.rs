@@ -2,11 +2,10 @@
 
 use std::collections::BTreeSet;
 
-use crate::pack::Pack;
+use crate::pack::{Lead, Pack, Session};
 use crate::picture::pixels_of;
 use crate::prose::links_of;
 use crate::render::{Bundle, Publication};
-use crate::resolve::path_from;
 
 /// House folders and where their files are published. Fonts for paper lie elsewhere and stay at home.
 const FOLDERS: [(&str, &str); 2] =
@@ -41,13 +40,14 @@ fn used_pictures(pack: &Pack) -> BTreeSet<String> {
         used.extend(
             session.pictures.iter().chain(parts).filter_map(|picture| picture.path.clone()),
         );
-        for text in session.texts() {
-            used.extend(links_of(text.value).iter().filter_map(|to| path_from(&session.path, to)));
-        }
     }
-    for text in pack.texts() {
-        let from = &pack.files.get(text.place.file).path;
-        used.extend(links_of(text.value).iter().filter_map(|to| path_from(from, to)));
+    let offered = pack.sessions.iter().filter(|session| !session.is_retired());
+    for text in offered.flat_map(Session::texts).chain(pack.texts()) {
+        for link in links_of(text.value) {
+            if let Lead::Picture(path) = pack.lead(text.place.file, &link) {
+                used.insert(path.to_owned());
+            }
+        }
     }
     used
 }

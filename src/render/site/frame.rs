@@ -47,8 +47,10 @@ pub(super) fn frame_of_page(
     // A page about many sessions names a licence and a maker only where all of them share it.
     frame.licence =
         shared(pack, |session| session.licence.as_deref()).map(|name| licence_of(&name));
-    let credit = shared(pack, |session| session.credit.as_deref());
-    frame.credit = credit.map(|credit| Scribe::of_pack(pack, "").line(&credit));
+    if shared(pack, |session| session.credit.as_deref()).is_some() {
+        let credit = pack.sessions.iter().find_map(|session| session.credit.as_ref());
+        frame.credit = Scribe::new(pack, "").line_if_any(credit);
+    }
     frame
 }
 
@@ -58,7 +60,7 @@ pub(super) fn frame_of_session(pack: &Pack, session: &Session) -> Frame {
     let title = plain_line(&session.title);
     let mut frame = bare_frame(pack, &root, "session", &title, &plain_line(&session.summary));
     frame.licence = session.licence.as_ref().map(|name| licence_of(name));
-    let scribe = Scribe::of_session(pack, session, &root);
+    let scribe = Scribe::new(pack, &root);
     frame.credit = session.credit.as_ref().map(|credit| scribe.line(credit));
     frame
 }
@@ -75,7 +77,7 @@ fn bare_frame(pack: &Pack, root: &str, here: &'static str, title: &str, about: &
         school: pack.school.as_deref().map(plain_line),
         here,
         teacher_pages: pack.teacher_pages,
-        contact: pack.contact.as_ref().map(|contact| Scribe::of_pack(pack, root).line(contact)),
+        contact: pack.contact.as_ref().map(|contact| Scribe::new(pack, root).line(contact)),
         licence: None,
         credit: None,
     }

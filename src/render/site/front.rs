@@ -51,7 +51,7 @@ struct ChooseSheet<'c> {
 pub(super) fn render_front(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let pack = site.publication.pack;
     let chooser = Chooser::of(site);
-    let welcome = pack.welcome.as_ref().map(|welcome| Scribe::of_pack(pack, "").prose(welcome));
+    let welcome = pack.welcome.as_ref().map(|welcome| Scribe::new(pack, "").prose(welcome));
     let title = plain_line(&pack.title);
     let page = FrontPage {
         frame: frame_of_page(site, "front", &title, &site.words.say("front-about")),
@@ -77,7 +77,7 @@ fn entries_of(site: &Site<'_>, chooser: &Chooser) -> Vec<Entry> {
 }
 
 fn entry_of(site: &Site<'_>, chooser: &Chooser, session: &Session, plans: &Plans) -> Entry {
-    let scribe = Scribe::of_session(site.publication.pack, session, "");
+    let scribe = Scribe::new(site.publication.pack, "");
     let needs = session.needs.iter().filter(|need| !need.optional);
     Entry {
         href: page_path(&session.id),

@@ -3,46 +3,38 @@
 use serde::Serialize;
 
 use super::picture::picture_path;
-use crate::pack::{Pack, Session};
-use crate::place::Placed;
+use crate::pack::{Lead, Pack};
+use crate::place::{FileId, Placed};
 use crate::prose::{line_to_html, prose_to_html};
-use crate::read::Line;
+use crate::read::{Line, Prose};
 use crate::render::page_path;
-use crate::resolve::path_from;
 
 /// Safe HTML. Only a [`Scribe`] makes it; templates print it with `| safe`.
 #[derive(Serialize, Clone, Debug)]
 #[serde(transparent)]
 pub(super) struct Html(String);
 
-/// Writes the texts of one file for one page.
+/// Writes the texts of a pack for one page. A relative link leads from the file that its text stands
+/// in, wherever the text is shown.
 pub(super) struct Scribe<'p> {
     pack: &'p Pack,
     /// From the page up to the top of the site: `../../`.
     root: String,
-    /// The file the text stands in, from which its relative links lead.
-    from: String,
 }
 
 impl<'p> Scribe<'p> {
-    /// For the shared texts of a pack.
-    pub(super) fn of_pack(pack: &'p Pack, root: &str) -> Self {
-        Self { pack, root: root.to_owned(), from: "pack.yaml".to_owned() }
-    }
-
-    /// For the texts of a session.
-    pub(super) fn of_session(pack: &'p Pack, session: &Session, root: &str) -> Self {
-        Self { pack, root: root.to_owned(), from: session.path.clone() }
+    pub(super) fn new(pack: &'p Pack, root: &str) -> Self {
+        Self { pack, root: root.to_owned() }
     }
 
     /// Several paragraphs.
-    pub(super) fn prose(&self, text: &str) -> Html {
-        Html(prose_to_html(text, &|link| self.follow(link)))
+    pub(super) fn prose(&self, text: &Placed<Prose>) -> Html {
+        Html(prose_to_html(text, &|link| self.follow(text.place.file, link)))
     }
 
     /// One line, with nothing around it.
-    pub(super) fn line(&self, text: &str) -> Html {
-        Html(line_to_html(text, &|link| self.follow(link)))
+    pub(super) fn line(&self, text: &Placed<Line>) -> Html {
+        Html(line_to_html(text, &|link| self.follow(text.place.file, link)))
     }
 
     /// A line that may not be written.
@@ -56,14 +48,22 @@ impl<'p> Scribe<'p> {
     }
 
     /// A relative link leads to the page of a session or to a picture; any other is plain words.
-    fn follow(&self, link: &str) -> Option<String> {
-        let path = path_from(&self.from, link)?;
-        let leads_to = if self.pack.pictures.contains_key(&path) {
-            picture_path(&path)
-        } else {
-            let session = self.pack.sessions.iter().find(|session| session.path == path)?;
-            (!session.is_retired()).then(|| page_path(&session.id))?
+    fn follow(&self, from: FileId, link: &str) -> Option<String> {
+        let leads_to = match self.pack.lead(from, link) {
+            Lead::Picture(path) => picture_path(path),
+            Lead::Session(session) if !session.is_retired() => page_path(&session.id),
+            _ => return None,
         };
         Some(format!("{}{leads_to}", self.root))
     }
+}
+
+/// Several paragraphs that stand in no file of a pack: the words of the rules.
+pub(super) fn loose_prose(text: &str) -> Html {
+    Html(prose_to_html(text, &|_| None))
+}
+
+/// One line that stands in no file of a pack.
+pub(super) fn loose_line(text: &str) -> Html {
+    Html(line_to_html(text, &|_| None))
 }

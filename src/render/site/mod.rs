@@ -40,7 +40,7 @@ struct Site<'p> {
 
 impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
-        let words = Arc::new(publication.house.words(&publication.pack.language)?);
+        let words = Arc::clone(&publication.words);
         let templates = Templates::load(&publication.house, Arc::clone(&words))?;
         Ok(Self { publication, words, templates })
     }

@@ -27,7 +27,7 @@ fn pages_of(pack: &Pack) -> Bundle {
         pack,
         plans: pack.sessions.iter().map(plan_session).collect(),
         gathering: plan_gathering(pack),
-        words: house.words(&pack.language).unwrap(),
+        words: house.words(&pack.language).unwrap().into(),
         house,
         on_session: &|| {},
     };
@@ -101,4 +101,23 @@ fn pages_for_teachers_can_be_left_out() {
     let pages = pages_of(&pack);
     assert!(!pages.contains_key("teachers.html") && !pages.contains_key("rules.html"));
     assert!(html(&pages).all(|(_, page)| !page.contains("teachers.html")));
+}
+
+#[test]
+fn a_shared_text_leads_from_the_file_it_stands_in() {
+    // The note stands at the top of the pack and is shown two folders deep.
+    let pack = pack_of(
+        "\
+# file: equipment.yaml
+equipment:
+  - name: marker
+    instead:
+      - {thing: rolled-up sock, note: \"Roll it like [this](games/pictures/hop.png).\"}
+  - {name: tape measure, instead: [{thing: ruler and string}]}
+",
+    );
+    let pages = pages_of(&pack);
+    let (_, page) = html(&pages).find(|(path, _)| path.starts_with("sessions/")).unwrap();
+    assert!(page.contains("href=\"../../pictures/games/pictures/hop.png\""), "{page}");
+    assert!(pages.contains_key("pictures/games/pictures/hop.png"));
 }

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::Site;
 use super::frame::{Frame, frame_of_page};
-use super::html::{Html, Scribe};
+use super::html::{Html, loose_line, loose_prose};
 use crate::inspect::{Rule, rules};
 use crate::render::RenderFault;
 
@@ -27,21 +27,20 @@ struct RuleEntry {
 
 pub(super) fn render_rules(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
     let (title, about) = (site.words.say("nav-rules"), site.words.say("rules-intro"));
-    let scribe = Scribe::of_pack(site.publication.pack, "");
     let page = RulesPage {
         frame: frame_of_page(site, "rules", &title, &about),
-        rules: rules::ALL.iter().map(|rule| show_rule(&scribe, rule)).collect(),
+        rules: rules::ALL.iter().map(show_rule).collect(),
     };
     site.templates.fill("rules.html", &page)
 }
 
-fn show_rule(scribe: &Scribe<'_>, rule: &Rule) -> RuleEntry {
+fn show_rule(rule: &Rule) -> RuleEntry {
     RuleEntry {
         code: rule.code,
-        asks: scribe.line(rule.asks),
+        asks: loose_line(rule.asks),
         severity: rule.severity.word(),
-        why: scribe.prose(rule.why),
-        source: (!rule.source.is_empty()).then(|| scribe.line(rule.source)),
+        why: loose_prose(rule.why),
+        source: (!rule.source.is_empty()).then(|| loose_line(rule.source)),
         bad: rule.bad.trim(),
         good: rule.good.trim(),
     }

@@ -14,7 +14,7 @@ use super::timeline::{TimeLine, draw_time_line};
 use crate::pack::{AdultTime, Film, Session};
 use crate::place::Placed;
 use crate::plan::Plans;
-use crate::prose::plain_line;
+use crate::prose::{is_web_address, plain_line};
 use crate::quantity::Duration;
 use crate::render::phrases::{hold_together, surface_names};
 use crate::render::{RenderFault, Sheet};
@@ -96,7 +96,7 @@ pub(super) fn render_session(
 
 fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPage {
     let pack = site.publication.pack;
-    let scribe = Scribe::of_session(pack, session, &root_of(session));
+    let scribe = Scribe::new(pack, &root_of(session));
     SessionPage {
         frame: frame_of_session(pack, session),
         title: plain_line(&session.title),
@@ -141,9 +141,8 @@ pub(super) fn show_parts(
 /// The session's own cautions first, then the usual ones of the pack.
 fn show_cautions(site: &Site<'_>, scribe: &Scribe<'_>, session: &Session) -> Vec<Html> {
     let pack = site.publication.pack;
-    let shared = Scribe::of_pack(pack, &root_of(session));
     let own = session.safety.iter().map(|caution| scribe.prose(caution));
-    own.chain(pack.cautions.iter().map(|caution| shared.prose(caution))).collect()
+    own.chain(pack.cautions.iter().map(|caution| scribe.prose(caution))).collect()
 }
 
 fn show_adult(scribe: &Scribe<'_>, adult: &AdultTime) -> AdultView {
@@ -159,14 +158,13 @@ fn show_adult(scribe: &Scribe<'_>, adult: &AdultTime) -> AdultView {
 
 /// A film is a link to elsewhere that a family may follow; only web addresses are.
 fn show_film(film: &Film) -> Option<FilmView> {
-    let is_web =
-        ["https://", "http://"].iter().any(|start| film.link.to_lowercase().starts_with(start));
+    let is_web = is_web_address(&film.link);
     is_web.then(|| FilmView { href: film.link.to_string(), shows: plain_line(&film.shows) })
 }
 
 fn show_records(scribe: &Scribe<'_>, session: &Session) -> Vec<Record> {
-    let measured = session.parts.iter().filter_map(|part| Some((part, part.measure.as_ref()?)));
-    measured
+    session
+        .measured()
         .map(|(part, measure)| {
             let attempts = measure.attempts.as_ref().map_or(1, |attempts| attempts.value.min(20));
             Record {

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::Site;
 use super::facts::{Facts, facts_of};
 use super::frame::{Frame, frame_of_page};
-use super::html::{Html, Scribe};
+use super::html::{Html, Scribe, loose_line};
 use super::part::PartView;
 use super::session::{QuestionView, show_parts, show_review};
 use super::things::{Link, link_to};
@@ -86,7 +86,7 @@ pub(super) fn render_teachers(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
 
 fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry {
     let pack = site.publication.pack;
-    let scribe = Scribe::of_session(pack, session, "");
+    let scribe = Scribe::new(pack, "");
     let active = active_time(session, plans);
     let slot = session.slot.seconds().max(1);
     TeacherEntry {
@@ -126,16 +126,15 @@ fn show_standing(scribe: &Scribe<'_>, standing: &pack::Standing) -> StandingView
 }
 
 fn show_coverage(site: &Site<'_>, list: &pack::Curriculum) -> Coverage {
-    let scribe = Scribe::of_pack(site.publication.pack, "");
-    let line = |text: &Option<String>| text.as_ref().map(|text| scribe.line(text));
+    let line = |text: &Option<String>| text.as_ref().map(|text| loose_line(text));
     let statements = list.statements.iter().map(|(code, statement)| StatementView {
         code: code.clone(),
-        says: scribe.line(&statement.says),
+        says: loose_line(&statement.says),
         ages: statement.ages.map(|ages| ages.to_string()),
         sessions: site.offered().filter(|(s, _)| meets(s, code)).map(|(s, _)| link_to(s)).collect(),
     });
     Coverage {
-        title: scribe.line(&list.title),
+        title: loose_line(&list.title),
         source: line(&list.source),
         licence: line(&list.licence),
         statements: statements.collect(),

@@ -72,7 +72,7 @@ pub(super) fn render_things(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
 }
 
 fn show_gathered(site: &Site<'_>, thing: &Gathered) -> Thing {
-    let scribe = Scribe::of_pack(site.publication.pack, "");
+    let scribe = Scribe::new(site.publication.pack, "");
     let sessions = thing.sessions.iter().filter_map(|id: &SessionId| site.session(id));
     Thing {
         name: plain_line(&counted(thing.count, &thing.name, &thing.plural)),

@@ -1,0 +1,32 @@
+//! What a relative link in a text leads to, said once for pages and for rules.
+
+use super::{Pack, Session};
+use crate::place::FileId;
+use crate::resolve::path_from;
+
+/// What a link leads to.
+#[derive(Clone, Copy, Debug)]
+pub enum Lead<'p> {
+    Session(&'p Session),
+    /// A picture, by its path inside the pack.
+    Picture(&'p str),
+    /// A file or folder of the pack that is not published.
+    Other,
+    /// Nothing in the pack.
+    Nowhere,
+}
+
+impl Pack {
+    /// Follows a link that stands in a file of the pack. A space may be written `%20`.
+    pub fn lead(&self, from: FileId, link: &str) -> Lead<'_> {
+        let from = &self.files.get(from).path;
+        let Some(path) = path_from(from, &link.replace("%20", " ")) else { return Lead::Nowhere };
+        if let Some((path, _)) = self.pictures.get_key_value(&path) {
+            return Lead::Picture(path);
+        }
+        if let Some(session) = self.sessions.iter().find(|session| session.path == path) {
+            return Lead::Session(session);
+        }
+        if self.paths.contains(&path) { Lead::Other } else { Lead::Nowhere }
+    }
+}
