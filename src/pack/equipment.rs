@@ -85,6 +85,11 @@ impl Need {
         self.thing.as_ref().is_some_and(|thing| thing.household)
     }
 
+    /// How it is held and closed securely.
+    pub fn grip(&self) -> Option<&Placed<Line>> {
+        self.thing.as_ref()?.grip.as_ref()
+    }
+
     /// Whether it is lifted as a weight.
     pub fn is_weight(&self) -> bool {
         self.thing.as_ref().is_some_and(|thing| thing.weight)

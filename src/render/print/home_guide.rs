@@ -181,7 +181,7 @@ fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
             runs.push(Run::plain(". "));
             runs.extend(read_line(note));
         }
-        if let Some(grip) = need.thing.as_ref().and_then(|thing| thing.grip.as_ref()) {
+        if let Some(grip) = need.grip() {
             runs.push(Run::plain(". "));
             runs.extend(read_line(grip));
         }

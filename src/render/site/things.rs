@@ -5,9 +5,11 @@ use serde::Serialize;
 use super::Site;
 use super::frame::{Frame, frame_of_page};
 use super::html::{Html, Scribe};
-use crate::pack::{Need, Session, SessionId, Substitute, counted};
+use crate::pack::{Need, Pack, Session, SessionId, Substitute, counted};
+use crate::place::Placed;
 use crate::plan::Gathered;
 use crate::prose::plain_line;
+use crate::read::Line;
 use crate::render::phrases::{fitness_of, limits_of};
 use crate::render::{RenderFault, page_path};
 use crate::words::Words;
@@ -31,6 +33,8 @@ pub(super) struct Thing {
     /// `at most 200 g, 5–25 cm, soft`
     limits: Option<String>,
     note: Option<Html>,
+    /// How a weight is held and closed.
+    grip: Option<Html>,
     instead: Vec<StandIn>,
     /// On a session's page: the parts that use it.
     used_in: Vec<String>,
@@ -80,10 +84,15 @@ fn show_gathered(site: &Site<'_>, thing: &Gathered) -> Thing {
         household: thing.household,
         limits: None,
         note: None,
+        grip: scribe.line_if_any(grip_of(site.publication.pack, &thing.name)),
         instead: show_stand_ins(&site.words, &scribe, thing.count, &thing.substitutes),
         used_in: Vec::new(),
         sessions: sessions.map(link_to).collect(),
     }
+}
+
+fn grip_of<'p>(pack: &'p Pack, name: &str) -> Option<&'p Placed<Line>> {
+    pack.things.get(name)?.grip.as_ref()
 }
 
 /// What a session needs.
@@ -99,7 +108,8 @@ pub(super) fn show_need(
         optional: need.optional,
         household: need.is_household(),
         limits: limits_of(&need.limits, words),
-        note: need.note.as_ref().map(|note| scribe.line(note)),
+        note: scribe.line_if_any(need.note.as_ref()),
+        grip: scribe.line_if_any(need.grip()),
         instead: show_stand_ins(words, scribe, need.count, &need.substitutes),
         // A thing used all the way through needs no list of parts.
         used_in: if need.parts.len() == session.parts.len() {
