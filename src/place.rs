@@ -26,7 +26,7 @@ impl Place {
 }
 
 /// A value and where it was written.
-#[derive(Clone, Debug)]
+#[derive(Clone, Copy, Debug)]
 pub struct Placed<T> {
     pub value: T,
     pub place: Place,

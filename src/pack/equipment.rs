@@ -3,8 +3,9 @@
 use std::sync::Arc;
 
 use crate::place::{Place, Placed};
-use crate::quantity::{Length, Mass, Range};
+use crate::quantity::{Length, Mass, Range, Volume};
 use crate::read::Line;
+use crate::read::words::Filling;
 
 /// A thing of the shared list.
 #[derive(Clone, Debug)]
@@ -14,6 +15,10 @@ pub struct Thing {
     pub mass: Option<Placed<Range<Mass>>>,
     pub size: Option<Placed<Range<Length>>>,
     pub soft: Option<bool>,
+    /// What else it is, in small letters.
+    pub qualities: Vec<String>,
+    /// How many a usual home has; enough, where it is not said.
+    pub at_home: Option<u32>,
     /// Lifted as a weight.
     pub weight: bool,
     /// How a weight is held and closed securely.
@@ -28,9 +33,18 @@ pub struct Thing {
 pub struct Substitute {
     pub thing: Placed<Line>,
     pub plural: String,
+    /// Its mass when it is used: with what it is filled with.
     pub mass: Option<Placed<Range<Mass>>>,
     pub size: Option<Placed<Range<Length>>>,
     pub soft: Option<bool>,
+    /// What else it is, in small letters.
+    pub qualities: Vec<String>,
+    /// What it is filled with, and how much of it.
+    pub filling: Option<(Filling, Volume)>,
+    /// A filling without a volume, or a volume without a filling.
+    pub half_filled: Option<Place>,
+    /// How many a usual home has; enough, where it is not said.
+    pub at_home: Option<u32>,
     pub note: Option<Placed<Line>>,
 }
 
@@ -40,6 +54,8 @@ pub struct Limits {
     pub mass: Option<Placed<Range<Mass>>>,
     pub size: Option<Placed<Range<Length>>>,
     pub soft: Option<bool>,
+    /// What else it must be.
+    pub qualities: Vec<Placed<Line>>,
 }
 
 /// A thing that a session needs.

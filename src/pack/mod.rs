@@ -4,22 +4,28 @@
 //! still carries the place it was written at.
 
 mod equipment;
+mod filling;
 mod id;
 mod lead;
 mod part;
+mod part_space;
 mod session;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 pub use equipment::{Limits, Need, Substitute, Thing, counted};
+pub use filling::filled_mass;
 pub use id::SessionId;
 pub use lead::Lead;
-pub use part::{Fault, Measure, Part, PartKind, ThrowRules};
+pub use part::{
+    Fault, Measure, Part, PartKind, PartLengths, Points, PointsFormula, Reference, ThrowRules,
+};
+pub use part_space::{FlightSaid, PartSpace};
 pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
 
 use crate::place::{FileId, Files, Placed};
-use crate::quantity::{Ages, Date};
+use crate::quantity::{Ages, Date, Decimal, Length};
 use crate::read::words::Paper;
 use crate::read::{Line, Prose};
 
@@ -37,6 +43,10 @@ pub struct Pack {
     pub contact: Option<Placed<Line>>,
     pub address: Option<Placed<Line>>,
     pub teacher_pages: bool,
+    /// The metabolic equivalent that moderate effort begins at.
+    pub moderate_from: Decimal,
+    /// The height of a usual room.
+    pub room_height: Length,
     /// The shared list, by name.
     pub things: BTreeMap<String, Arc<Thing>>,
     /// Names that the shared list has once already, where they stand again.

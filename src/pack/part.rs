@@ -1,9 +1,12 @@
 //! A part of a session: the warm-up, a technique step, a challenge, a stretch task or the cool-down.
 
 use crate::place::Placed;
+use crate::quantity::{Decimal, Duration};
+use crate::read::compendium::Compendium;
 use crate::read::words::{AdultHelp, Better, Effort, Measured, Movement, Task};
 use crate::read::{Line, PartTime, Prose};
 
+use super::part_space::{FlightSaid, PartSpace};
 use super::session::Picture;
 
 /// Which part of a session it is, in the order they are done.
@@ -63,7 +66,22 @@ pub struct Part {
     pub adult: Option<Placed<AdultHelp>>,
     pub throw: Option<ThrowRules>,
     pub measure: Option<Placed<Measure>>,
+    pub space: Option<Placed<PartSpace>>,
+    pub flight: Option<Placed<FlightSaid>>,
+    pub compendium: Option<Placed<Compendium>>,
+    pub lengths: PartLengths,
     pub pictures: Vec<Picture>,
+}
+
+/// What may happen to a part in another slot.
+#[derive(Clone, Debug)]
+pub struct PartLengths {
+    pub shortest: Option<Placed<Duration>>,
+    pub longest: Option<Placed<Duration>>,
+    /// A warm-up and a cool-down are essential unless the session says otherwise: common practice.
+    pub essential: bool,
+    /// From 1 to 5.
+    pub worth: Placed<u32>,
 }
 
 impl Part {
@@ -129,4 +147,30 @@ pub struct Measure {
     pub attempts: Option<Placed<u32>>,
     pub better: Option<Placed<Better>>,
     pub criteria: Vec<Placed<Line>>,
+    pub points: Option<Placed<Points>>,
+    pub reference: Option<Reference>,
+}
+
+/// Points for a mark.
+#[derive(Clone, Debug)]
+pub struct Points {
+    /// The mark that each step begins at, and its points.
+    pub steps: Vec<(Placed<Line>, Placed<u32>)>,
+    pub formula: Option<Placed<PointsFormula>>,
+    pub source: Option<Placed<Line>>,
+}
+
+/// The whole part of a · |mark − b|^c.
+#[derive(Clone, Copy, Debug)]
+pub struct PointsFormula {
+    pub a: Decimal,
+    pub b: Decimal,
+    pub c: Decimal,
+}
+
+/// A mark to compare with, and where it is from.
+#[derive(Clone, Debug)]
+pub struct Reference {
+    pub mark: Placed<Line>,
+    pub source: Option<Placed<Line>>,
 }

@@ -22,6 +22,10 @@ impl Mass {
         Self { milligrams: grams * 1000 }
     }
 
+    pub const fn from_milligrams(milligrams: u32) -> Self {
+        Self { milligrams }
+    }
+
     pub const fn milligrams(self) -> u32 {
         self.milligrams
     }

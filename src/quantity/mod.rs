@@ -1,4 +1,5 @@
-//! Quantities with their units in the type: times, lengths, masses, ages, counts and dates.
+//! Quantities with their units in the type: times, lengths, masses, volumes,
+//! speeds, angles, ages and dates.
 //!
 //! All are whole numbers of the smallest step (seconds, millimetres, milligrams), so that sums are exact.
 //! Each reads the short forms a teacher writes ("1 min 30 s", "2.4 m", "400 g") and says, when it
@@ -6,18 +7,26 @@
 
 mod ages;
 mod amount;
+mod angle;
 mod date;
+mod decimal;
 mod duration;
 mod length;
 mod mass;
 mod range;
+mod speed;
+mod volume;
 
 pub use ages::Ages;
+pub use angle::Angle;
 pub use date::Date;
+pub use decimal::Decimal;
 pub use duration::Duration;
 pub use length::Length;
 pub use mass::Mass;
 pub use range::Range;
+pub use speed::Speed;
+pub use volume::Volume;
 
 /// Why a quantity could not be read, and what to write instead.
 #[derive(Clone, Debug, PartialEq, Eq)]

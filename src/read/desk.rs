@@ -4,7 +4,9 @@
 use super::node::{Field, Node, Value};
 use crate::finding::Finding;
 use crate::place::{Place, Placed};
-use crate::quantity::{Ages, Date, Duration, Length, Mass, Quantity, Range};
+use crate::quantity::{
+    Ages, Angle, Date, Decimal, Duration, Length, Mass, Quantity, Range, Speed, Volume,
+};
 
 /// Collects the findings of one file.
 #[derive(Debug, Default)]
@@ -116,7 +118,19 @@ macro_rules! quantities_from_nodes {
         }
     )*};
 }
-quantities_from_nodes!(Ages, Date, Duration, Length, Mass, Range<Length>, Range<Mass>);
+quantities_from_nodes!(
+    Ages,
+    Angle,
+    Date,
+    Decimal,
+    Duration,
+    Length,
+    Mass,
+    Range<Length>,
+    Range<Mass>,
+    Speed,
+    Volume
+);
 
 fn read_quantity<Q: Quantity>(node: &Node, desk: &mut Desk) -> Option<Q> {
     let text = read_scalar(node, desk, Q::ASKED)?;

@@ -12,7 +12,9 @@ pub(crate) mod record;
 
 mod yaml;
 
+pub mod compendium;
 pub mod pack_files;
+pub mod part_file;
 pub mod session_file;
 pub mod words;
 

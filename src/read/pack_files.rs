@@ -5,7 +5,7 @@ use super::session_file::SubstituteDoc;
 use super::text::{Line, Prose};
 use super::words::Paper;
 use crate::place::Placed;
-use crate::quantity::{Ages, Length, Mass, Range};
+use crate::quantity::{Ages, Decimal, Length, Mass, Range};
 
 record! {
     /// What a department says once for all its sessions.
@@ -30,6 +30,10 @@ record! {
         credit: Option<Placed<Line>>,
         /// Where the pages will stand on the web.
         address: Option<Placed<Line>>,
+        /// The metabolic equivalent that moderate begins at, 4 where it is not said.
+        moderate_from: Option<Placed<Decimal>>,
+        /// The height of a usual room, 2.3 m where it is not said.
+        room_height: Option<Placed<Length>>,
         /// Whether the pages for teachers are made.
         teacher_pages: Option<Placed<bool>>,
     }
@@ -56,10 +60,14 @@ record! {
         size: Option<Placed<Range<Length>>>,
         /// Whether it is soft.
         soft: Option<Placed<bool>>,
+        /// What else it is: flat, round, see-through …
+        is: Vec<Placed<Line>>,
         /// Whether it is lifted as a weight.
         weight: Option<Placed<bool>>,
         /// How a weight is held and closed securely.
         grip: Option<Placed<Line>>,
+        /// How many a usual home has; where it is not said, enough.
+        at_home: Option<Placed<u32>>,
         /// Whether every home has it.
         household: Option<Placed<bool>>,
         /// What can stand in for it.

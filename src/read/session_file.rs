@@ -2,15 +2,12 @@
 
 use super::desk::{Desk, FromNode};
 use super::node::{Node, Value};
-use super::part_time::PartTime;
+use super::part_file::PartDoc;
 use super::record::record;
 use super::text::{Line, Prose};
-use super::words::{
-    Activity, AdultHelp, Better, Effort, Measured, Movement, QuestionKind, State, Surface, Task,
-    Whereabouts,
-};
+use super::words::{Activity, Filling, QuestionKind, State, Surface, Whereabouts};
 use crate::place::Placed;
-use crate::quantity::{Ages, Date, Duration, Length, Mass, Range};
+use crate::quantity::{Ages, Date, Duration, Length, Mass, Range, Volume};
 
 record! {
     /// One session.
@@ -81,6 +78,8 @@ record! {
         size: Option<Placed<Range<Length>>>,
         /// Whether a thing in its place must be soft.
         soft: Option<Placed<bool>>,
+        /// What else a thing in its place must be: flat, round, see-through …
+        must_be: Vec<Placed<Line>>,
         /// Whether the session works without it.
         optional: Option<Placed<bool>>,
         /// What else to know.
@@ -103,6 +102,14 @@ record! {
         size: Option<Placed<Range<Length>>>,
         /// Whether it is soft.
         soft: Option<Placed<bool>>,
+        /// What else it is: flat, round, see-through …
+        is: Vec<Placed<Line>>,
+        /// What it holds when it is full.
+        volume: Option<Placed<Volume>>,
+        /// What it is filled with; its own mass is then that of the empty thing.
+        filling: Option<Placed<Filling>>,
+        /// How many a usual home has; where it is not said, enough.
+        at_home: Option<Placed<u32>>,
         /// How to make or hold it.
         note: Option<Placed<Line>>,
     }
@@ -155,76 +162,6 @@ record! {
         alt: Option<Placed<Line>>,
         /// A line below it.
         caption: Option<Placed<Line>>,
-    }
-}
-
-record! {
-    /// A warm-up, technique step, challenge, stretch task or cool-down.
-    pub struct PartDoc = "a part of the session" {
-        /// What the part is called.
-        title: Placed<Line>,
-        /// Its time, in one figure or shared out over explaining, work, rest and rounds.
-        time: Option<Placed<PartTime>>,
-        /// Rest, light, moderate or vigorous.
-        effort: Option<Placed<Effort>>,
-        /// What the body does.
-        movements: Vec<Placed<Movement>>,
-        /// What the practice task does: inform, extend, refine or apply.
-        task: Option<Placed<Task>>,
-        /// What to do, said to the child.
-        how: Placed<Prose>,
-        /// What to think of, short enough to call out.
-        key_points: Vec<Placed<Line>>,
-        /// Common faults, and what to say.
-        faults: Vec<FaultDoc>,
-        /// An easier form.
-        easier: Option<Placed<Line>>,
-        /// A harder form.
-        harder: Option<Placed<Line>>,
-        /// Whether this part wants an adult nearby or helping.
-        adult: Option<Placed<AdultHelp>>,
-        /// The rules for things that fly.
-        throw: Option<Placed<ThrowDoc>>,
-        /// How the try is measured.
-        measure: Option<Placed<MeasureDoc>>,
-        /// Pictures of this part.
-        pictures: Vec<PictureDoc>,
-    }
-}
-
-record! {
-    /// A common fault and what to say to the child who shows it.
-    pub struct FaultDoc = "a common fault" {
-        /// What is seen.
-        see: Placed<Line>,
-        /// What to say.
-        say: Placed<Line>,
-    }
-}
-
-record! {
-    /// Where thrown, kicked or struck things may land, and when they are fetched.
-    pub struct ThrowDoc = "the rules for throwing" {
-        /// The zone that is kept clear.
-        landing_zone: Option<Placed<Line>>,
-        /// When to stop and collect.
-        stop_and_collect: Option<Placed<Line>>,
-    }
-}
-
-record! {
-    /// How a try is measured.
-    pub struct MeasureDoc = "the measure" {
-        /// Distance, time, count, points or criteria.
-        what: Placed<Measured>,
-        /// The unit of the mark.
-        unit: Option<Placed<Line>>,
-        /// How many attempts count.
-        attempts: Option<Placed<u32>>,
-        /// Whether more or less is better.
-        better: Option<Placed<Better>>,
-        /// What is judged, for a mark by criteria.
-        criteria: Vec<Placed<Line>>,
     }
 }
 

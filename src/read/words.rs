@@ -106,6 +106,31 @@ choice! {
 }
 
 choice! {
+    /// How a part takes up floor.
+    pub enum SpaceKind = "a kind of space" {
+        /// Room for one or more to move about in.
+        Area = "area",
+        /// A straight line with a run-up and room to stop.
+        Strip = "strip",
+        /// A take-off line with a run-up, a landing and room beyond it.
+        Jump = "jump",
+        /// Room in front of a wall.
+        Wall = "wall",
+        /// A throwing line with a sector and a margin beyond the furthest landing.
+        Throw = "throw",
+    }
+}
+
+choice! {
+    /// What a container is filled with, to weigh something.
+    pub enum Filling = "a filling this program knows" {
+        Water = "water",
+        Rice = "rice",
+        Sand = "sand",
+    }
+}
+
+choice! {
     /// What a challenge measures.
     pub enum Measured = "something this program can measure" {
         Distance = "distance",

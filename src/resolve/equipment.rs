@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
-use crate::pack::{Limits, Need, Part, Substitute, Thing};
+use crate::pack::{Limits, Need, Part, Substitute, Thing, filled_mass};
 use crate::place::Placed;
 use crate::read::Line;
 use crate::read::pack_files::{EquipmentDoc, ThingDoc};
@@ -34,6 +34,8 @@ fn resolve_thing(doc: ThingDoc) -> Thing {
         mass: doc.mass,
         size: doc.size,
         soft: doc.soft.map(|soft| soft.value),
+        qualities: qualities_of(&doc.is),
+        at_home: doc.at_home.map(|count| count.value),
         weight: is(doc.weight),
         grip: doc.grip,
         household: is(doc.household),
@@ -42,14 +44,34 @@ fn resolve_thing(doc: ThingDoc) -> Thing {
 }
 
 fn resolve_substitute(doc: SubstituteDoc) -> Substitute {
+    let filling = doc.filling.as_ref().zip(doc.volume.as_ref());
+    let half_filled = match (&doc.filling, &doc.volume) {
+        (Some(filling), None) => Some(filling.place),
+        (None, Some(volume)) => Some(volume.place),
+        _ => None,
+    };
     Substitute {
         plural: plural_of(&doc.thing, doc.plural.as_ref()),
         thing: doc.thing,
-        mass: doc.mass,
+        mass: match filling {
+            Some((filling, volume)) => {
+                let empty = doc.mass.as_ref().map(|mass| mass.value);
+                Some(Placed::new(filled_mass(empty, volume.value, filling.value), volume.place))
+            }
+            None => doc.mass,
+        },
+        filling: filling.map(|(filling, volume)| (filling.value, volume.value)),
+        half_filled,
+        qualities: qualities_of(&doc.is),
+        at_home: doc.at_home.map(|count| count.value),
         size: doc.size,
         soft: doc.soft.map(|soft| soft.value),
         note: doc.note,
     }
+}
+
+fn qualities_of(written: &[Placed<Line>]) -> Vec<String> {
+    written.iter().map(|quality| quality.to_lowercase()).collect()
 }
 
 fn plural_of(name: &Placed<Line>, plural: Option<&Placed<Line>>) -> String {
@@ -92,7 +114,12 @@ fn resolve_need(doc: NeedDoc, parts: &[Part], things: &BTreeMap<String, Arc<Thin
         count: doc.count.map_or(1, |count| count.value),
         parts: used_by,
         strangers,
-        limits: Limits { mass: doc.mass, size: doc.size, soft: doc.soft.map(|soft| soft.value) },
+        limits: Limits {
+            mass: doc.mass,
+            size: doc.size,
+            soft: doc.soft.map(|soft| soft.value),
+            qualities: doc.must_be,
+        },
         optional: doc.optional.is_some_and(|optional| optional.value),
         note: doc.note,
         thing,

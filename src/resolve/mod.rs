@@ -14,12 +14,18 @@ use crate::pack::{
     Statement, Thing,
 };
 use crate::place::{FileId, Files, Place, Placed};
+use crate::quantity::{Decimal, Length};
+use crate::read::compendium::USUAL_MODERATE_FROM;
 use crate::read::pack_files::{CurriculumDoc, PackDoc};
 use crate::read::session_file::{AdaptationsDoc, SessionDoc, SpaceDoc, StandingDoc};
 use crate::read::words::{Paper, Whereabouts};
 use crate::read::{Documents, Written};
 
 pub use pictures::path_from;
+
+/// The height of a room in a pack that sets none: what England’s nationally described space standard
+/// (2015) asks of most of a home’s floor.
+const USUAL_ROOM_HEIGHT: Length = Length::from_millimetres(2300);
 
 /// The language of a pack that names none.
 const USUAL_LANGUAGE: &str = "en-GB";
@@ -50,6 +56,11 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         welcome: shared.as_ref().and_then(|doc| doc.welcome.clone()),
         contact: shared.as_ref().and_then(|doc| doc.contact.clone()),
         address: shared.as_ref().and_then(|doc| doc.address.clone()),
+        moderate_from: moderate_from(shared.as_ref()),
+        room_height: shared
+            .as_ref()
+            .and_then(|doc| doc.room_height.as_ref())
+            .map_or(USUAL_ROOM_HEIGHT, |height| height.value),
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
         things_twice,
@@ -62,6 +73,13 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         files: documents.files,
         today: documents.today,
     }
+}
+
+/// Where moderate begins for this pack.
+fn moderate_from(shared: Option<&PackDoc>) -> Decimal {
+    shared
+        .and_then(|doc| doc.moderate_from.as_ref())
+        .map_or(USUAL_MODERATE_FROM, |written| written.value)
 }
 
 fn title_of(shared: Option<&PackDoc>, name: &str) -> String {
@@ -101,16 +119,9 @@ fn resolve_session(
     shared: Option<&PackDoc>,
     things: &BTreeMap<String, Arc<Thing>>,
 ) -> Session {
-    let Written { file, doc } = written;
+    let Written { file, mut doc } = written;
     let path = files.get(file).path.clone();
-    let parts = parts::resolve_parts(
-        &path,
-        doc.warm_up,
-        doc.technique,
-        doc.challenge,
-        doc.stretch,
-        doc.cool_down,
-    );
+    let parts = parts::resolve_parts(&path, &mut doc, moderate_from(shared));
     let needs = equipment::resolve_needs(doc.equipment, &parts, things);
     Session {
         id: SessionId::of_path(&path),

@@ -1,44 +1,60 @@
 //! The parts of a session in the order they are done.
 
-use crate::pack::{Fault, Measure, Part, PartKind, ThrowRules};
-use crate::read::session_file::{MeasureDoc, PartDoc};
+use crate::pack::{
+    Fault, FlightSaid, Measure, Part, PartKind, PartLengths, PartSpace, Points, PointsFormula,
+    Reference, ThrowRules,
+};
+use crate::place::Placed;
+use crate::quantity::Decimal;
+use crate::read::part_file::{
+    FlightDoc, FormulaDoc, MeasureDoc, PartDoc, PartSpaceDoc, PointsDoc, ReferenceDoc, ThrowDoc,
+};
+use crate::read::session_file::SessionDoc;
+use crate::read::words::Effort;
 
 use super::pictures::resolve_pictures;
 
-/// Puts the parts in order and numbers those of each kind.
+/// The worth of a part that says none: the middle of 1 to 5.
+const USUAL_WORTH: u32 = 3;
+
+/// Puts the parts in order and numbers those of each kind. They are taken out of the document.
 pub(super) fn resolve_parts(
     path: &str,
-    warm_up: Option<PartDoc>,
-    technique: Vec<PartDoc>,
-    challenge: Vec<PartDoc>,
-    stretch: Vec<PartDoc>,
-    cool_down: Option<PartDoc>,
+    doc: &mut SessionDoc,
+    moderate_from: Decimal,
 ) -> Vec<Part> {
     let groups = [
-        (PartKind::WarmUp, Vec::from_iter(warm_up)),
-        (PartKind::Technique, technique),
-        (PartKind::Challenge, challenge),
-        (PartKind::Stretch, stretch),
-        (PartKind::CoolDown, Vec::from_iter(cool_down)),
+        (PartKind::WarmUp, Vec::from_iter(doc.warm_up.take())),
+        (PartKind::Technique, std::mem::take(&mut doc.technique)),
+        (PartKind::Challenge, std::mem::take(&mut doc.challenge)),
+        (PartKind::Stretch, std::mem::take(&mut doc.stretch)),
+        (PartKind::CoolDown, Vec::from_iter(doc.cool_down.take())),
     ];
     let mut parts = Vec::new();
     for (kind, docs) in groups {
         let of = docs.len();
         for (index, doc) in docs.into_iter().enumerate() {
-            parts.push(resolve_part(path, kind, (index + 1, of), doc));
+            parts.push(resolve_part(path, kind, (index + 1, of), doc, moderate_from));
         }
     }
     parts
 }
 
-fn resolve_part(path: &str, kind: PartKind, (number, of): (usize, usize), doc: PartDoc) -> Part {
+fn resolve_part(
+    path: &str,
+    kind: PartKind,
+    (number, of): (usize, usize),
+    doc: PartDoc,
+    moderate_from: Decimal,
+) -> Part {
     Part {
         kind,
         number,
         of,
+        effort: doc.effort.or(effort_by_compendium(&doc, moderate_from)),
+        lengths: resolve_lengths(kind, &doc),
         title: doc.title,
         time: doc.time,
-        effort: doc.effort,
         movements: doc.movements,
         task: doc.task,
         how: doc.how,
@@ -47,13 +63,33 @@ fn resolve_part(path: &str, kind: PartKind, (number, of): (usize, usize), doc: P
         easier: doc.easier,
         harder: doc.harder,
         adult: doc.adult,
-        throw: doc.throw.map(|throw| ThrowRules {
-            landing_zone: throw.value.landing_zone,
-            stop_and_collect: throw.value.stop_and_collect,
-        }),
+        throw: doc.throw.map(|throw| resolve_throw(throw.value)),
         measure: doc.measure.map(|measure| measure.map(resolve_measure)),
+        space: doc.space.map(|space| space.map(resolve_space)),
+        flight: doc.flight.map(|flight| flight.map(resolve_flight)),
+        compendium: doc.compendium,
         pictures: resolve_pictures(path, doc.pictures),
     }
+}
+
+/// The band of the entry a part is likened to, where the part names no effort of its own.
+fn effort_by_compendium(doc: &PartDoc, moderate_from: Decimal) -> Option<Placed<Effort>> {
+    let like = doc.compendium.as_ref()?;
+    Some(Placed::new(like.value.band(moderate_from), like.place))
+}
+
+fn resolve_lengths(kind: PartKind, doc: &PartDoc) -> PartLengths {
+    let is_usually_kept = matches!(kind, PartKind::WarmUp | PartKind::CoolDown);
+    PartLengths {
+        shortest: doc.shortest,
+        longest: doc.longest,
+        essential: doc.essential.map_or(is_usually_kept, |essential| essential.value),
+        worth: doc.worth.unwrap_or(Placed::new(USUAL_WORTH, doc.title.place)),
+    }
+}
+
+fn resolve_throw(doc: ThrowDoc) -> ThrowRules {
+    ThrowRules { landing_zone: doc.landing_zone, stop_and_collect: doc.stop_and_collect }
 }
 
 fn resolve_measure(doc: MeasureDoc) -> Measure {
@@ -63,5 +99,46 @@ fn resolve_measure(doc: MeasureDoc) -> Measure {
         attempts: doc.attempts,
         better: doc.better,
         criteria: doc.criteria,
+        points: doc.points.map(|points| points.map(resolve_points)),
+        reference: doc.reference.map(|reference| resolve_reference(reference.value)),
+    }
+}
+
+fn resolve_points(doc: PointsDoc) -> Points {
+    let formula = |doc: FormulaDoc| PointsFormula { a: doc.a.value, b: doc.b.value, c: doc.c.value };
+    Points {
+        steps: doc.steps.into_iter().map(|step| (step.from, step.points)).collect(),
+        formula: doc.formula.map(|written| written.map(formula)),
+        source: doc.source,
+    }
+}
+
+fn resolve_reference(doc: ReferenceDoc) -> Reference {
+    Reference { mark: doc.mark, source: doc.source }
+}
+
+fn resolve_space(doc: PartSpaceDoc) -> PartSpace {
+    PartSpace {
+        kind: doc.kind,
+        length: doc.length,
+        width: doc.width,
+        height: doc.height,
+        people: doc.people,
+        run_up: doc.run_up,
+        stopping: doc.stopping,
+        reach: doc.reach,
+        margin: doc.margin,
+        sector: doc.sector,
+    }
+}
+
+fn resolve_flight(doc: FlightDoc) -> FlightSaid {
+    FlightSaid {
+        of: doc.of,
+        speed: doc.speed,
+        distance: doc.distance,
+        rise: doc.rise,
+        angle: doc.angle,
+        height: doc.height,
     }
 }
