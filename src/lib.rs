@@ -12,6 +12,7 @@
 //! | [`publish`] | bundle → a folder, swapped in whole |
 
 pub mod command;
+pub mod drawing;
 pub mod finding;
 pub mod inspect;
 mod letters;

@@ -34,7 +34,7 @@ pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
 }
 
 fn inspect_session(session: &Session, pack: &Pack) -> Vec<Finding> {
-    let plans = plan_session(session);
+    let plans = plan_session(session, pack);
     let mut findings = Vec::new();
     for rule in rules::ALL {
         if let Check::Session(check) = rule.check {

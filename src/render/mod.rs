@@ -3,6 +3,7 @@
 
 pub mod house;
 pub mod phrases;
+pub mod plan_phrases;
 pub mod print;
 pub mod site;
 
@@ -99,7 +100,7 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle
     let house = House::new(&pack.look);
     let publication = Publication {
         pack,
-        plans: pack.sessions.iter().map(plan_session).collect(),
+        plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
         gathering: plan_gathering(pack),
         words: Arc::new(house.words(&pack.language)?),
         house,

@@ -8,6 +8,15 @@ use crate::read::PartTime;
 use crate::read::words::{Effort, Measured, Whereabouts};
 use crate::words::{Filling, Words};
 
+/// The languages written from right to left, by their BCP 47 primary subtag (Unicode CLDR).
+const RIGHT_TO_LEFT: [&str; 10] = ["ar", "ckb", "dv", "fa", "he", "ps", "sd", "ug", "ur", "yi"];
+
+/// Whether a language, named by its BCP 47 tag, is written from right to left.
+pub fn is_right_to_left(language: &str) -> bool {
+    let primary = language.split('-').next().unwrap_or_default().to_ascii_lowercase();
+    RIGHT_TO_LEFT.contains(&primary.as_str())
+}
+
 /// The key of a kind of part: `warm-up`, `technique` …
 pub const fn part_key(kind: PartKind) -> &'static str {
     match kind {

@@ -110,6 +110,53 @@ date = Date
 licence = Licence
 credit = Credit
 
+## Plans, on pages and on paper
+
+plan = Floor plan
+plan-same = The same floor as in
+plan-says = Floor plan to scale, { $length } long and { $width } wide.
+plan-stand = Stand here to start
+plan-wait = Wait here, behind the line
+plan-line = The line
+plan-wall = The wall
+plan-moving = Room to move in
+plan-run-up = Behind the line
+plan-landing = Landing
+plan-stopping = To come to a stop
+plan-clear = Kept clear: nobody goes here
+plan-floor = Your floor
+plan-for = For { $parts }
+plan-headroom = Headroom: { $height }.
+plan-askew = Lay it from corner to corner: it fits only at a slant.
+plan-unfit = It needs more floor than this session promises: go somewhere larger.
+setting-out = Setting out with a tape
+tape-line = Lay the line, { $length } long.
+tape-right-angle = To go straight ahead: mark { $along } along the line from one end, and { $away } away from the same end; move the second mark until the two marks are { $across } apart.
+tape-diagonals = Mark { $length } by { $width }. It is square when both diagonals are { $diagonal }.
+tape-sector = From the middle of the line measure { $along } twice, to two marks { $apart } apart. These are the sides of the landing.
+tape-reach = The furthest landing is { $reach } from the line. Keep { $margin } more clear behind it.
+tape-wait = Anyone who waits stands { $behind } behind the line.
+
+slots = Another time
+slots-how = The warm-up and the cool-down stay. What matters most is kept.
+slot-in = In { $time }
+slot-same = Everything fits.
+slot-drop = Leave out: { $list }.
+slot-change = { $part }: { $time }.
+slot-change-rounds = { $part }: { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+}, { $time }.
+slot-left = { $time } are left over.
+slot-too-short = Too short by { $by }: what must stay takes longer.
+
+effort-talk = Talk
+effort-still = The longest time standing still is { $time }, in “{ $part }”.
+
+flight-axis-angle = Angle
+flight-axis-distance = Distance (m)
+flight-figure-says = Distance against angle. The best is
+
 ## Pages
 
 skip = Skip to the content

@@ -1,10 +1,11 @@
 //! The content of one activity card: a part of the session, as strips that may go on on another card.
 
-use super::marks::{effort_steps, effort_width};
+use super::drawings::place_marks;
 use super::page::Item;
 use super::scale::Type;
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
+use crate::drawing::{effort_steps, effort_width};
 use crate::pack::{Fault, Measure, Part, PartKind, Picture};
 use crate::picture::pixels_of;
 use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
@@ -57,7 +58,7 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
             let left = width - line.width;
             items.extend(placed(line, left).map(|item| item.moved(0.0, 3.0)));
             let steps = left - effort_width(13.0) - 5.0;
-            items.extend(effort_steps(effort.value, (steps, 1.5), 13.0));
+            items.extend(place_marks(effort_steps(effort.value, (steps, 1.5), 13.0)));
         }
     }
     column.drawing(kind.leading, items);

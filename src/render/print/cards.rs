@@ -3,12 +3,13 @@
 
 use super::card::{CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips};
 use super::flow::{Frame, break_frames, count_split, place_frames};
-use super::marks::part_mark;
+use super::drawings::place_marks;
 use super::page::{BLACK, Corner, Item, MM, Page, WHITE};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
 use super::sheets::{SheetSource, fit_line, one};
 use super::strip::{Column, Strip, placed};
+use crate::drawing::part_mark;
 use crate::prose::plain_line;
 use crate::render::phrases::part_name;
 use crate::words::Filling;
@@ -122,7 +123,7 @@ const TAB: f32 = 18.0;
 fn tab(width: f32) -> Item {
     let points = [(0.0, 0.0), (width - 6.0, 0.0), (width, 6.0), (width, TAB), (0.0, TAB)];
     let outline = points.map(|at| Corner { at, is_bent: false }).to_vec();
-    Item::Shape { outline, fill: Some(BLACK), stroke: None, stroke_grey: BLACK }
+    Item::Shape { outline, fill: Some(BLACK), stroke: None }
 }
 
 /// The head of a card: a tab with mark and kind, a thick line, the title.
@@ -137,7 +138,7 @@ fn lay_head(
     let mut inside = Vec::new();
     let mut left = 7.0;
     if let Some(kind) = head.kind {
-        inside.extend(part_mark(kind, (left, 2.5), 13.0));
+        inside.extend(place_marks(part_mark(kind, (left, 2.5), 13.0)));
         left += 19.0;
     }
     // The right end of this line is left free for the card’s number.

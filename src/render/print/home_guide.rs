@@ -1,13 +1,14 @@
 //! The home guide: one page for the adult at home, with the running order, the things to gather, the
 //! space and the cautions.
 
+use super::drawings::place_drawing;
 use super::page::{Item, Page};
 use super::scale::{SMALLEST, Type};
 use super::shaper::Shaper;
 use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_head};
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
-use super::time_line::{HEIGHT, draw_time_line};
+use crate::drawing::draw_time_line;
 use crate::pack::{Need, Substitute};
 use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
@@ -49,8 +50,9 @@ fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> 
     column.gap(7.0);
     facts(&mut column, source);
     column.gap(10.0);
-    let line = draw_time_line(column.shaper, source, width);
-    column.drawing(HEIGHT, line);
+    let line = draw_time_line(source.session, &source.plans.time, source.words, source.room(width));
+    let drawn = place_drawing(column.shaper, &line);
+    column.drawing(line.height, drawn);
     column.gap(5.0);
     running_order(&mut column, source);
     for strip in std::mem::take(&mut column.strips) {

@@ -6,11 +6,11 @@
 
 mod card;
 mod cards;
+mod drawings;
 mod faces;
 mod flow;
 mod font_program;
 mod home_guide;
-mod marks;
 mod page;
 mod record;
 mod review;
@@ -19,7 +19,6 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod strip;
-mod time_line;
 mod writer;
 
 use rayon::prelude::*;

@@ -14,8 +14,7 @@ pub struct Page {
     pub items: Vec<Item>,
 }
 
-/// A point: right, then down.
-pub type At = (f32, f32);
+pub use crate::drawing::{At, Corner};
 
 /// Black is 0, white is 1.
 pub type Grey = f32;
@@ -23,20 +22,26 @@ pub type Grey = f32;
 pub const BLACK: Grey = 0.0;
 pub const WHITE: Grey = 1.0;
 
+/// How an outline is drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stroke {
+    pub thickness: f32,
+    pub grey: Grey,
+    /// Drawn and left out in turn.
+    pub dash: Option<(f32, f32)>,
+}
+
 /// Something drawn.
 #[derive(Clone, Debug)]
 pub enum Item {
     Glyphs(GlyphRun),
     Line { from: At, to: At, thickness: f32, dash: Option<(f32, f32)>, grey: Grey },
-    Shape { outline: Vec<Corner>, fill: Option<Grey>, stroke: Option<f32>, stroke_grey: Grey },
+    Shape {
+        outline: Vec<Corner>,
+        fill: Option<Grey>,
+        stroke: Option<Stroke>,
+    },
     Picture { path: String, at: At, width: f32, height: f32 },
-}
-
-/// A corner of an outline; a bent one is a control point of a curve.
-#[derive(Clone, Copy, Debug)]
-pub struct Corner {
-    pub at: At,
-    pub is_bent: bool,
 }
 
 /// Shaped words in one face and size on one baseline.
@@ -70,7 +75,8 @@ impl Item {
         let (x, y) = at;
         let corners = [(x, y), (x + size.0, y), (x + size.0, y + size.1), (x, y + size.1)];
         let outline = corners.map(|at| Corner { at, is_bent: false }).to_vec();
-        Self::Shape { outline, fill, stroke, stroke_grey: BLACK }
+        let stroke = stroke.map(|thickness| Stroke { thickness, grey: BLACK, dash: None });
+        Self::Shape { outline, fill, stroke }
     }
 
     /// The same item in another shade, as white words on a black tab.
@@ -79,9 +85,9 @@ impl Item {
         match &mut self {
             Self::Glyphs(run) => run.grey = shade,
             Self::Line { grey, .. } => *grey = shade,
-            Self::Shape { fill, stroke_grey, .. } => {
+            Self::Shape { fill, stroke, .. } => {
                 *fill = fill.map(|_| shade);
-                *stroke_grey = shade;
+                *stroke = stroke.map(|stroke| Stroke { grey: shade, ..stroke });
             }
             Self::Picture { .. } => {}
         }

@@ -1,10 +1,13 @@
 //! What every sheet maker works from.
 
+use super::scale::SMALLEST;
 use super::shaper::Shaper;
+use crate::drawing::Room;
 use crate::pack::{Pack, Session};
 use crate::plan::Plans;
 use crate::prose::{Run, plain_line};
 use crate::read::words::Paper;
+use crate::render::phrases::is_right_to_left;
 use crate::words::Words;
 
 /// One session, ready to be laid out.
@@ -22,6 +25,12 @@ impl SheetSource<'_> {
 
     pub fn title(&self) -> String {
         plain_line(&self.session.title)
+    }
+
+    /// The room for a drawing so wide; its words as small as paper has them.
+    pub fn room(&self, width: f32) -> Room {
+        let is_rtl = is_right_to_left(&self.pack.language);
+        Room { width, tallest: width * 0.5, words: SMALLEST, is_rtl }
     }
 
     /// “Standing jump · CC-BY-4.0”, for the foot of every page.

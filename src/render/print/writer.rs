@@ -13,7 +13,7 @@ use printpdf::{
 
 use super::faces::Faces;
 use super::font_program::thin_program;
-use super::page::{At, Corner, GlyphRun, Item, Page};
+use super::page::{At, Corner, GlyphRun, Item, Page, Stroke};
 use crate::picture::dots_for_paper;
 
 /// What a PDF says about itself.
@@ -86,18 +86,12 @@ impl<'f> Writer<'f> {
         match item {
             Item::Glyphs(run) => self.write_glyphs(run, height, ops),
             Item::Line { from, to, thickness, dash, grey } => {
-                let pattern = dash.map_or_else(LineDashPattern::default, |(on, off)| {
-                    LineDashPattern::new(0.0, &[on, off])
-                });
-                ops.push(Op::SetLineDashPattern { dash: pattern });
-                ops.push(Op::SetOutlineThickness { pt: Pt(*thickness) });
-                ops.push(Op::SetOutlineColor { col: ink(*grey) });
+                set_stroke(Stroke { thickness: *thickness, grey: *grey, dash: *dash }, ops);
                 let points = [*from, *to].map(|at| line_point(at, height, false)).to_vec();
                 ops.push(Op::DrawLine { line: Line { points, is_closed: false } });
             }
-            Item::Shape { outline, fill, stroke, stroke_grey } => {
-                let stroke = stroke.map(|thickness| (thickness, *stroke_grey));
-                write_shape(outline, *fill, stroke, height, ops);
+            Item::Shape { outline, fill, stroke } => {
+                write_shape(outline, *fill, *stroke, height, ops);
             }
             Item::Picture { path, at, width, height: tall } => {
                 self.write_picture(path, *at, (*width, *tall), height, ops);
@@ -172,20 +166,27 @@ fn picture_id(path: &str) -> XObjectId {
     XObjectId(format!("P{plain}{:x}", fingerprint(path.as_bytes())))
 }
 
+fn set_stroke(stroke: Stroke, ops: &mut Vec<Op>) {
+    let pattern = stroke
+        .dash
+        .map_or_else(LineDashPattern::default, |(on, off)| LineDashPattern::new(0.0, &[on, off]));
+    ops.push(Op::SetLineDashPattern { dash: pattern });
+    ops.push(Op::SetOutlineThickness { pt: Pt(stroke.thickness) });
+    ops.push(Op::SetOutlineColor { col: ink(stroke.grey) });
+}
+
 fn write_shape(
     outline: &[Corner],
     fill: Option<f32>,
-    stroke: Option<(f32, f32)>,
+    stroke: Option<Stroke>,
     height: f32,
     ops: &mut Vec<Op>,
 ) {
     if let Some(grey) = fill {
         ops.push(Op::SetFillColor { col: ink(grey) });
     }
-    if let Some((thickness, grey)) = stroke {
-        ops.push(Op::SetLineDashPattern { dash: LineDashPattern::default() });
-        ops.push(Op::SetOutlineThickness { pt: Pt(thickness) });
-        ops.push(Op::SetOutlineColor { col: ink(grey) });
+    if let Some(stroke) = stroke {
+        set_stroke(stroke, ops);
     }
     let mode = match (fill, stroke) {
         (Some(_), Some(_)) => PaintMode::FillStroke,

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::Site;
 use super::html::{Html, Scribe};
+use crate::render::phrases::is_right_to_left;
 use crate::pack::{Pack, Session};
 use crate::prose::plain_line;
 
@@ -97,12 +98,8 @@ fn shared<'p>(pack: &'p Pack, says: impl Fn(&'p Session) -> Option<LineOf<'p>>) 
 
 type LineOf<'p> = &'p crate::read::Line;
 
-/// The languages written from right to left, by their BCP 47 primary subtag (Unicode CLDR).
-const RIGHT_TO_LEFT: [&str; 10] = ["ar", "ckb", "dv", "fa", "he", "ps", "sd", "ug", "ur", "yi"];
-
 pub(super) fn direction_of(language: &str) -> &'static str {
-    let primary = language.split('-').next().unwrap_or_default().to_ascii_lowercase();
-    if RIGHT_TO_LEFT.contains(&primary.as_str()) { "rtl" } else { "ltr" }
+    if is_right_to_left(language) { "rtl" } else { "ltr" }
 }
 
 fn licence_of(name: &str) -> Licence {

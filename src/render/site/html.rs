@@ -3,13 +3,14 @@
 use serde::Serialize;
 
 use super::picture::picture_path;
+use crate::drawing::{Drawing, to_svg};
 use crate::pack::{Lead, Pack};
 use crate::place::{FileId, Placed};
 use crate::prose::{line_to_html, prose_to_html};
 use crate::read::{Line, Prose};
 use crate::render::page_path;
 
-/// Safe HTML. Only a [`Scribe`] makes it; templates print it with `| safe`.
+/// Safe HTML. Only a [`Scribe`] makes it, or [`drawn`]; templates print it with `| safe`.
 #[derive(Serialize, Clone, Debug)]
 #[serde(transparent)]
 pub(super) struct Html(String);
@@ -56,6 +57,11 @@ impl<'p> Scribe<'p> {
         };
         Some(format!("{}{leads_to}", self.root))
     }
+}
+
+/// A drawing of ours as SVG: its words are escaped.
+pub(super) fn drawn(drawing: &Drawing, class: &str) -> Html {
+    Html(to_svg(drawing, class))
 }
 
 /// Several paragraphs that stand in no file of a pack: the words of the rules.

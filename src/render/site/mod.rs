@@ -14,6 +14,7 @@ mod html;
 mod page_tests;
 mod part;
 mod picture;
+mod plans;
 mod rules;
 mod session;
 mod teachers;

@@ -25,7 +25,7 @@ fn pages_of(pack: &Pack) -> Bundle {
     let house = House::new(&pack.look);
     let publication = Publication {
         pack,
-        plans: pack.sessions.iter().map(plan_session).collect(),
+        plans: pack.sessions.iter().map(|session| plan_session(session, &pack)).collect(),
         gathering: plan_gathering(pack),
         words: house.words(&pack.language).unwrap().into(),
         house,

@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::Site;
 use super::html::{Html, Scribe};
 use super::picture::{PictureView, show_pictures};
+use super::plans::FloorView;
 use super::timeline::{Beats, draw_beats};
 use crate::pack::{Measure, Part};
 use crate::place::Placed;
@@ -39,6 +40,8 @@ pub(super) struct PartView {
     throw: Option<ThrowView>,
     measure: Option<MeasureView>,
     pictures: Vec<PictureView>,
+    /// Filled in where the page shows floors.
+    pub(super) floor: Option<FloorView>,
 }
 
 #[derive(Serialize, Clone, Debug)]
@@ -99,6 +102,7 @@ pub(super) fn show_part(
         }),
         measure: part.measure.as_ref().map(|measure| show_measure(scribe, measure)),
         pictures: show_pictures(site.publication.pack, scribe, &part.pictures),
+        floor: None,
     }
 }
 

@@ -10,7 +10,7 @@ use super::html::{Html, Scribe};
 use super::part::{MeasureView, PartView, show_measure, show_part};
 use super::picture::{PictureView, show_pictures};
 use super::things::{Thing, show_need};
-use super::timeline::{TimeLine, draw_time_line};
+use super::plans::{SlotView, show_floors, show_slots, show_time_line};
 use crate::pack::{AdultTime, Film, Session};
 use crate::place::Placed;
 use crate::plan::Plans;
@@ -26,7 +26,8 @@ struct SessionPage {
     summary: Html,
     facts: Facts,
     is_draft: bool,
-    line: TimeLine,
+    line: Html,
+    slots: Vec<SlotView>,
     success: Vec<Html>,
     /// `grass, carpet or a mat`
     surfaces: String,
@@ -103,7 +104,8 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
         summary: scribe.line(&session.summary),
         facts: facts_of(session, &plans.time),
         is_draft: is_draft(session),
-        line: draw_time_line(session, &plans.time, site.is_rtl()),
+        line: show_time_line(site, session, plans),
+        slots: show_slots(site, session, plans),
         success: scribe.lines(&session.success),
         surfaces: surface_names(session, &site.words),
         things: session
@@ -135,7 +137,12 @@ pub(super) fn show_parts(
     plans: &Plans,
 ) -> Vec<PartView> {
     let spanned = session.parts.iter().zip(&plans.time.spans).enumerate();
-    spanned.map(|(at, (part, span))| show_part(site, scribe, at + 1, part, span)).collect()
+    let mut parts: Vec<PartView> =
+        spanned.map(|(at, (part, span))| show_part(site, scribe, at + 1, part, span)).collect();
+    for (part, floor) in parts.iter_mut().zip(show_floors(site, session, plans)) {
+        part.floor = floor;
+    }
+    parts
 }
 
 /// The session's own cautions first, then the usual ones of the pack.

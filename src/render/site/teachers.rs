@@ -9,7 +9,7 @@ use super::html::{Html, Scribe, loose_line};
 use super::part::PartView;
 use super::session::{QuestionView, show_parts, show_review};
 use super::things::{Link, link_to};
-use super::timeline::{TimeLine, draw_time_line};
+use super::plans::show_time_line;
 use crate::pack::{self, Session};
 use crate::plan::Plans;
 use crate::prose::plain_line;
@@ -33,7 +33,7 @@ struct TeacherEntry {
     href: Option<String>,
     title: String,
     facts: Facts,
-    line: TimeLine,
+    line: Html,
     /// Moderate and vigorous work, and its share of the slot in per cent.
     active: String,
     active_share: u32,
@@ -94,7 +94,7 @@ fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry
         href: (!session.is_retired()).then(|| page_path(&session.id)),
         title: plain_line(&session.title),
         facts: facts_of(session, &plans.time),
-        line: draw_time_line(session, &plans.time, site.is_rtl()),
+        line: show_time_line(site, session, plans),
         active: hold_together(&active.to_string()),
         active_share: (active.seconds() * 200 + slot) / (slot * 2),
         parts: show_parts(site, &scribe, session, plans),

@@ -1,4 +1,5 @@
-//! The time line as bars, its small form, and the strip of work and rest. All are drawn to scale.
+//! The time line in its small form, and the strip of work and rest, both to scale. They stand on pages
+//! only, where they stretch with the page.
 
 use serde::Serialize;
 
@@ -6,35 +7,6 @@ use crate::pack::{Part, Session};
 use crate::plan::{PartSpan, TimePlan};
 use crate::quantity::Duration;
 use crate::read::words::Effort;
-use crate::render::phrases::part_key;
-
-/// The whole session as a row of bars. Positions are per cent of the width, as SVG takes them;
-/// heights are pixels over the floor line.
-#[derive(Serialize, Clone, Debug)]
-pub(super) struct TimeLine {
-    bars: Vec<Bar>,
-    ticks: Vec<Tick>,
-}
-
-#[derive(Serialize, Clone, Debug)]
-struct Bar {
-    kind: &'static str,
-    x: String,
-    width: String,
-    /// Where the part's mark stands.
-    middle: String,
-    y: u32,
-    height: u32,
-}
-
-/// A minute under the line.
-#[derive(Serialize, Clone, Debug)]
-struct Tick {
-    x: String,
-    minute: u32,
-    /// How its number hangs on it: `start`, `middle`, `end`.
-    anchor: &'static str,
-}
 
 /// Where the floor line lies, from the top.
 const FLOOR: u32 = 66;
@@ -46,42 +18,6 @@ const fn height_of(effort: Option<Effort>) -> u32 {
         Some(Effort::Light) => 22,
         Some(Effort::Moderate) => 40,
         Some(Effort::Vigorous) => 60,
-    }
-}
-
-pub(super) fn draw_time_line(session: &Session, time: &TimePlan, is_rtl: bool) -> TimeLine {
-    let whole = time.total;
-    let place = |x: f64, width: f64| percent(if is_rtl { 100.0 - x - width } else { x });
-    let bars = session.parts.iter().zip(&time.spans).map(|(part, span)| {
-        let (x, width) = (share(span.start, whole), share(span.total, whole));
-        let height = height_of(part.effort.as_ref().map(|effort| effort.value));
-        Bar {
-            kind: part_key(part.kind),
-            x: place(x + GAP, (width - 2.0 * GAP).max(0.0)),
-            width: percent((width - 2.0 * GAP).max(0.0)),
-            middle: place(x + width / 2.0, 0.0),
-            y: FLOOR - height,
-            height,
-        }
-    });
-    let step = if whole.seconds() > 30 * 60 { 10 } else { 5 };
-    let ticks = (0..=whole.seconds() / 60).step_by(step).map(|minute| {
-        let x = share(Duration::from_minutes(minute), whole);
-        Tick { x: place(x, 0.0), minute, anchor: anchor_of(x) }
-    });
-    TimeLine { bars: bars.collect(), ticks: ticks.collect() }
-}
-
-/// The space left between two bars on either side, in per cent.
-const GAP: f64 = 0.15;
-
-fn anchor_of(x: f64) -> &'static str {
-    if x <= 0.0 {
-        "start"
-    } else if x >= 99.0 {
-        "end"
-    } else {
-        "middle"
     }
 }
 
@@ -119,10 +55,6 @@ pub(super) fn draw_beats(part: &Part, span: &PartSpan, is_rtl: bool) -> Option<B
 /// The share of `whole` in per cent.
 fn share(part: Duration, whole: Duration) -> f64 {
     f64::from(part.seconds()) * 100.0 / f64::from(whole.seconds().max(1))
-}
-
-fn percent(share: f64) -> String {
-    format!("{}%", figure(share))
 }
 
 /// Two decimals at most: a hundredth of a per cent is a tenth of a pixel.

@@ -1,0 +1,67 @@
+use crate::finding::Severity;
+use crate::inspect::rule::{Check, Notes, Rule};
+use crate::inspect::wording::is_english;
+use crate::pack::{Pack, Session, children_texts, plain_paragraphs};
+use crate::place::Placed;
+use crate::plan::Plans;
+use crate::plan::reading::plan_reading;
+
+pub const RULE: Rule = Rule {
+    code: "sentence-long",
+    severity: Severity::Advice,
+    asks: "A sentence that a child reads has at most 25 words.",
+    why: "Whoever has reached the end of a long one has forgotten how it began, and is standing still the while. \
+          15 to 20 words are a good length. English only.",
+    source: "15 to 20 words: Plain English Campaign; 25 is our own limit",
+    bad: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  how: >-
+    Reach up with both your hands as high as you can, then bend down slowly until they touch your toes,
+    and stay there while you breathe out three times.
+",
+    good: "\
+cool_down:
+  title: Slow reach
+  time: 4 min
+  effort: light
+  movements: [stretching]
+  how: >-
+    Reach up with both your hands as high as you can. Then bend down slowly until they touch your toes.
+    Stay there while you breathe out three times.
+",
+    check: Check::Session(check),
+};
+
+/// The length that is still let pass.
+const MOST: u32 = 25;
+/// How many words of it are named.
+const FIRST_WORDS: usize = 4;
+
+fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
+    if is_english(pack) {
+        for text in children_texts(session) {
+            check_text(&text, pack, notes);
+        }
+    }
+}
+
+fn check_text(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
+    let paragraphs = plain_paragraphs(text);
+    let texts: Vec<&str> = paragraphs.iter().map(String::as_str).collect();
+    for sentence in plan_reading(&texts).long_sentences.iter().filter(|s| s.words > MOST) {
+        let opening: Vec<&str> = texts[sentence.text][sentence.range.clone()]
+            .split(' ')
+            .take(FIRST_WORDS)
+            .collect();
+        let opening = opening.join(" ");
+        notes.find(
+            pack.files.place_within(text.place, &opening),
+            format!("The sentence “{opening} …” has {} words.", sentence.words),
+            "Make two or three of it: one thing to do in each.",
+        );
+    }
+}

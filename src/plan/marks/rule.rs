@@ -1,0 +1,171 @@
+//! The rule of an event: in which unit a mark is given, its smallest step and how it is rounded.
+
+use super::Mark;
+use super::number::write_decimal;
+
+/// The unit in which a mark is given.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MarkUnit {
+    Centimetre,
+    Metre,
+    Second,
+    /// Minutes and seconds: 1:23.4.
+    Minute,
+    Count,
+    Points,
+}
+
+/// What happens to a mark that lies between two steps.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Rounding {
+    Down,
+    Up,
+    /// A half goes up.
+    Nearest,
+    /// There is nothing between two steps: such a mark is refused.
+    Refused,
+}
+
+/// How marks of an event are kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct MarkRule {
+    pub unit: MarkUnit,
+    /// The smallest step: in millimetres for a distance, in thousandths of a second for a time,
+    /// 1 for counts and points. Not 0.
+    pub step: u32,
+    pub rounding: Rounding,
+}
+
+impl MarkRule {
+    /// Jumps and throws in metres, down to the whole centimetre.
+    /// Source: World Athletics, Technical Rules (distances in field events).
+    pub const DISTANCE_IN_M: Self =
+        Self { unit: MarkUnit::Metre, step: 10, rounding: Rounding::Down };
+
+    /// The same in centimetres.
+    pub const DISTANCE_IN_CM: Self = Self { unit: MarkUnit::Centimetre, ..Self::DISTANCE_IN_M };
+
+    /// Hand times, up to the tenth of a second: 10.11 becomes 10.2.
+    /// Source: World Athletics, Technical Rules (timing by hand).
+    pub const HAND_TIME_IN_S: Self =
+        Self { unit: MarkUnit::Second, step: 100, rounding: Rounding::Up };
+
+    /// The same in minutes and seconds.
+    pub const HAND_TIME_IN_MIN: Self = Self { unit: MarkUnit::Minute, ..Self::HAND_TIME_IN_S };
+
+    /// Fully automatic times, up to the hundredth of a second.
+    /// Source: World Athletics, Technical Rules, from memory.
+    pub const AUTOMATIC_TIME_IN_S: Self = Self { step: 10, ..Self::HAND_TIME_IN_S };
+
+    /// Counts are whole.
+    pub const COUNT: Self = Self { unit: MarkUnit::Count, step: 1, rounding: Rounding::Refused };
+
+    /// Points are whole.
+    pub const POINTS: Self = Self { unit: MarkUnit::Points, ..Self::COUNT };
+
+    /// The usual rule for a unit as a session names it. Any other word counts things.
+    pub fn of_unit(word: &str) -> Option<Self> {
+        match word {
+            "cm" => Some(Self::DISTANCE_IN_CM),
+            "m" => Some(Self::DISTANCE_IN_M),
+            "s" => Some(Self::HAND_TIME_IN_S),
+            "min" => Some(Self::HAND_TIME_IN_MIN),
+            "points" => Some(Self::POINTS),
+            _ => None,
+        }
+    }
+
+    /// The mark as it is written for people: "2.05 m", "205 cm", "7.3 s", "1:23.4"; counts and
+    /// points are the number alone, since the word beside it belongs to the event.
+    pub fn show(self, mark: Mark) -> String {
+        let number = write_decimal(self.thousandths(mark), self.unit.size(), self.places());
+        match self.unit {
+            MarkUnit::Centimetre => format!("{number} cm"),
+            MarkUnit::Metre => format!("{number} m"),
+            MarkUnit::Second => format!("{number} s"),
+            MarkUnit::Minute => self.show_clock(mark),
+            MarkUnit::Count | MarkUnit::Points => number,
+        }
+    }
+
+    fn show_clock(self, mark: Mark) -> String {
+        let all = self.thousandths(mark);
+        let minute = i128::from(MarkUnit::Minute.size());
+        let (minutes, rest) = (all.abs() / minute, all.abs() % minute);
+        let seconds = write_decimal(rest, MarkUnit::Second.size(), self.places());
+        let nought = if rest < 10_000 { "0" } else { "" };
+        let sign = if all < 0 { "−" } else { "" };
+        format!("{sign}{minutes}:{nought}{seconds}")
+    }
+
+    /// The mark in millimetres, thousandths of a second, or things counted.
+    pub(super) fn thousandths(self, mark: Mark) -> i128 {
+        i128::from(mark.steps()) * i128::from(self.step)
+    }
+
+    /// As many decimals as the step needs, and always so many: a jump of two metres is 2.00 m.
+    fn places(self) -> u32 {
+        let size = match self.unit {
+            MarkUnit::Minute => MarkUnit::Second.size(),
+            unit => unit.size(),
+        };
+        (0..3)
+            .find(|places| u64::from(self.step) * 10_u64.pow(*places) % u64::from(size) == 0)
+            .unwrap_or(3)
+    }
+}
+
+impl MarkUnit {
+    /// In millimetres, in thousandths of a second, or in things counted.
+    pub(super) const fn size(self) -> u32 {
+        match self {
+            Self::Centimetre => 10,
+            Self::Metre | Self::Second => 1_000,
+            Self::Minute => 60_000,
+            Self::Count | Self::Points => 1,
+        }
+    }
+}
+
+impl Rounding {
+    /// `above / below` to whole steps; `None` where it must be whole and is not. `below` > 0.
+    pub(super) const fn divide(self, above: u128, below: u128) -> Option<u128> {
+        match self {
+            Self::Down => Some(above / below),
+            Self::Up => Some(above.div_ceil(below)),
+            Self::Nearest => Some((2 * above + below) / (2 * below)),
+            Self::Refused if above.is_multiple_of(below) => Some(above / below),
+            Self::Refused => None,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn marks_are_shown_in_their_unit() {
+        let show = |rule: MarkRule, steps| rule.show(Mark::from_steps(steps));
+        assert_eq!(show(MarkRule::DISTANCE_IN_M, 205), "2.05 m");
+        assert_eq!(show(MarkRule::DISTANCE_IN_M, 200), "2.00 m");
+        assert_eq!(show(MarkRule::DISTANCE_IN_CM, 205), "205 cm");
+        assert_eq!(show(MarkRule::HAND_TIME_IN_S, 834), "83.4 s");
+        assert_eq!(show(MarkRule::HAND_TIME_IN_MIN, 834), "1:23.4");
+        assert_eq!(show(MarkRule::HAND_TIME_IN_MIN, 605), "1:00.5");
+        assert_eq!(show(MarkRule::COUNT, 12), "12");
+        assert_eq!(show(MarkRule { step: 5, ..MarkRule::DISTANCE_IN_CM }, 3), "1.5 cm");
+    }
+
+    #[test]
+    fn rounding_by_the_rules_of_the_trade() {
+        // Hand times up to the tenth: 11.61 to 11.70 are all 11.7 (World Athletics, from memory).
+        for hundredths in 1161..=1170 {
+            assert_eq!(Rounding::Up.divide(hundredths, 10), Some(117));
+        }
+        assert_eq!(Rounding::Down.divide(2059, 10), Some(205));
+        assert_eq!(Rounding::Nearest.divide(25, 10), Some(3));
+        assert_eq!(Rounding::Nearest.divide(24, 10), Some(2));
+        assert_eq!(Rounding::Refused.divide(25, 10), None);
+    }
+}

@@ -1,0 +1,39 @@
+//! The words that the rules get wrong, each with its syllables.
+//!
+//! `syllable_words.txt` is made from the CMU Pronouncing Dictionary for the commonest words (its licence
+//! stands in the file’s head); British words and words of the trade are our own.
+
+use std::sync::LazyLock;
+
+const LINES: &str = include_str!("syllable_words.txt");
+
+/// In the order of the words, as the file has them.
+static LIST: LazyLock<Vec<(&str, u32)>> =
+    LazyLock::new(|| LINES.lines().filter_map(read_entry).collect());
+
+/// “balance 2”; lines with “#” are remarks.
+fn read_entry(line: &'static str) -> Option<(&'static str, u32)> {
+    let (word, syllables) = line.split_once(' ')?;
+    Some((word, syllables.parse().ok()?)).filter(|_| !line.starts_with('#'))
+}
+
+/// The syllables of a lower-case word, where it is listed.
+pub fn listed_syllables(word: &str) -> Option<u32> {
+    let at = LIST.binary_search_by_key(&word, |(listed, _)| listed).ok()?;
+    Some(LIST[at].1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_list_is_sorted_and_wholly_read() {
+        assert!(LIST.is_sorted_by(|(one, _), (next, _)| one < next));
+        let entries = LINES.lines().filter(|line| !line.starts_with('#')).count();
+        assert_eq!(LIST.len(), entries);
+        assert!(LIST.iter().all(|(_, syllables)| (1..=8).contains(syllables)));
+        assert_eq!(listed_syllables("every"), Some(2));
+        assert_eq!(listed_syllables("qqq"), None);
+    }
+}
