@@ -16,8 +16,13 @@ pub fn draw_floor_plan(part: &PartFloor, floor: Option<&Floor>, words: &Words, r
     marks.extend(sheet.dimension_marks());
     let (scale_bar, mut y) = sheet.scale_bar();
     marks.extend(scale_bar);
-    for entry in legend(&part.footprint, sheet.has_floor) {
-        marks.extend(legend_entry(entry, words, y, room.words));
+    let entries = legend(&part.footprint, sheet.has_floor);
+    let rows = rows_of(&entries, words, room);
+    for row in rows {
+        for (entry, left) in row.into_iter().zip([0.0, room.width / 2.0]) {
+            let explained = legend_entry(entry, words, y, room.words);
+            marks.extend(explained.into_iter().map(|mark| mark.moved(left, 0.0)));
+        }
         y += room.words * 1.4;
     }
     Drawing { width: room.width, height: y + 2.0, marks, says: says(&part.footprint, words) }
@@ -45,8 +50,9 @@ struct Sheet<'p> {
     room: Room,
 }
 
-/// Room beside the plan for a dimension and its figure, in sizes of the words.
-const SIDE: f32 = 3.6;
+/// Room beside the plan for dimensions and their figures, in sizes of the words.
+const LEFT: f32 = 3.2;
+const RIGHT: f32 = 4.2;
 
 impl<'p> Sheet<'p> {
     fn new(part: &'p PartFloor, floor: Option<&'p Floor>, room: Room) -> Self {
@@ -55,11 +61,11 @@ impl<'p> Sheet<'p> {
             Some((floor, placement)) => (placement, (millimetres(floor.length), millimetres(floor.width))),
             None => lying_down(&part.footprint),
         };
-        let side = room.words * SIDE;
-        let (wide, tall) = (f64::from(room.width - 2.0 * side), f64::from(room.tallest));
+        let is_chain_level = (placement.turned.sin()).abs() > 0.5;
+        let left = room.words * if is_chain_level { 0.6 } else { LEFT };
+        let right = room.words * RIGHT;
+        let (wide, tall) = (f64::from(room.width - left - right), f64::from(room.tallest));
         let scale = (wide / field.0).min(tall / field.1);
-        #[allow(clippy::cast_possible_truncation, reason = "points on a page")]
-        let left = (room.width - (field.0 * scale) as f32) / 2.0;
         Self {
             footprint: &part.footprint,
             placement,
@@ -196,7 +202,7 @@ impl<'p> Sheet<'p> {
         let bar = if longest < 1500.0 { 500 } else if longest < 15_000.0 { 1000 } else { 5000 };
         #[allow(clippy::cast_possible_truncation, reason = "points on a page")]
         let wide = (f64::from(bar) * self.scale) as f32;
-        let y = self.bottom() + size * 2.6;
+        let y = self.bottom() + size * 2.2;
         let (left, label) = (self.origin.0, Length::from_millimetres(bar).to_string());
         let half = wide / 2.0;
         let marks = vec![
@@ -204,7 +210,7 @@ impl<'p> Sheet<'p> {
             Mark::rectangle((left + half, y), (half, 4.0), Some(Tone::Ground), Some(Pen::ink(0.8))),
             Mark::words((left + wide + 5.0, y + 4.0 + size * 0.2), label, size, Anchor::Start),
         ];
-        (marks, y + size * 1.3)
+        (marks, y + size * 1.1)
     }
 }
 
@@ -278,6 +284,45 @@ fn legend(footprint: &Footprint, has_floor: bool) -> Vec<Entry> {
     entries
 }
 
+/// Entries in pairs, where both of a pair are short enough; a letter is guessed at half an em.
+fn rows_of(entries: &[Entry], words: &Words, room: Room) -> Vec<Vec<Entry>> {
+    #[allow(clippy::cast_precision_loss, reason = "a label has a few letters")]
+    let is_short = |entry: Entry| {
+        let letters = words.say(entry.key()).chars().count() as f32;
+        SWATCH + letters * room.words * 0.54 < room.width / 2.0
+    };
+    let mut sorted = entries.to_vec();
+    sorted.sort_by_key(|entry| !is_short(*entry));
+    let mut rows: Vec<Vec<Entry>> = Vec::new();
+    for entry in sorted {
+        match rows.last_mut() {
+            Some(row) if row.len() == 1 && is_short(entry) => row.push(entry),
+            _ => rows.push(vec![entry]),
+        }
+    }
+    rows
+}
+
+/// From the left of a swatch to its words.
+const SWATCH: f32 = 29.0;
+
+impl Entry {
+    const fn key(self) -> &'static str {
+        match self {
+            Self::Stand => "plan-stand",
+            Self::Wait => "plan-wait",
+            Self::Line => "plan-line",
+            Self::Wall => "plan-wall",
+            Self::Floor => "plan-floor",
+            Self::Zone(ZoneKind::Moving) => "plan-moving",
+            Self::Zone(ZoneKind::RunUp) => "plan-run-up",
+            Self::Zone(ZoneKind::Landing) => "plan-landing",
+            Self::Zone(ZoneKind::Stopping) => "plan-stopping",
+            Self::Zone(ZoneKind::Clear) => "plan-clear",
+        }
+    }
+}
+
 /// A swatch and its words; `y` is the top of the line.
 fn legend_entry(entry: Entry, words: &Words, y: f32, size: f32) -> Vec<Mark> {
     let swatch = [(0.0, y + size * 0.15), (22.0, y + size * 1.15)];
@@ -285,30 +330,20 @@ fn legend_entry(entry: Entry, words: &Words, y: f32, size: f32) -> Vec<Mark> {
     let corners = [(left, top), (right, top), (right, bottom), (left, bottom)];
     let middle = (11.0, f32::midpoint(top, bottom));
     let level = |thickness| Mark::line((left, middle.1), (right, middle.1), Pen::ink(thickness));
-    let (mut marks, key) = match entry {
-        Entry::Stand => (vec![circle(middle, size * 0.36, Some(Tone::Ink), None)], "plan-stand"),
+    let mut marks = match entry {
+        Entry::Stand => vec![circle(middle, size * 0.36, Some(Tone::Ink), None)],
         Entry::Wait => {
-            (vec![circle(middle, size * 0.36, Some(Tone::Ground), Some(Pen::ink(1.4)))], "plan-wait")
+            vec![circle(middle, size * 0.36, Some(Tone::Ground), Some(Pen::ink(1.4)))]
         }
-        Entry::Line => (vec![level(3.0)], "plan-line"),
-        Entry::Wall => (vec![level(6.0)], "plan-wall"),
-        Entry::Zone(kind) => (zone_mark(kind, &corners), zone_key(kind)),
+        Entry::Line => vec![level(3.0)],
+        Entry::Wall => vec![level(6.0)],
+        Entry::Zone(kind) => zone_mark(kind, &corners),
         Entry::Floor => {
-            (vec![Mark::polygon(&corners, None, Some(Pen::ink(1.0).dashed(5.0, 3.0)))], "plan-floor")
+            vec![Mark::polygon(&corners, None, Some(Pen::ink(1.0).dashed(5.0, 3.0)))]
         }
     };
-    marks.push(Mark::words((29.0, y + size), words.say(key), size, Anchor::Start));
+    marks.push(Mark::words((SWATCH, y + size), words.say(entry.key()), size, Anchor::Start));
     marks
-}
-
-const fn zone_key(kind: ZoneKind) -> &'static str {
-    match kind {
-        ZoneKind::Moving => "plan-moving",
-        ZoneKind::RunUp => "plan-run-up",
-        ZoneKind::Landing => "plan-landing",
-        ZoneKind::Stopping => "plan-stopping",
-        ZoneKind::Clear => "plan-clear",
-    }
 }
 
 fn millimetres(length: Length) -> f64 {

@@ -12,7 +12,7 @@ pub use effort::{ACTIVE_A_DAY, EffortPlan, Rhythm, Still, main_effort, plan_effo
 pub use gather::{GatherPlan, Gathered, plan_gathering};
 pub use other_slots::{Fitted, FittedSession, OtherSlot, offer_of, plan_other_slots};
 pub use space::{
-    Floor, Footprint, PartFloor, Placement, Point, SIDE_MARGIN, SpacePlan, TapeStep, USUAL_SECTOR,
+    Floor, Footprint, PartFloor, Placement, Point, SIDE_MARGIN, SharedFloor, SpacePlan, TapeStep, USUAL_SECTOR,
     Zone, ZoneKind, chord, fit_on_floor, plan_footprint, plan_setting_out, plan_space,
 };
 pub use time::{PartSpan, TimePlan, plan_time, total_of};

@@ -1,8 +1,5 @@
-//! How much work a search may still do: counted in links looked at, not in time, so that the same question
-//! always has the same answer.
-
-/// Enough for any household; a hostile question ends within about a tenth of a second.
-const LINKS: u64 = 8_000_000;
+//! How much work a search may still do: counted in steps, not in time, so that the same question always has the
+//! same answer. A step is about a link looked at: some nanoseconds.
 
 #[derive(Clone, Debug)]
 pub struct Effort {
@@ -10,16 +7,25 @@ pub struct Effort {
 }
 
 impl Effort {
-    pub fn of_one_assignment() -> Self {
-        Self { left: LINKS }
+    pub fn of(steps: u64) -> Self {
+        Self { left: steps }
     }
 
     /// Takes note of work that is done.
-    pub fn spend(&mut self, links: usize) {
-        self.left = self.left.saturating_sub(links as u64 + 1);
+    pub fn spend(&mut self, steps: usize) {
+        self.left = self.left.saturating_sub(steps as u64 + 1);
     }
 
     pub fn is_spent(&self) -> bool {
         self.left == 0
+    }
+
+    /// Gives a smaller task at most so many steps, and takes back what it leaves.
+    pub fn lend<T>(&mut self, most: u64, task: impl FnOnce(&mut Self) -> T) -> T {
+        let lent = most.min(self.left);
+        let mut own = Self { left: lent };
+        let result = task(&mut own);
+        self.left -= lent - own.left;
+        result
     }
 }

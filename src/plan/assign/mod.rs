@@ -26,7 +26,11 @@ mod transport;
 mod tests;
 
 pub(super) use conflict::{Span, conflicts};
+pub(super) use effort::Effort;
 use problem::Problem;
+
+/// Enough for any household; a hostile question ends within about a tenth of a second.
+const STEPS: u64 = 8_000_000;
 
 /// A thing that suits a want, and how badly: 0 for the thing itself, more for what stands in less well.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -88,6 +92,11 @@ impl Assignment {
 /// Assigns things to wants. `stock` says how many of each thing there are; a thing that it lacks is not there.
 /// A want that ends before it begins is taken the other way round.
 pub fn plan_assignment(wants: &[Want], stock: &[u32]) -> Assignment {
+    assign_within(wants, stock, &mut Effort::of(STEPS))
+}
+
+/// The same within a given effort.
+pub(super) fn assign_within(wants: &[Want], stock: &[u32], effort: &mut Effort) -> Assignment {
     let mut assignment = Assignment {
         served: wants
             .iter()
@@ -96,9 +105,8 @@ pub fn plan_assignment(wants: &[Want], stock: &[u32]) -> Assignment {
         unsuitability: 0,
         is_proven: true,
     };
-    let mut effort = effort::Effort::of_one_assignment();
     for problem in Problem::of(wants, stock) {
-        let found = search::search(&problem, &mut effort);
+        let found = search::search(&problem, effort);
         assignment.is_proven &= found.is_proven;
         hand_out(&problem, &found.numbers, &mut assignment);
     }

@@ -39,14 +39,14 @@ pub(super) struct Step {
 }
 
 /// The stages: each is reckoned from the rates of those before it; the last is the result.
-const STAGES: [&[f64]; 6] = [
-    &[1.0 / 5.0],
-    &[3.0 / 40.0, 9.0 / 40.0],
-    &[44.0 / 45.0, -56.0 / 15.0, 32.0 / 9.0],
-    &[19372.0 / 6561.0, -25360.0 / 2187.0, 64448.0 / 6561.0, -212.0 / 729.0],
-    &[9017.0 / 3168.0, -355.0 / 33.0, 46732.0 / 5247.0, 49.0 / 176.0, -5103.0 / 18656.0],
-    &[35.0 / 384.0, 0.0, 500.0 / 1113.0, 125.0 / 192.0, -2187.0 / 6784.0, 11.0 / 84.0],
-];
+const STAGE_2: [f64; 1] = [1.0 / 5.0];
+const STAGE_3: [f64; 2] = [3.0 / 40.0, 9.0 / 40.0];
+const STAGE_4: [f64; 3] = [44.0 / 45.0, -56.0 / 15.0, 32.0 / 9.0];
+const STAGE_5: [f64; 4] = [19372.0 / 6561.0, -25360.0 / 2187.0, 64448.0 / 6561.0, -212.0 / 729.0];
+const STAGE_6: [f64; 5] =
+    [9017.0 / 3168.0, -355.0 / 33.0, 46732.0 / 5247.0, 49.0 / 176.0, -5103.0 / 18656.0];
+const RESULT: [f64; 6] =
+    [35.0 / 384.0, 0.0, 500.0 / 1113.0, 125.0 / 192.0, -2187.0 / 6784.0, 11.0 / 84.0];
 
 /// Weights of the fifth order less those of the fourth.
 const DOUBTS: [f64; 7] = [
@@ -79,20 +79,23 @@ impl Motion {
 
     /// One step of `span` seconds.
     pub fn step(&self, from: &State, rates: &State, span: f64) -> Step {
-        let mut known = [*rates; 7];
-        let mut to = *from;
-        for (at, weights) in STAGES.iter().enumerate() {
-            to = from.plus(span, weights, &known);
-            known[at + 1] = self.rates(&to);
-        }
-        Step { to, rates: known[6], doubt: State::NOTHING.plus(span, &DOUBTS, &known) }
+        let first = *rates;
+        let second = self.rates(&from.plus(span, STAGE_2, [first]));
+        let third = self.rates(&from.plus(span, STAGE_3, [first, second]));
+        let fourth = self.rates(&from.plus(span, STAGE_4, [first, second, third]));
+        let fifth = self.rates(&from.plus(span, STAGE_5, [first, second, third, fourth]));
+        let sixth = self.rates(&from.plus(span, STAGE_6, [first, second, third, fourth, fifth]));
+        let to = from.plus(span, RESULT, [first, second, third, fourth, fifth, sixth]);
+        let last = self.rates(&to);
+        let all = [first, second, third, fourth, fifth, sixth, last];
+        Step { to, rates: last, doubt: State::NOTHING.plus(span, DOUBTS, all) }
     }
 }
 
 impl State {
     const NOTHING: Self = Self { way: 0.0, keep: 0.0, rise: 0.0, up: 0.0 };
 
-    fn plus(&self, span: f64, weights: &[f64], rates: &[Self]) -> Self {
+    fn plus<const N: usize>(&self, span: f64, weights: [f64; N], rates: [Self; N]) -> Self {
         let mut sum = Self::NOTHING;
         for (weight, rate) in weights.iter().zip(rates) {
             sum.way += weight * rate.way;

@@ -59,7 +59,7 @@ pub(super) fn go_until(
         let doubt = relative_doubt(&state, &step) / tolerance;
         if doubt <= 1.0 {
             if event.ahead(&step.to) <= 0.0 {
-                let (met, part) = meet(event, motion, &state, &rates, span);
+                let (met, part) = meet(event, motion, (&state, &rates), span, time);
                 return Some((met, time + part));
             }
             (state, rates) = (step.to, step.rates);
@@ -86,27 +86,28 @@ fn growth(doubt: f64) -> f64 {
 }
 
 /// The event lies within this step: finds the shorter step that ends on it, by Newton’s method
-/// with halving where that would leave the step.
-fn meet(event: Event, motion: &Motion, from: &State, rates: &State, span: f64) -> (State, f64) {
+/// with halving where that would leave the step. `gone` is the time up to this step: what can’t
+/// be told apart beside it is exact enough.
+fn meet(
+    event: Event,
+    motion: &Motion,
+    from: (&State, &State),
+    span: f64,
+    gone: f64,
+) -> (State, f64) {
     let (mut before, mut after) = (0.0, span);
     let mut part = span;
-    let mut step = motion.step(from, rates, part);
+    let mut step = motion.step(from.0, from.1, part);
     for _ in 0..MOST_HALVINGS {
         let ahead = event.ahead(&step.to);
-        if ahead > 0.0 {
-            before = part;
-        } else {
-            after = part;
-        }
-        let guess = part - ahead / event.nearing(&step.rates);
-        let within = guess > before && guess < after;
-        let next = if within { guess } else { before.midpoint(after) };
-        let settled = (next - part).abs() <= 2.0 * f64::EPSILON * part;
-        part = next;
-        step = motion.step(from, rates, part);
-        if settled {
+        let missing = -ahead / event.nearing(&step.rates);
+        if missing.abs() <= 8.0 * f64::EPSILON * (gone + part) {
             break;
         }
+        *(if ahead > 0.0 { &mut before } else { &mut after }) = part;
+        let guess = part + missing;
+        part = if guess > before && guess < after { guess } else { before.midpoint(after) };
+        step = motion.step(from.0, from.1, part);
     }
     (step.to, part)
 }

@@ -45,8 +45,11 @@ impl Demand {
             let count = counts.entry((from, to, &asked.things)).or_default();
             *count = count.saturating_add(asked.count);
         }
-        let asked = counts.into_iter().map(|((from, to, things), count)| {
-            Asked { from, to, things: things.to_vec(), count }
+        let asked = counts.into_iter().map(|((from, to, things), count)| Asked {
+            from,
+            to,
+            things: things.to_vec(),
+            count,
         });
         Self { asked: asked.collect() }.at_one_moment()
     }
@@ -75,6 +78,14 @@ impl Demand {
     /// What is held at a moment.
     pub fn held_at(&self, moment: usize) -> impl Iterator<Item = &Asked> {
         self.asked.iter().filter(move |asked| (asked.from..=asked.to).contains(&moment))
+    }
+
+    /// Whether a thing, or any if none is given, suits something here.
+    pub fn may_use(&self, thing: Option<usize>) -> bool {
+        let suits = |thing: usize| {
+            self.asked.iter().any(|asked| asked.things.binary_search(&thing).is_ok())
+        };
+        thing.is_none_or(suits)
     }
 
     /// The same wants without their counts.

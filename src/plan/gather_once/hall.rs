@@ -6,8 +6,8 @@
 
 use std::collections::VecDeque;
 
+use super::super::assign::Effort;
 use super::demand::Asked;
-use super::effort::Effort;
 
 /// Of these things together, at least so many are needed.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -26,7 +26,12 @@ struct Flow<'a> {
 }
 
 /// The covers that a supply falls short of. `unit` is one thing, in the fractions that `supply` is counted in.
-pub fn missing_covers(asked: &[&Asked], supply: &[u64], unit: u64, effort: &mut Effort) -> Vec<Cover> {
+pub fn missing_covers(
+    asked: &[&Asked],
+    supply: &[u64],
+    unit: u64,
+    effort: &mut Effort,
+) -> Vec<Cover> {
     let mut flow = Flow::greedy(asked, supply, unit);
     (0..asked.len()).filter_map(|want| flow.fill(want, effort)).collect()
 }
@@ -79,6 +84,9 @@ impl<'a> Flow<'a> {
     }
 }
 
+/// A want, which of its things it is given, and the want and its thing that this is taken from, if any.
+type Step = (usize, usize, Option<(usize, usize)>);
+
 /// What can be reached from a want: its things, the wants that have some of them, their things …
 struct Reached {
     /// The want and its link that a thing was reached by.
@@ -126,17 +134,19 @@ impl Reached {
         }
     }
 
-    /// The links that give, from the end back to the start, each with the link that its thing is taken from.
-    fn path(&self, flow: &Flow, start: usize, end: usize) -> Vec<(usize, usize, Option<(usize, usize)>)> {
+    /// From the end back to the start.
+    fn path(&self, flow: &Flow, start: usize, end: usize) -> Vec<Step> {
         let mut path = Vec::new();
         let (mut thing, mut taken) = (end, None);
         loop {
-            let (want, n) = self.thing_by[thing].expect("the path runs over things that were reached");
+            let (want, n) =
+                self.thing_by[thing].expect("the path runs over things that were reached");
             path.push((want, n, taken));
             if want == start {
                 return path;
             }
-            let back = self.want_by[want].expect("every want but the first was reached over a thing");
+            let back =
+                self.want_by[want].expect("every want but the first was reached over a thing");
             taken = Some((want, back));
             thing = flow.asked[want].things[back];
         }

@@ -1,14 +1,27 @@
 //! Whether numbers of things meet every demand, and if not, what any set that does must have.
 
-use super::super::assign::plan_assignment;
+use super::super::assign::{Effort, assign_within};
 use super::demand::{Asked, Demand};
-use super::effort::Effort;
 use super::hall::{Cover, missing_covers};
+
+/// The most work that one test may cost.
+const STEPS_OF_TEST: u64 = 1_000_000;
 
 /// Of some thing there must be more than so many.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Clause {
     pub more_than: Vec<(usize, u32)>,
+}
+
+impl Clause {
+    /// A cover that numbers fall short of.
+    pub fn of_cover(cover: &Cover, numbers: &[u32], most: &[u32]) -> Self {
+        clause(cover.things.clone(), numbers, most)
+    }
+
+    pub fn is_missed_by(&self, numbers: &[u32]) -> bool {
+        self.more_than.iter().all(|(thing, than)| numbers[*thing] <= *than)
+    }
 }
 
 /// What a test of whole numbers shows.
@@ -20,7 +33,12 @@ pub enum Met {
 }
 
 /// The covers that a supply falls short of at any moment of a demand.
-pub fn covers_at_moments(demand: &Demand, supply: &[u64], unit: u64, effort: &mut Effort) -> Vec<Cover> {
+pub fn covers_at_moments(
+    demand: &Demand,
+    supply: &[u64],
+    unit: u64,
+    effort: &mut Effort,
+) -> Vec<Cover> {
     let mut covers = Vec::new();
     for moment in 0..demand.moments() {
         let asked: Vec<&Asked> = demand.held_at(moment).collect();
@@ -46,14 +64,10 @@ pub fn meets(demand: &Demand, numbers: &[u32], most: &[u32], effort: &mut Effort
 /// None if that can't be told within the assignment’s effort.
 fn test(demand: &Demand, numbers: &[u32], effort: &mut Effort) -> Option<bool> {
     let wants = demand.wants();
-    let assignment = plan_assignment(&wants, numbers);
-    effort.spend(COST_OF_TEST * wants.len());
+    let assignment = effort.lend(STEPS_OF_TEST, |effort| assign_within(&wants, numbers, effort));
     let is_met = assignment.missing_needed(&wants) == 0;
     (is_met || assignment.is_proven).then_some(is_met)
 }
-
-/// About what an assignment costs for each want, in the steps that effort is counted in.
-const COST_OF_TEST: usize = 2000;
 
 /// Raises one thing after another to its most as long as the demand stays unmet: of the others, some thing must
 /// be more than it is.

@@ -14,9 +14,9 @@
 
 mod bound;
 mod demand;
-mod effort;
 mod hall;
 mod meet;
+mod narrow;
 mod pack;
 mod program;
 mod replace;
@@ -26,9 +26,12 @@ mod simplex;
 #[cfg(test)]
 mod tests;
 
-use super::assign::Want;
+use super::assign::{Effort, Want};
 use pack::{PackNeeds, Piece};
 use search::{Aim, Found, search};
+
+/// Enough for any real pack; a hostile one ends within about a second.
+const STEPS: u64 = 150_000_000;
 
 /// A want that can't be met in full, whatever is gathered.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -68,15 +71,15 @@ impl GatherOnce {
 /// Chooses what to gather for all sessions. `most` says how many of each thing a household can find; a thing
 /// that it lacks can't be found. Optional wants are left out.
 pub fn plan_gather_once(sessions: &[Vec<Want>], most: &[u32]) -> GatherOnce {
-    let needs = PackNeeds::of(sessions, most);
+    let mut effort = Effort::of(STEPS);
+    let needs = PackNeeds::of(sessions, most, &mut effort);
     let mut gather = GatherOnce {
         counts: vec![0; most.len()],
         unserved: needs.unserved,
-        is_proven: true,
+        is_proven: needs.is_proven,
         is_best_of_smallest: true,
         at_least: 0,
     };
-    let mut effort = effort::Effort::of_one_pack();
     for piece in &needs.pieces {
         gather_piece(piece, &mut gather, &mut effort);
     }
@@ -84,7 +87,7 @@ pub fn plan_gather_once(sessions: &[Vec<Want>], most: &[u32]) -> GatherOnce {
 }
 
 /// First the number, then the best of that number.
-fn gather_piece(piece: &Piece, gather: &mut GatherOnce, effort: &mut effort::Effort) {
+fn gather_piece(piece: &Piece, gather: &mut GatherOnce, effort: &mut Effort) {
     let fewest = search(piece, &Aim::fewest(piece), effort);
     gather.is_proven &= fewest.is_proven;
     gather.at_least += u64::try_from(fewest.bound).unwrap_or(0);
@@ -95,6 +98,6 @@ fn gather_piece(piece: &Piece, gather: &mut GatherOnce, effort: &mut effort::Eff
     }
 }
 
-fn best_of_smallest(piece: &Piece, fewest: &Found, effort: &mut effort::Effort) -> Found {
+fn best_of_smallest(piece: &Piece, fewest: &Found, effort: &mut Effort) -> Found {
     search(piece, &Aim::best_of(piece, &fewest.numbers), effort)
 }

@@ -3,14 +3,19 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::super::assign::{Want, plan_assignment};
+use super::super::assign::{Effort, Want, assign_within};
 use super::Unserved;
 use super::demand::{Asked, Demand};
 use super::replace::{Bounds, leave_out_replaced};
 
+/// The most work that finding out what can't be served may cost for one session.
+const STEPS_OF_SESSION: u64 = 2_000_000;
+
 /// The needs of a pack.
 pub struct PackNeeds {
     pub unserved: Vec<Unserved>,
+    /// Whether no more than must be is unserved.
+    pub is_proven: bool,
     pub pieces: Vec<Piece>,
 }
 
@@ -27,23 +32,28 @@ pub struct Piece {
 }
 
 impl PackNeeds {
-    pub fn of(sessions: &[Vec<Want>], most: &[u32]) -> Self {
-        let mut unserved = Vec::new();
+    pub fn of(sessions: &[Vec<Want>], most: &[u32], effort: &mut Effort) -> Self {
+        let (mut unserved, mut is_proven) = (Vec::new(), true);
         let mut seen: BTreeMap<Vec<Asked>, Vec<u32>> = BTreeMap::new();
         let mut demands = BTreeSet::new();
         for (session, wants) in sessions.iter().enumerate() {
             let (names, asked) = asked_by(wants, most);
             let missing = seen.entry(asked).or_insert_with_key(|asked| {
-                let (missing, servable) = split(asked, most);
-                demands.extend(Demand::of_session(&servable));
+                let (missing, is_least) = missing_of(asked, most, effort);
+                is_proven &= is_least;
+                demands.extend(Demand::of_session(&servable(asked, &missing)));
                 missing
             });
             let short = names.into_iter().zip(missing).filter(|(_, missing)| **missing > 0);
-            unserved.extend(short.map(|(want, missing)| Unserved { session, want, missing: *missing }));
+            unserved.extend(short.map(|(want, missing)| Unserved {
+                session,
+                want,
+                missing: *missing,
+            }));
         }
         let bounds = Bounds { most: most.to_vec(), unsuitability: worst(sessions, most.len()) };
-        let (demands, bounds) = leave_out_replaced(demands, bounds);
-        Self { unserved, pieces: pieces(largest(demands), &bounds) }
+        let (demands, bounds) = leave_out_replaced(&demands, bounds);
+        Self { unserved, is_proven, pieces: pieces(largest(demands), &bounds) }
     }
 }
 
@@ -55,23 +65,25 @@ fn asked_by(wants: &[Want], most: &[u32]) -> (Vec<usize>, Vec<Asked>) {
 
 fn asked_of(want: &Want, most: &[u32]) -> Asked {
     let found = |thing: &usize| most.get(*thing).is_some_and(|most| *most > 0);
-    let mut things: Vec<usize> =
-        want.suits.iter().map(|suit| suit.thing).filter(found).collect();
+    let mut things: Vec<usize> = want.suits.iter().map(|suit| suit.thing).filter(found).collect();
     things.sort_unstable();
     things.dedup();
     let (from, to) = (want.from.min(want.to), want.from.max(want.to));
     Asked { from, to, things, count: want.count }
 }
 
-/// What is missing of each want even if everything is gathered, and what is left to ask for.
-fn split(asked: &[Asked], most: &[u32]) -> (Vec<u32>, Vec<Asked>) {
+/// What is missing of each want even if everything is gathered, and whether that is sure to be least.
+fn missing_of(asked: &[Asked], most: &[u32], effort: &mut Effort) -> (Vec<u32>, bool) {
     let wants: Vec<Want> = asked.iter().map(Asked::want).collect();
-    let served = plan_assignment(&wants, most).served;
-    let missing: Vec<u32> = served.iter().map(|served| served.missing).collect();
-    let servable = asked.iter().zip(&missing).map(|(asked, missing)| {
-        Asked { count: asked.count - missing, ..asked.clone() }
-    });
-    (missing.clone(), servable.collect())
+    let assignment = effort.lend(STEPS_OF_SESSION, |effort| assign_within(&wants, most, effort));
+    let missing: Vec<u32> = assignment.served.iter().map(|served| served.missing).collect();
+    let is_least = assignment.is_proven || missing.iter().all(|missing| *missing == 0);
+    (missing, is_least)
+}
+
+fn servable(asked: &[Asked], missing: &[u32]) -> Vec<Asked> {
+    let both = asked.iter().zip(missing);
+    both.map(|(asked, missing)| Asked { count: asked.count - missing, ..asked.clone() }).collect()
 }
 
 /// How badly each thing suits at its worst.
@@ -125,7 +137,9 @@ fn pieces(demands: Vec<Demand>, bounds: &Bounds) -> Vec<Piece> {
 impl Piece {
     fn of(things: BTreeSet<usize>, mut demands: Vec<Demand>, bounds: &Bounds) -> Self {
         let things: Vec<usize> = things.into_iter().collect();
-        for thing in demands.iter_mut().flat_map(|d| &mut d.asked).flat_map(|asked| &mut asked.things) {
+        for thing in
+            demands.iter_mut().flat_map(|d| &mut d.asked).flat_map(|asked| &mut asked.things)
+        {
             *thing = things.binary_search(thing).expect("the things are those of the demands");
         }
         demands.sort_unstable();

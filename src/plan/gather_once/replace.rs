@@ -14,10 +14,10 @@ pub struct Bounds {
 
 /// The demands without the things that others replace. `most` falls to what can be asked for at once.
 pub fn leave_out_replaced(
-    demands: BTreeSet<Demand>,
+    demands: &BTreeSet<Demand>,
     mut bounds: Bounds,
 ) -> (BTreeSet<Demand>, Bounds) {
-    let (peaks, company) = (peaks(&demands), company(&demands));
+    let (peaks, company) = (peaks(demands), company(demands));
     let replaces = |one: usize, other: usize| {
         let suits_more = !company[&one].contains(&other);
         let rank = |thing: usize| (bounds.unsuitability[thing], thing);
@@ -27,7 +27,9 @@ pub fn leave_out_replaced(
     };
     let replaced: BTreeSet<usize> = company
         .iter()
-        .filter(|(thing, others)| others.iter().any(|other| other != *thing && replaces(*other, **thing)))
+        .filter(|(thing, others)| {
+            others.iter().any(|other| other != *thing && replaces(*other, **thing))
+        })
         .map(|(thing, _)| *thing)
         .collect();
     for (thing, peak) in peaks {
@@ -63,8 +65,11 @@ fn held_at(demand: &Demand, moment: usize) -> BTreeMap<usize, u64> {
 
 /// For each thing, those that suit wherever it does, itself among them.
 fn company(demands: &BTreeSet<Demand>) -> BTreeMap<usize, BTreeSet<usize>> {
-    let suits: BTreeSet<&[usize]> =
-        demands.iter().flat_map(|demand| &demand.asked).map(|asked| asked.things.as_slice()).collect();
+    let suits: BTreeSet<&[usize]> = demands
+        .iter()
+        .flat_map(|demand| &demand.asked)
+        .map(|asked| asked.things.as_slice())
+        .collect();
     let mut company: BTreeMap<usize, BTreeSet<usize>> = BTreeMap::new();
     for things in suits {
         for thing in things {

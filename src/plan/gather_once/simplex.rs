@@ -4,7 +4,7 @@
 //! dictionary form is that of Chvátal, “Linear Programming”, 1983). Floating-point numbers serve here only to
 //! find good prices and good values to try: what is concluded from them is reckoned again in whole numbers.
 
-use super::effort::Effort;
+use super::super::assign::Effort;
 
 /// Below this a number is taken for nothing: all data are whole and small.
 const NOTHING: f64 = 1e-9;
@@ -128,7 +128,7 @@ mod tests {
     fn a_triangle_takes_halves() {
         let row = |one, other| Row { places: vec![one, other], sign: 1.0, least: 1.0 };
         let rows = [row(0, 1), row(1, 2), row(0, 2)];
-        let solution = solve(&[1.0; 3], &rows, &mut Effort::of_one_pack()).unwrap();
+        let solution = solve(&[1.0; 3], &rows, &mut Effort::of(1000)).unwrap();
         for number in solution.values.iter().chain(&solution.prices) {
             assert!((number - 0.5).abs() < 1e-12, "{number}");
         }
@@ -140,6 +140,6 @@ mod tests {
             Row { places: vec![0], sign: 1.0, least: 3.0 },
             Row { places: vec![0], sign: -1.0, least: -2.0 },
         ];
-        assert!(solve(&[1.0], &rows, &mut Effort::of_one_pack()).is_none());
+        assert!(solve(&[1.0], &rows, &mut Effort::of(1000)).is_none());
     }
 }

@@ -27,6 +27,9 @@ const UNITS: [(&str, u32); 11] = [
 
 /// The syllables of a unit’s name.
 pub fn unit_syllables(sign: &str) -> Option<u32> {
+    if sign.len() > 4 {
+        return None;
+    }
     UNITS.iter().find(|(unit, _)| *unit == sign).map(|(_, syllables)| *syllables)
 }
 

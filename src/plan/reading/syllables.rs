@@ -47,8 +47,10 @@ fn is_apostrophe(sign: char) -> bool {
 }
 
 fn letters_syllables(letters: &str) -> u32 {
-    let plain = |c: char| if is_apostrophe(c) { '\'' } else { c };
-    let word: String = letters.chars().map(plain).flat_map(char::to_lowercase).collect();
+    let mut word = letters.to_lowercase();
+    if word.contains('’') {
+        word = word.replace('’', "'");
+    }
     let word = word.trim_matches('\'');
     let (stem, ending) = word.split_once('\'').unwrap_or((word, ""));
     if ending.is_empty() || ending == "s" {

@@ -38,7 +38,29 @@ pub struct SpacePlan {
     pub parts: Vec<Option<PartFloor>>,
 }
 
+/// A floor and the parts that are done on it.
+#[derive(Clone, Debug)]
+pub struct SharedFloor<'p> {
+    pub floor: &'p PartFloor,
+    /// Their indices, in order.
+    pub parts: Vec<usize>,
+}
+
 impl SpacePlan {
+    /// Every floor once, with the parts that share it.
+    pub fn shared_floors(&self) -> Vec<SharedFloor<'_>> {
+        let mut shared: Vec<SharedFloor<'_>> = Vec::new();
+        for (index, floor) in self.parts.iter().enumerate() {
+            let Some(floor) = floor else { continue };
+            let same = |known: &&mut SharedFloor<'_>| known.floor.footprint == floor.footprint;
+            match shared.iter_mut().find(same) {
+                Some(known) => known.parts.push(index),
+                None => shared.push(SharedFloor { floor, parts: vec![index] }),
+            }
+        }
+        shared
+    }
+
     /// The most headroom that any part names.
     pub fn headroom(&self) -> Option<Length> {
         self.parts.iter().flatten().filter_map(|part| part.footprint.headroom).max()

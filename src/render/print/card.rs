@@ -10,6 +10,8 @@ use crate::pack::{Fault, Measure, Part, PartKind, Picture};
 use crate::picture::pixels_of;
 use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
+use crate::render::plan_phrases::{slot_name, slot_sentence};
+use crate::words::Filling;
 
 /// The sizes that the words of a card are tried in, largest first: running text and key points.
 pub const SIZES: [(f32, f32); 5] =
@@ -277,12 +279,28 @@ pub fn adaptation_strips(
     sizes: (f32, f32),
 ) -> Vec<Strip> {
     let body = Type::body(sizes.0);
+    other_slots(column, source, body);
     for (key, text) in source.session.adaptations.each() {
         column.gap(7.0);
         column.label(&source.words.say(&format!("adapt-{key}")), Type::LABEL);
         column.blocks(&read_blocks(text), body, Seat::default());
     }
     std::mem::take(&mut column.strips)
+}
+
+/// What to leave out or shorten where there is another time.
+fn other_slots(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
+    if source.plans.other_slots.is_empty() {
+        return;
+    }
+    column.label(&source.words.say("slots"), Type::LABEL);
+    for other in &source.plans.other_slots {
+        let slot = slot_name(other.slot);
+        let slot = source.words.say_with("slot-in", &[("time", Filling::Text(&slot))]);
+        let said = slot_sentence(other, source.session, source.words);
+        column.gap(1.5);
+        column.entry(&[Run::bold(format!("{slot}: ")), Run::plain(said)], body);
+    }
 }
 
 /// What a card is about, for its head.

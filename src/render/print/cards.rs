@@ -2,6 +2,7 @@
 //! more room goes on on another card.
 
 use super::card::{CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips};
+use super::floor_card::floor_strips;
 use super::flow::{Frame, break_frames, count_split, place_frames};
 use super::drawings::place_marks;
 use super::page::{BLACK, Corner, Item, MM, Page, WHITE};
@@ -65,11 +66,19 @@ fn card_plan<'s>(source: &'s SheetSource<'_>) -> Vec<(CardHead, Fill<'s>)> {
         let head = CardHead { kind: Some(part.kind), label, title: plain_line(&part.title) };
         plan.push((head, Box::new(|column, sizes| part_strips(column, part, source, sizes))));
     }
+    for shared in source.plans.space.shared_floors() {
+        let first = shared.parts.first().and_then(|part| source.session.parts.get(*part));
+        let title = first.map(|part| plain_line(&part.title)).unwrap_or_default();
+        let fill: Fill<'s> =
+            Box::new(move |column, sizes| floor_strips(column, &shared, source, sizes));
+        plan.push((other("plan", title), fill));
+    }
     if source.session.parts.iter().any(|part| !part.faults.is_empty()) {
         let head = other("cards-helper", words.say("cards-look"));
         plan.push((head, Box::new(|column, sizes| helper_strips(column, source, sizes))));
     }
-    if !source.session.adaptations.each().is_empty() {
+    let has_adaptations = !source.session.adaptations.each().is_empty();
+    if has_adaptations || !source.plans.other_slots.is_empty() {
         let head = other("adaptations", words.say("cards-adapt"));
         plan.push((head, Box::new(|column, sizes| adaptation_strips(column, source, sizes))));
     }

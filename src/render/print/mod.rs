@@ -8,6 +8,7 @@ mod card;
 mod cards;
 mod drawings;
 mod faces;
+mod floor_card;
 mod flow;
 mod font_program;
 mod home_guide;

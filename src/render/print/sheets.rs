@@ -30,7 +30,7 @@ impl SheetSource<'_> {
     /// The room for a drawing so wide; its words as small as paper has them.
     pub fn room(&self, width: f32) -> Room {
         let is_rtl = is_right_to_left(&self.pack.language);
-        Room { width, tallest: width * 0.5, words: SMALLEST, is_rtl }
+        Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl }
     }
 
     /// “Standing jump · CC-BY-4.0”, for the foot of every page.

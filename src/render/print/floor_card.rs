@@ -1,0 +1,74 @@
+//! The card with a floor plan, and how it is set out with a tape.
+
+use super::drawings::place_drawing;
+use super::scale::Type;
+use super::sheets::{SheetSource, one};
+use super::strip::{Column, Seat, Strip};
+use crate::drawing::draw_floor_plan;
+use crate::plan::SharedFloor;
+use crate::prose::{Block, Marker, Run, plain_line};
+use crate::render::phrases::hold_together;
+use crate::render::plan_phrases::tape_sentence;
+use crate::words::Filling;
+
+/// What a floor’s card says: the parts it is for, the plan, the headroom, the steps with the tape.
+pub fn floor_strips(
+    column: &mut Column<'_, '_>,
+    shared: &SharedFloor<'_>,
+    source: &SheetSource<'_>,
+    sizes: (f32, f32),
+) -> Vec<Strip> {
+    let body = Type::body(sizes.0);
+    let words = source.words;
+    let titles = shared.parts.iter().filter_map(|part| source.session.parts.get(*part));
+    let titles: Vec<String> = titles.map(|part| plain_line(&part.title)).collect();
+    // The card’s own title names the first.
+    if titles.len() > 1 {
+        let parts = titles.join(", ");
+        let said = words.say_with("plan-for", &[("parts", Filling::Text(&parts))]);
+        column.words(&one(said), Type::SMALL, Seat::default());
+        column.gap(6.0);
+    }
+    let floor = source.plans.space.floor.as_ref();
+    let room = source.room(column.width);
+    let drawing = draw_floor_plan(shared.floor, floor, words, room);
+    let items = place_drawing(column.shaper, &drawing);
+    column.drawing(drawing.height, items);
+    column.gap(5.0);
+    for sentence in remarks(shared, source) {
+        column.words(&[Run::bold(sentence)], body, Seat::default());
+    }
+    if !shared.floor.setting_out.is_empty() {
+        column.gap(7.0);
+        column.label(&words.say("setting-out"), Type::LABEL);
+        column.blocks(&steps(shared, source), body, Seat::default());
+    }
+    std::mem::take(&mut column.strips)
+}
+
+/// The headroom, and whether it lies askew or doesn’t fit.
+fn remarks(shared: &SharedFloor<'_>, source: &SheetSource<'_>) -> Vec<String> {
+    let words = source.words;
+    let mut said = Vec::new();
+    if let Some(height) = shared.floor.footprint.headroom {
+        let height = hold_together(&height.to_string());
+        said.push(words.say_with("plan-headroom", &[("height", Filling::Text(&height))]));
+    }
+    match shared.floor.placement {
+        Some(placement) if placement.is_askew() => said.push(words.say("plan-askew")),
+        None if source.plans.space.floor.is_some() => said.push(words.say("plan-unfit")),
+        _ => {}
+    }
+    said
+}
+
+fn steps(shared: &SharedFloor<'_>, source: &SheetSource<'_>) -> Vec<Block> {
+    let sentences = shared.floor.setting_out.iter().map(|step| tape_sentence(step, source.words));
+    let blocks = sentences.zip(1..).map(|(sentence, number)| Block {
+        marker: Marker::Number(number),
+        depth: 1,
+        is_heading: false,
+        runs: one(sentence),
+    });
+    blocks.collect()
+}
