@@ -6,7 +6,7 @@ use crate::pack::Pack;
 
 /// Whether a pack is written in English, for rules that look for English words.
 pub(super) fn is_english(pack: &Pack) -> bool {
-    pack.language.split(['-', '_']).next().is_some_and(|tag| tag.eq_ignore_ascii_case("en"))
+    pack.is_english()
 }
 
 /// The words of a text in lower case, without marks; a hyphen or apostrophe inside a word stays.

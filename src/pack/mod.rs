@@ -3,6 +3,7 @@
 //! These are the types that every later stage works on. Nothing here knows of YAML; each value
 //! still carries the place it was written at.
 
+mod children_texts;
 mod equipment;
 mod filling;
 mod id;
@@ -14,6 +15,7 @@ mod session;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
+pub use children_texts::{children_texts, plain_paragraphs};
 pub use equipment::{Limits, Need, Substitute, Thing, counted};
 pub use filling::filled_mass;
 pub use id::SessionId;
@@ -67,6 +69,11 @@ pub struct Pack {
 }
 
 impl Pack {
+    /// Whether it is written in English, for what looks for English words.
+    pub fn is_english(&self) -> bool {
+        self.language.split(['-', '_']).next().is_some_and(|tag| tag.eq_ignore_ascii_case("en"))
+    }
+
     /// Every CommonMark text of the shared files, with its place.
     pub fn texts(&self) -> Vec<Placed<&str>> {
         let mut texts: Vec<_> =

@@ -1,16 +1,32 @@
 //! Stage four, plan: what follows from a session by computation. Every plan is a pure function of
 //! typed values, and is shown both on pages and on paper.
 
+pub mod assign;
 mod effort;
+mod equipment;
+pub mod flight;
+mod flights;
 mod gather;
+pub mod gather_once;
+pub mod marks;
+mod measures;
 mod other_slots;
+pub mod reading;
+mod session_reading;
 pub mod slot_fit;
 mod space;
 mod time;
 
 pub use effort::{ACTIVE_A_DAY, EffortPlan, Rhythm, Still, main_effort, plan_effort, usual_work};
+pub use equipment::{
+    EquipmentPlan, Fault, Figures, GatherSet, HomeThings, Misfit, Refusal, ServedNeed, misfits,
+    plan_equipment, plan_gather_set,
+};
+pub use flights::{FlightPlan, plan_flights};
 pub use gather::{GatherPlan, Gathered, plan_gathering};
+pub use measures::{MarkFault, MarksPlan, plan_marks};
 pub use other_slots::{Fitted, FittedSession, OtherSlot, offer_of, plan_other_slots};
+pub use session_reading::{SessionReading, plan_session_reading};
 pub use space::{
     Floor, Footprint, PartFloor, Placement, Point, SIDE_MARGIN, SharedFloor, SpacePlan, TapeStep, USUAL_SECTOR,
     Zone, ZoneKind, chord, fit_on_floor, plan_footprint, plan_setting_out, plan_space,
@@ -19,22 +35,34 @@ pub use time::{PartSpan, TimePlan, plan_time, total_of};
 
 use crate::pack::{Pack, Session};
 
-/// Every plan of one session.
+/// Every plan of one session. Lists hold one entry a part, in order.
 #[derive(Clone, Debug)]
 pub struct Plans {
     pub time: TimePlan,
     pub other_slots: Vec<OtherSlot>,
     pub effort: EffortPlan,
+    pub equipment: EquipmentPlan,
+    pub flights: Vec<Option<FlightPlan>>,
     pub space: SpacePlan,
+    pub marks: Vec<Option<MarksPlan>>,
+    /// For English only.
+    pub reading: Option<SessionReading>,
 }
 
 /// Computes every plan of a session.
-pub fn plan_session(session: &Session, _pack: &Pack) -> Plans {
+pub fn plan_session(session: &Session, pack: &Pack) -> Plans {
     let time = plan_time(session);
+    let flights = plan_flights(session, pack.room_height);
+    let headroom: Vec<_> =
+        flights.iter().map(|flight| flight.as_ref().map(|flight| flight.headroom)).collect();
     Plans {
         other_slots: plan_other_slots(session),
         effort: plan_effort(session, &time),
-        space: plan_space(session, &[]),
+        equipment: plan_equipment(session),
+        space: plan_space(session, &headroom),
+        marks: plan_marks(session),
+        reading: pack.is_english().then(|| plan_session_reading(session)),
+        flights,
         time,
     }
 }

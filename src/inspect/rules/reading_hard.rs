@@ -1,10 +1,8 @@
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
-use crate::inspect::wording::is_english;
-use crate::pack::{Pack, Session, children_texts, plain_paragraphs};
-use crate::place::Place;
+use crate::pack::{Pack, Session};
 use crate::plan::Plans;
-use crate::plan::reading::{ReadingReport, plan_reading};
+use crate::plan::reading::ReadingReport;
 
 pub const RULE: Rule = Rule {
     code: "reading-hard",
@@ -23,20 +21,23 @@ cool_down:
   effort: light
   movements: [stretching]
   how: |
-    Raise both arms above your shoulders as slowly as possible, and remember to continue breathing
-    calmly while the muscles along your body lengthen.
+    Raise both arms above your shoulders as slowly as you can, and remember to keep breathing peacefully
+    while the muscles along your body lengthen.
 
-    After several breaths, return to the upright position and notice whether either shoulder seems
-    higher, because that usually shows where the muscles are tighter.
+    After three breaths, return to the upright position and notice whether either shoulder seems
+    higher, because that usually shows where your muscles are tighter.
 
-    Repeat the movement on the opposite side, following the same rhythm as before, although you
-    might discover that this direction requires greater patience.
+    Whenever your balance becomes uncertain, spread your fingers against the nearest wall, because
+    muscles which tremble cannot lengthen as comfortably as muscles which rest.
 
-    Finally, lower yourself to the carpet with your weight supported on both hands, and remain
-    there until your heartbeat becomes completely regular again.
+    Repeat the movement towards the opposite side, following the same rhythm as before, although you
+    might discover that this direction requires greater patience from you.
 
-    Before leaving, consider which exercise needed the greatest control, and describe to your partner
-    what you would practise differently during another attempt.
+    Finally, lower yourself to the carpet with your weight supported on both hands, and stay resting
+    there until your heartbeat has become completely calm.
+
+    Before finishing the activity, consider which exercise demanded the greatest control, and describe to
+    your partner what you would practise differently during another attempt.
 ",
     good: "\
 cool_down:
@@ -48,6 +49,8 @@ cool_down:
     Lift both arms slowly above your head. Keep breathing while your sides grow long.
 
     After a few breaths, come back up. Is one shoulder higher? That side may be tighter.
+
+    Do you wobble? Rest your fingers on the wall, for muscles that shake do not stretch well.
 
     Do the same on the other side. It may need a little longer.
 
@@ -64,71 +67,34 @@ const READ_TO: u8 = 11;
 const READS_ALONE: u8 = 8;
 /// How many years a text may be ahead of the youngest.
 const AHEAD: u8 = 2;
-/// With fewer words than this in running sentences a grade says nothing.
-const FEWEST_WORDS: u32 = 100;
-/// A text is named as the hardest where it has at least so many words.
-const FEWEST_OF_TEXT: u32 = 20;
 
-fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
-    if !is_english(pack) {
-        return;
-    }
-    let texts = running_texts(session);
-    let report = plan_reading(&lines_of(texts.iter().flat_map(|(_, text)| text)));
+fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
+    let Some(reading) = plans.reading.as_ref().filter(|reading| reading.is_enough()) else { return };
+    let whole = &reading.whole;
     let youngest = session.ages.youngest;
-    let limit = limit_for(youngest);
-    let age = report.reading_age.unwrap_or_default();
-    if report.counts.words < FEWEST_WORDS || age <= f64::from(limit) {
+    let limit = if youngest < READS_ALONE { READ_TO } else { youngest + AHEAD };
+    let age = whole.reading_age.unwrap_or_default();
+    let Some((place, hardest)) = reading.hardest.as_ref().filter(|_| age > f64::from(limit)) else {
         return;
-    }
-    let place = hardest(&texts).unwrap_or(session.title.place);
-    let length = f64::from(report.counts.words) / f64::from(report.counts.sentences);
+    };
+    let length = f64::from(whole.counts.words) / f64::from(whole.counts.sentences);
     notes.find(
-        place,
+        *place,
         format!(
             "The session reads like a text for the age of {age:.1}, and its youngest are {youngest}. Here it is hardest."
         ),
         format!(
             "Come down to {limit} or below: shorter sentences (now {length:.0} words on average), and short words \
              for long ones{}.",
-            examples(&report)
+            examples(hardest)
         ),
     );
 }
 
-fn limit_for(youngest: u8) -> u8 {
-    if youngest < READS_ALONE { READ_TO } else { youngest + AHEAD }
-}
-
-/// The texts with their paragraphs that are sentences: they end with a stop.
-fn running_texts(session: &Session) -> Vec<(Place, Vec<String>)> {
-    let is_sentence = |line: &String| line.trim_end_matches(['”', '’', '"', ')']).ends_with(['.', '!', '?', '…']);
-    children_texts(session)
-        .into_iter()
-        .map(|text| {
-            let lines = plain_paragraphs(&text).into_iter().filter(is_sentence).collect();
-            (text.place, lines)
-        })
-        .collect()
-}
-
-fn lines_of<'t>(lines: impl IntoIterator<Item = &'t String>) -> Vec<&'t str> {
-    lines.into_iter().map(String::as_str).collect()
-}
-
-/// Where the text with the highest reading age stands.
-fn hardest(texts: &[(Place, Vec<String>)]) -> Option<Place> {
-    let judged = texts.iter().filter_map(|(place, lines)| {
-        let report = plan_reading(&lines_of(lines));
-        let age = report.reading_age.filter(|_| report.counts.words >= FEWEST_OF_TEXT)?;
-        Some((age, *place))
-    });
-    judged.max_by(|(one, _), (other, _)| one.total_cmp(other)).map(|(_, place)| place)
-}
-
-/// “ (such as “position” or “direction”)”
+/// “ (such as “position” or “direction”)”: the longest words of a text.
 fn examples(report: &ReadingReport) -> String {
-    let words: Vec<String> =
-        report.long_words.iter().take(2).map(|word| format!("“{}”", word.word)).collect();
+    let mut words: Vec<_> = report.long_words.iter().collect();
+    words.sort_by_key(|word| std::cmp::Reverse(word.syllables));
+    let words: Vec<String> = words.iter().take(2).map(|word| format!("“{}”", word.word)).collect();
     if words.is_empty() { String::new() } else { format!(" (such as {})", words.join(" or ")) }
 }

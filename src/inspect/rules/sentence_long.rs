@@ -43,20 +43,24 @@ const FIRST_WORDS: usize = 4;
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
     if is_english(pack) {
-        for text in children_texts(session) {
-            check_text(&text, pack, notes);
+        // A title is no sentence, and has a rule of its own.
+        for text in children_texts(session).iter().filter(|text| !is_title(text, session)) {
+            check_text(text, pack, notes);
         }
     }
+}
+
+fn is_title(text: &Placed<&str>, session: &Session) -> bool {
+    let mut titles = session.parts.iter().map(|part| part.title.place);
+    text.place == session.title.place || titles.any(|place| place == text.place)
 }
 
 fn check_text(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
     let paragraphs = plain_paragraphs(text);
     let texts: Vec<&str> = paragraphs.iter().map(String::as_str).collect();
     for sentence in plan_reading(&texts).long_sentences.iter().filter(|s| s.words > MOST) {
-        let opening: Vec<&str> = texts[sentence.text][sentence.range.clone()]
-            .split(' ')
-            .take(FIRST_WORDS)
-            .collect();
+        let opening: Vec<&str> =
+            texts[sentence.text][sentence.range.clone()].split(' ').take(FIRST_WORDS).collect();
         let opening = opening.join(" ");
         notes.find(
             pack.files.place_within(text.place, &opening),

@@ -1,8 +1,8 @@
 use crate::finding::Severity;
-use crate::inspect::fit::misfits;
+use crate::inspect::fit::say_fault;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
-use crate::plan::Plans;
+use crate::plan::{Figures, Plans, misfits};
 
 pub const RULE: Rule = Rule {
     code: "substitute-unfit",
@@ -26,13 +26,17 @@ equipment:
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     for need in &session.needs {
         for substitute in &need.substitutes {
-            let found = (&substitute.mass, &substitute.size, substitute.soft);
-            for misfit in misfits(&need.limits, found) {
+            for misfit in misfits(&need.limits, Figures::of(substitute)) {
                 let is_own = substitute.thing.place.file == session.file;
                 let own = misfit.found.unwrap_or(substitute.thing.place);
                 notes.find(
                     if is_own { own } else { misfit.asked.unwrap_or(need.place()) },
-                    format!("“{}” can’t stand in for “{}”: {}.", substitute.thing, need.name, misfit.says),
+                    format!(
+                        "“{}” can’t stand in for “{}”: {}.",
+                        substitute.thing,
+                        need.name,
+                        say_fault(&misfit.fault, session.ages.value)
+                    ),
                     "Change the limit if it is too strict, or name another substitute under “instead”.",
                 );
             }

@@ -1,8 +1,8 @@
 use crate::finding::Severity;
-use crate::inspect::fit::misfits;
+use crate::inspect::fit::say_fault;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
-use crate::plan::Plans;
+use crate::plan::{Fault, Figures, Plans, misfits};
 
 pub const RULE: Rule = Rule {
     code: "thing-unfit",
@@ -27,14 +27,15 @@ equipment:
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     for need in &session.needs {
         let Some(thing) = &need.thing else { continue };
-        // A thing that says nothing of softness is not held to be hard: the school knows its own.
-        let soft = thing.soft.or(need.limits.soft);
-        for misfit in misfits(&need.limits, (&thing.mass, &thing.size, soft)) {
+        let misfits = misfits(&need.limits, Figures::of_own(thing, &need.limits));
+        // The school knows the qualities of its own things.
+        for misfit in misfits.into_iter().filter(|m| !matches!(m.fault, Fault::Lacks(_))) {
             notes.find(
                 misfit.asked.unwrap_or(need.place()),
                 format!(
                     "The “{}” of equipment.yaml doesn’t suit this session: {}.",
-                    need.name, misfit.says
+                    need.name,
+                    say_fault(&misfit.fault, session.ages.value)
                 ),
                 "Change the limit here or the figure in equipment.yaml, or ask for another thing.",
             );

@@ -11,6 +11,10 @@ impl Effort {
         Self { left: steps }
     }
 
+    pub fn left(&self) -> u64 {
+        self.left
+    }
+
     /// Takes note of work that is done.
     pub fn spend(&mut self, steps: usize) {
         self.left = self.left.saturating_sub(steps as u64 + 1);

@@ -69,15 +69,13 @@ impl Problem {
         let shared: Vec<Vec<usize>> = suits.iter().map(|suits| shared_of(suits, &scarce)).collect();
         let spans: Vec<Span> =
             wants.iter().zip(&shared).map(|(want, things)| span_of(want, things)).collect();
-        let groups = conflicts(&spans).into_iter();
-        groups
-            .map(|mut group| {
-                group.retain(|want| !suits[*want].is_empty() && wants[*want].count > 0);
-                group
-            })
-            .filter(|group| !group.is_empty())
-            .map(|group| Self::of_group(&group, wants, &suits, stock))
-            .collect()
+        let can_be_served = |want: &usize| !suits[*want].is_empty() && wants[*want].count > 0;
+        let mut groups = conflicts(&spans);
+        for group in &mut groups {
+            group.retain(can_be_served);
+        }
+        groups.retain(|group| !group.is_empty());
+        groups.iter().map(|group| Self::of_group(group, wants, &suits, stock)).collect()
     }
 
     fn of_group(group: &[usize], wants: &[Want], suits: &[Vec<Suit>], stock: &[u32]) -> Self {

@@ -1,10 +1,13 @@
 //! The speed behind a measured distance.
 
 use super::root::find_root;
-use super::{Ball, GRAVITY, Release, distance_of, plan_flight_in_air};
+use super::{Ball, GRAVITY, Release, fly, plan_flight_in_air};
 
 /// Faster than anything is thrown or kicked, m/s: a search for a speed goes no farther.
 const FASTEST: f64 = 1000.0;
+
+/// How often the speed without drag is doubled in search of one that is enough.
+const MOST_DOUBLINGS: i32 = 30;
 
 /// The speed (m/s) at which a throw at `angle` degrees from `height` m goes `distance` m, with
 /// drag or without. `None` where no speed does: straight up, at a floor that is nearer than the
@@ -32,18 +35,19 @@ fn speed_without_drag(distance: f64, throw: &Release) -> Option<f64> {
 
 /// Drag always shortens a throw, so that the speed without drag is a lower end.
 fn speed_with_drag(distance: f64, throw: &Release, ball: &Ball, without: f64) -> Option<f64> {
-    let beyond = |speed: f64| Some(distance_of(&throw.at_speed(speed), Some(ball))? - distance);
+    let beyond = |speed: f64| Some(fly(&throw.at_speed(speed), Some(ball))?.distance - distance);
     // With no drag at all the two meet, and rounding may put the lower end just above.
     let low = without * (1.0 - 1e-9);
-    let mut high = 2.0 * without;
-    while beyond(high)? < 0.0 {
-        high *= 2.0;
-        if high > FASTEST {
-            return None;
-        }
-    }
-    let speed = find_root(low, high, beyond)?;
+    let speed = find_root(low, fast_enough(without, beyond)?, beyond)?;
     plan_flight_in_air(&throw.at_speed(speed), ball).map(|_| speed)
+}
+
+/// A speed at which the ball goes at least as far as asked.
+fn fast_enough(without: f64, beyond: impl Fn(f64) -> Option<f64>) -> Option<f64> {
+    (1..=MOST_DOUBLINGS)
+        .map(|times| without * 2.0_f64.powi(times))
+        .take_while(|speed| *speed <= FASTEST)
+        .find(|speed| beyond(*speed).is_some_and(|over| over >= 0.0))
 }
 
 #[cfg(test)]
@@ -59,7 +63,7 @@ mod tests {
             let speed = plan_speed(distance, angle, 1.7, None).unwrap();
             assert!((speed - 9.0).abs() < 1e-12, "{angle}: {speed}");
             for (name, ball) in Ball::PUBLISHED {
-                let distance = distance_of(&throw, Some(ball)).unwrap();
+                let distance = fly(&throw, Some(ball)).unwrap().distance;
                 let speed = plan_speed(distance, angle, 1.7, Some(ball)).unwrap();
                 assert!((speed - 9.0).abs() < 1e-8, "{name} {angle}: {speed}");
             }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::super::assign::{Span, Suit, Want, conflicts};
+use crate::plan::assign::{Span, Suit, Want, conflicts};
 
 /// How many of some things are asked for, and when they are held.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]

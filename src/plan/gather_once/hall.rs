@@ -6,8 +6,8 @@
 
 use std::collections::VecDeque;
 
-use super::super::assign::Effort;
 use super::demand::Asked;
+use crate::plan::assign::Effort;
 
 /// Of these things together, at least so many are needed.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -109,8 +109,9 @@ impl Reached {
         let mut waiting = VecDeque::from([start]);
         while let Some(want) = waiting.pop_front() {
             for (n, thing) in flow.asked[want].things.iter().enumerate() {
-                effort.spend(flow.asked.len());
+                effort.spend(1);
                 if reached.thing_by[*thing].is_none() {
+                    effort.spend(4 * flow.asked.len());
                     reached.thing_by[*thing] = Some((want, n));
                     if flow.spare[*thing] > 0 {
                         reached.end = Some(*thing);

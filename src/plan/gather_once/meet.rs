@@ -1,11 +1,11 @@
 //! Whether numbers of things meet every demand, and if not, what any set that does must have.
 
-use super::super::assign::{Effort, assign_within};
 use super::demand::{Asked, Demand};
 use super::hall::{Cover, missing_covers};
+use crate::plan::assign::{Effort, assign_within};
 
 /// The most work that one test may cost.
-const STEPS_OF_TEST: u64 = 1_000_000;
+pub const STEPS_OF_TEST: u64 = 1_000_000;
 
 /// Of some thing there must be more than so many.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -42,7 +42,8 @@ pub fn covers_at_moments(
     let mut covers = Vec::new();
     for moment in 0..demand.moments() {
         let asked: Vec<&Asked> = demand.held_at(moment).collect();
-        effort.spend(supply.len() + asked.len());
+        effort
+            .spend(supply.len() + asked.iter().map(|asked| 4 + asked.things.len()).sum::<usize>());
         covers.extend(missing_covers(&asked, supply, unit, effort));
     }
     covers

@@ -15,6 +15,7 @@
 mod bound;
 mod demand;
 mod hall;
+mod known;
 mod meet;
 mod narrow;
 mod pack;
@@ -22,6 +23,7 @@ mod program;
 mod replace;
 mod search;
 mod simplex;
+mod start;
 
 #[cfg(test)]
 mod tests;
@@ -30,8 +32,8 @@ use super::assign::{Effort, Want};
 use pack::{PackNeeds, Piece};
 use search::{Aim, Found, search};
 
-/// Enough for any real pack; a hostile one ends within about a second.
-const STEPS: u64 = 150_000_000;
+/// Enough for any real pack; a hostile one ends within a second or two.
+const STEPS: u64 = 60_000_000;
 
 /// A want that can't be met in full, whatever is gathered.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -48,7 +50,8 @@ pub struct GatherOnce {
     /// How many of each thing, in the order of `most`.
     pub counts: Vec<u32>,
     pub unserved: Vec<Unserved>,
-    /// Whether it is certain that no smaller number of things would do.
+    /// Whether it is certain that no smaller number of things would do, and that no more than must be is
+    /// unserved. Otherwise the set still serves all the rest, and is a good one.
     pub is_proven: bool,
     /// Whether it is also certain that no set as small is of fewer kinds or more suitable.
     pub is_best_of_smallest: bool,

@@ -3,10 +3,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::super::assign::{Effort, Want, assign_within};
 use super::Unserved;
 use super::demand::{Asked, Demand};
 use super::replace::{Bounds, leave_out_replaced};
+use crate::plan::assign::{Effort, Want, assign_within};
 
 /// The most work that finding out what can't be served may cost for one session.
 const STEPS_OF_SESSION: u64 = 2_000_000;

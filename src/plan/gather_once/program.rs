@@ -1,9 +1,9 @@
 //! The linear program of a node: covers as rows, open things as columns, numbers counted above their least.
 
-use super::super::assign::Effort;
 use super::bound::{Aim, Node};
 use super::hall::Cover;
 use super::simplex::{Row, solve};
+use crate::plan::assign::Effort;
 
 /// What the linear program of a node comes to.
 pub struct Relaxed {

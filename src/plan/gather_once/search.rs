@@ -1,26 +1,22 @@
 //! Branch and bound over how many of each thing are gathered (Land and Doig 1960), with the covers that a
 //! relaxed set falls short of added on the way (cutting planes).
 
-use std::collections::BTreeSet;
-
-use super::super::assign::Effort;
 pub use super::bound::Aim;
 use super::bound::{Cost, Node};
 use super::hall::Cover;
-use super::meet::{Clause, Met, covers_at_moments, meets};
+use super::known::Known;
+use super::meet::Clause;
 use super::narrow::narrow;
 use super::pack::Piece;
 use super::program::relax;
+use super::start::plan_start;
+use crate::plan::assign::Effort;
 
-/// How often covers are added at one node, and how many at once.
+/// How often covers are added at one node.
 const ROUNDS: usize = 50;
-const COVERS_AT_ONCE: usize = 60;
 
 /// A value this near to a whole number is taken for it.
 const NEAR: f64 = 1e-6;
-
-/// One thing, in the fractions that values are counted in when covers are looked for.
-const UNIT: f64 = 1_048_576.0;
 
 /// The best set that was found.
 pub struct Found {
@@ -32,15 +28,10 @@ pub struct Found {
 
 /// A search while it runs.
 struct Search<'a> {
-    piece: &'a Piece,
     aim: &'a Aim,
-    covers: Vec<Cover>,
-    known: BTreeSet<Cover>,
-    clauses: Vec<Clause>,
+    known: Known<'a>,
     best: Vec<u32>,
     cost: Cost,
-    /// Whether every clause is certain.
-    is_sure: bool,
 }
 
 /// The best set for a piece, proven as long as the effort lasts.
@@ -58,36 +49,27 @@ pub fn search(piece: &Piece, aim: &Aim, effort: &mut Effort) -> Found {
             break;
         }
         waiting.extend(search.branch(node, effort));
-        first_bound = first_bound.or_else(|| search.is_sure.then(|| search.least(&waiting)));
+        first_bound = first_bound.or_else(|| search.known.is_sure.then(|| search.least(&waiting)));
     }
-    let is_proven = waiting.is_empty() && search.is_sure;
-    let sure = if search.is_sure { search.least(&waiting) } else { first_bound.unwrap_or(0) };
+    let is_proven = waiting.is_empty() && search.known.is_sure;
+    let sure = if search.known.is_sure { search.least(&waiting) } else { first_bound.unwrap_or(0) };
     Found { numbers: search.best, bound: sure, is_proven }
 }
 
 impl<'a> Search<'a> {
     fn begin(piece: &'a Piece, aim: &'a Aim, effort: &mut Effort) -> Self {
-        let mut search = Self {
-            piece,
-            aim,
-            covers: Vec::new(),
-            known: BTreeSet::new(),
-            clauses: Vec::new(),
-            best: piece.most.clone(),
-            cost: 0,
-            is_sure: true,
-        };
-        search.best = aim.start.clone().unwrap_or_else(|| search.thinned(effort));
-        search.cost = aim.cost(&search.best);
-        search.add_whole_cover();
-        search
-    }
-
-    /// With a limit on the whole number goes that no set is smaller.
-    fn add_whole_cover(&mut self) {
-        if let Some(least) = self.aim.most_in_all {
-            self.covers.push(Cover { things: (0..self.best.len()).collect(), least });
+        let mut known = Known::nothing(piece);
+        let quarter = effort.left() / 4;
+        let best = aim
+            .start
+            .clone()
+            .unwrap_or_else(|| effort.lend(quarter, |effort| plan_start(&mut known, effort)));
+        // With a limit on the whole number goes that no set is smaller.
+        if let Some(least) = aim.most_in_all {
+            known.covers.push(Cover { things: (0..best.len()).collect(), least });
         }
+        let cost = aim.cost(&best);
+        Self { aim, known, best, cost }
     }
 
     /// The least that can still be found.
@@ -95,32 +77,11 @@ impl<'a> Search<'a> {
         waiting.iter().map(|node| node.bound).fold(self.cost, Cost::min)
     }
 
-    /// Takes as much as can be from everything there is, the least suitable first.
-    fn thinned(&mut self, effort: &mut Effort) -> Vec<u32> {
-        let mut numbers = self.piece.most.clone();
-        let mut order: Vec<usize> = (0..numbers.len()).rev().collect();
-        order.sort_by_key(|thing| std::cmp::Reverse(self.piece.unsuitability[*thing]));
-        for thing in order {
-            let (mut low, mut high) = (0, numbers[thing]);
-            while low < high && !effort.is_spent() {
-                let middle = low + (high - low) / 2;
-                numbers[thing] = middle;
-                if self.test(&numbers, Some(thing), effort).is_none() {
-                    high = middle;
-                } else {
-                    low = middle + 1;
-                }
-            }
-            numbers[thing] = high;
-        }
-        numbers
-    }
-
     /// The nodes below; none if nothing better can be there.
     fn branch(&mut self, mut node: Node, effort: &mut Effort) -> Vec<Node> {
         let Some(values) = self.relaxed(&mut node, effort) else { return Vec::new() };
         let numbers = rounded_up(&values, &node);
-        let unmet = self.test(&numbers, None, effort);
+        let unmet = self.known.test(&numbers, None, effort);
         if unmet.is_none() {
             self.improve(&numbers);
         }
@@ -139,78 +100,19 @@ impl<'a> Search<'a> {
     fn relaxed(&mut self, node: &mut Node, effort: &mut Effort) -> Option<Vec<f64>> {
         let mut values = Vec::new();
         for _ in 0..ROUNDS {
-            narrow(node, &self.covers, &self.clauses)?;
-            effort.spend(self.covers.len() * 4);
-            let relaxed = relax(self.aim, &self.covers, node, effort)?;
-            node.bound = node.bound.max(self.aim.bound(&self.covers, &relaxed, node));
+            narrow(node, &self.known.covers, &self.known.clauses)?;
+            effort.spend(self.known.covers.len() * 4);
+            let relaxed = relax(self.aim, &self.known.covers, node, effort)?;
+            node.bound = node.bound.max(self.aim.bound(&self.known.covers, &relaxed, node));
             if node.bound >= self.cost {
                 return None;
             }
             values = relaxed.values;
-            if effort.is_spent() || !self.add_covers(&values, effort) {
+            if effort.is_spent() || !self.known.add_covers(&values, effort) {
                 break;
             }
         }
         Some(values)
-    }
-
-    /// Adds the covers that values fall short of most; false if there are no new ones.
-    fn add_covers(&mut self, values: &[f64], effort: &mut Effort) -> bool {
-        let supply: Vec<u64> = values.iter().map(|value| fractions(*value)).collect();
-        let demands = self.piece.demands.iter();
-        let covers: BTreeSet<Cover> = demands
-            .flat_map(|demand| covers_at_moments(demand, &supply, fractions(1.0), effort))
-            .collect();
-        let short = |cover: &Cover| {
-            let have: f64 = cover.things.iter().map(|thing| values[*thing]).sum();
-            fractions(1.0) * cover.least - fractions(have).min(fractions(1.0) * cover.least)
-        };
-        let mut new: Vec<(u64, Cover)> = covers
-            .into_iter()
-            .filter(|cover| !self.known.contains(cover))
-            .map(|cover| (short(&cover), cover))
-            .filter(|(short, _)| *short > 1)
-            .collect();
-        new.sort_by_key(|(short, _)| std::cmp::Reverse(*short));
-        new.truncate(COVERS_AT_ONCE);
-        self.covers.extend(new.iter().map(|(_, cover)| cover.clone()));
-        self.known.extend(new.iter().map(|(_, cover)| cover.clone()));
-        !new.is_empty()
-    }
-
-    /// None if whole numbers meet every demand, or every demand that a thing suits; else what they lack, which
-    /// is noted.
-    fn test(
-        &mut self,
-        numbers: &[u32],
-        thing: Option<usize>,
-        effort: &mut Effort,
-    ) -> Option<Clause> {
-        let known = self.clauses.iter().find(|clause| clause.is_missed_by(numbers));
-        if known.is_some() {
-            return known.cloned();
-        }
-        let supply: Vec<u64> = numbers.iter().map(|number| u64::from(*number)).collect();
-        let piece = self.piece;
-        for demand in piece.demands.iter().filter(|demand| demand.may_use(thing)) {
-            if let Some(cover) = covers_at_moments(demand, &supply, 1, effort).into_iter().next() {
-                return Some(Clause::of_cover(&cover, numbers, &piece.most));
-            }
-            match meets(demand, numbers, &piece.most, effort) {
-                Met::Yes => {}
-                Met::No(clause) => return Some(self.note(clause)),
-                Met::Unknown(clause) => {
-                    self.is_sure = false;
-                    return Some(self.note(clause));
-                }
-            }
-        }
-        None
-    }
-
-    fn note(&mut self, clause: Clause) -> Clause {
-        self.clauses.push(clause.clone());
-        clause
     }
 
     fn improve(&mut self, numbers: &[u32]) {
@@ -269,13 +171,4 @@ fn most_broken(values: &[f64]) -> Option<usize> {
 )]
 fn whole(value: f64) -> u32 {
     value.ceil() as u32
-}
-
-#[expect(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "values are not negative"
-)]
-fn fractions(value: f64) -> u64 {
-    (value * UNIT).round() as u64
 }

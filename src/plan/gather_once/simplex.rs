@@ -4,10 +4,13 @@
 //! dictionary form is that of Chvátal, “Linear Programming”, 1983). Floating-point numbers serve here only to
 //! find good prices and good values to try: what is concluded from them is reckoned again in whole numbers.
 
-use super::super::assign::Effort;
+use crate::plan::assign::Effort;
 
 /// Below this a number is taken for nothing: all data are whole and small.
 const NOTHING: f64 = 1e-9;
+
+/// Cells are looked at many at a time.
+const CELLS_A_STEP: usize = 8;
 
 /// One row: the sum over its places, plus or minus, is at least `least`.
 pub struct Row {
@@ -38,7 +41,7 @@ pub fn solve(costs: &[f64], rows: &[Row], effort: &mut Effort) -> Option<Solutio
     let most_pivots = 20 * (costs.len() + rows.len());
     for _ in 0..most_pivots {
         let Some(row) = dictionary.worst_row() else { break };
-        effort.spend(dictionary.cells.len());
+        effort.spend(dictionary.cells.len() / CELLS_A_STEP);
         let column = dictionary.cheapest_column(row)?;
         dictionary.pivot(row, column);
         if effort.is_spent() {

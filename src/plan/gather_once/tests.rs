@@ -1,7 +1,7 @@
 //! What is gathered against trying every set, and the limits.
 
-use super::super::assign::{Suit, plan_assignment};
 use super::*;
+use crate::plan::assign::{Suit, plan_assignment};
 
 /// Small, repeatable numbers: Knuth’s linear congruence (MMIX).
 struct Dice(u64);

@@ -14,7 +14,8 @@ pub struct CombinedEvent {
     pub formula: Formula,
 }
 
-/// The mark worth nothing is in seconds, as in the published table.
+// The mark worth nothing is published in seconds, centimetres or metres; here it stands in the
+// largest unit in which it is whole for every event of its kind.
 const fn track(name: &'static str, a: f64, milliseconds: i64, c: f64) -> CombinedEvent {
     CombinedEvent { name, formula: Formula { kind: Kind::Track, a, b: milliseconds, c } }
 }
