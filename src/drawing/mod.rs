@@ -12,7 +12,7 @@ mod pen;
 mod svg;
 mod time_line;
 
-pub use angle_figure::draw_angle_figure;
+pub use angle_figure::{Curves, draw_angle_figure};
 pub use effort_bar::draw_effort_bar;
 pub use floor_plan::draw_floor_plan;
 pub use marks::{effort_steps, effort_width, part_mark};

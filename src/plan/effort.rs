@@ -148,12 +148,13 @@ impl Watch {
     }
 }
 
-/// Seconds of one round of work to begin with, and the least rest for it: common practice by age.
-/// Children tire less and recover faster than untrained adults (Ratel 2004), so one to one is a start.
+/// The least and the most that one round of vigorous work usually lasts to begin with, by the oldest:
+/// common practice, with as much rest. Children tire less and recover faster than untrained adults
+/// (Ratel 2004), so one to one is a start.
 pub fn usual_work(ages: Ages) -> (Duration, Duration) {
-    let seconds = match ages.youngest {
+    let seconds = match ages.oldest {
         ..=7 => (10, 20),
-        8..=10 => (20, 30),
+        8..=11 => (20, 30),
         _ => (30, 40),
     };
     (Duration::from_seconds(seconds.0), Duration::from_seconds(seconds.1))

@@ -1,6 +1,8 @@
 //! Stage five, render: pack and plans → an ordered map of path → bytes. The mini-site and the
 //! printed sheets are two renderers over the same plans; neither touches the disk.
 
+pub mod equipment_phrases;
+pub mod flight_phrases;
 pub mod house;
 pub mod phrases;
 pub mod plan_phrases;
@@ -12,7 +14,9 @@ use std::fmt;
 use std::sync::Arc;
 
 use crate::pack::{Pack, SessionId};
-use crate::plan::{GatherPlan, Plans, plan_gathering, plan_session};
+use crate::plan::{
+    GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session,
+};
 use crate::words::Words;
 use house::House;
 
@@ -25,6 +29,7 @@ pub struct Publication<'p> {
     /// The plans of each session, in the order of `pack.sessions`.
     pub plans: Vec<Plans>,
     pub gathering: GatherPlan,
+    pub gather_set: GatherSet,
     pub words: Arc<Words>,
     pub house: House<'p>,
     /// Called once for each session that a renderer has finished.
@@ -87,6 +92,9 @@ impl Sheet {
     }
 }
 
+/// The path of the sheet with what to gather once for the whole pack.
+pub const GATHER_SHEET: &str = "print/gather.pdf";
+
 /// The path of a session's page below the published folder.
 pub fn page_path(session: &SessionId) -> String {
     format!("sessions/{session}.html")
@@ -102,6 +110,7 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle
         pack,
         plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
         gathering: plan_gathering(pack),
+        gather_set: plan_gather_set(pack),
         words: Arc::new(house.words(&pack.language)?),
         house,
         on_session,

@@ -2,8 +2,6 @@ use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Part, Session};
 use crate::plan::Plans;
-use crate::quantity::Duration;
-use crate::read::words::Effort;
 
 pub const RULE: Rule = Rule {
     code: "active-share",
@@ -43,9 +41,7 @@ fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     if !plans.time.fills_slot() || session.parts.iter().any(is_unsure) {
         return;
     }
-    let spans = session.parts.iter().zip(&plans.time.spans);
-    let active: Duration =
-        spans.filter(|(part, _)| is_active(part)).map(|(_, span)| span.work).sum();
+    let active = plans.effort.active();
     let slot = session.slot.value;
     if active * 2 < slot {
         notes.find(
@@ -54,8 +50,4 @@ fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
             "Shorten the explaining, share rests out, or let a light part be done on the move.",
         );
     }
-}
-
-fn is_active(part: &Part) -> bool {
-    part.effort.as_ref().is_some_and(|effort| effort.value >= Effort::Moderate)
 }

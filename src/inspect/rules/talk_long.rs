@@ -10,10 +10,10 @@ pub const RULE: Rule = Rule {
     why: "A child at home reads or listens alone. Every minute of it is a minute of standing still.",
     source: "Common practice",
     bad: "\
-minutes: 28
+minutes: 25
 stretch:
   - title: Change feet
-    time: {explain: 5 min, set_up: 1 min 30 s, work: 6 min}
+    time: {explain: 2 min, set_up: 40 s, work: 3 min 50 s}
     effort: moderate
     movements: [hopping]
     task: extend
@@ -22,7 +22,7 @@ stretch:
     harder: Hop backwards.
 cool_down:
   title: Slow reach
-  time: 2 min
+  time: {explain: 2 min 50 s, work: 2 min 10 s}
   effort: light
   movements: [stretching]
   how: Reach up slowly.

@@ -1,8 +1,7 @@
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
-use crate::plan::Plans;
-use crate::quantity::Duration;
+use crate::plan::{Plans, usual_work};
 use crate::read::words::Effort;
 
 pub const RULE: Rule = Rule {
@@ -15,7 +14,7 @@ pub const RULE: Rule = Rule {
     bad: "\
 challenge:
   - title: Five hops
-    time: {explain: 30 s, work: 1 min 10 s, rest: 10 s, rounds: 2}
+    time: {work: 2 min 50 s, recover: 10 s}
     effort: vigorous
     movements: [hopping, landing]
     how: Start behind the first marker. Measure to your heel with the tape measure.
@@ -38,7 +37,7 @@ challenge:
 };
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
-    let usual = usual_round(session.ages.oldest);
+    let (_, usual) = usual_work(session.ages.value);
     for part in &session.parts {
         let is_vigorous = part.effort.as_ref().is_some_and(|e| e.value == Effort::Vigorous);
         let Some(time) = part.time.as_ref().filter(|_| is_vigorous) else { continue };
@@ -53,13 +52,4 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
             );
         }
     }
-}
-
-/// The upper end of the usual first rounds at an age.
-const fn usual_round(oldest: u8) -> Duration {
-    Duration::from_seconds(match oldest {
-        0..=7 => 20,
-        8..=11 => 30,
-        _ => 40,
-    })
 }

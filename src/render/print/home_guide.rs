@@ -12,6 +12,7 @@ use crate::drawing::draw_time_line;
 use crate::pack::{Need, Substitute};
 use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
+use crate::render::equipment_phrases::home_list;
 use crate::render::phrases::{
     effort_name, floor_size, hold_together, limits_of, need_name, part_name, place_name,
     substitute_name, surface_names,
@@ -32,7 +33,7 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
     for body in SIZES {
         let head = guide_head(shaper, source, body);
         let strips = guide_strips(shaper, source, body);
-        pages = lay_columns(shaper, source, &head, strips, 2);
+        pages = lay_columns(shaper, &source.letterhead(), &head, strips, 2);
         if pages.len() == 1 {
             break;
         }
@@ -42,9 +43,9 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
 
 /// Title, summary, the facts in a row, the time line and the list of parts.
 fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> SheetHead {
-    let width = inner_width(source);
+    let width = inner_width(&source.letterhead());
     let kind = source.words.say("sheet-home-guide");
-    let (mut items, mut y) = lay_head(shaper, source, &kind, &source.title());
+    let (mut items, mut y) = lay_head(shaper, &source.letterhead(), &kind, &source.title());
     let mut column = Column::new(shaper, width);
     column.words(&read_line(&source.session.summary), body, Seat::default());
     column.gap(7.0);
@@ -111,7 +112,7 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
 
 /// “0:00 Warm-up: Heron and pike · 5 min” in two columns.
 fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
-    let half = column_width(source, 2);
+    let half = column_width(&source.letterhead(), 2);
     let entries: Vec<Vec<Run>> = source
         .session
         .parts
@@ -149,7 +150,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
 }
 
 fn guide_strips(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> Vec<Strip> {
-    let mut column = Column::new(shaper, column_width(source, 2));
+    let mut column = Column::new(shaper, column_width(&source.letterhead(), 2));
     things(&mut column, source, body);
     space(&mut column, source, body);
     adult(&mut column, source, body);
@@ -188,6 +189,13 @@ fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
             runs.extend(read_line(grip));
         }
         tick_entry(column, &runs, body);
+    }
+    let together = home_list(source.session, &source.plans.equipment, source.words);
+    if together.len() > 1 {
+        column.gap(4.0);
+        let label = Run::bold(format!("{} ", source.words.say("things-together")));
+        let list = Run::plain(format!("{}.", together.join(", ")));
+        column.words(&[label, list], body, Seat::default());
     }
 }
 

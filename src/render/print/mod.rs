@@ -11,6 +11,7 @@ mod faces;
 mod floor_card;
 mod flow;
 mod font_program;
+mod gather;
 mod home_guide;
 mod page;
 mod record;
@@ -24,7 +25,7 @@ mod writer;
 
 use rayon::prelude::*;
 
-use super::{Bundle, Publication, RenderFault, Sheet};
+use super::{Bundle, GATHER_SHEET, Publication, RenderFault, Sheet};
 use faces::Faces;
 use page::Page;
 use shaper::Shaper;
@@ -59,8 +60,26 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFaul
             },
         )
         .flatten_iter()
-        .collect();
+        .collect::<Bundle>();
+    let mut bundle = bundle;
+    if !publication.gather_set.things.is_empty() {
+        let bytes = render_gather(&faces, publication);
+        bundle.insert(GATHER_SHEET.to_owned(), bytes);
+    }
     Ok(bundle)
+}
+
+/// The one sheet that is for the whole pack.
+fn render_gather(faces: &Faces, publication: &Publication<'_>) -> Vec<u8> {
+    let Publication { pack, gather_set, words, .. } = publication;
+    let pages = gather::lay_gather(&mut Shaper::new(faces), pack, gather_set, words);
+    let about = About {
+        title: format!("{} – {}", pack.title, words.say("sheet-gather")),
+        author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+        language: pack.language.value.clone(),
+        date: NO_DATE.to_owned(),
+    };
+    Writer::new(faces).write(&pages, &about, &pack.pictures)
 }
 
 fn render_session(

@@ -26,8 +26,8 @@ const MOST_NAMED: u32 = 5;
 
 pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let words = source.words;
-    let (items, height) = lay_head(shaper, source, &words.say("sheet-record"), &source.title());
-    let mut column = Column::new(shaper, inner_width(source));
+    let (items, height) = lay_head(shaper, &source.letterhead(), &words.say("sheet-record"), &source.title());
+    let mut column = Column::new(shaper, inner_width(&source.letterhead()));
     column.words(&one(words.say("marks-how")), Type::body(12.0), Seat::default());
     column.gap(10.0);
     blanks(&mut column, &[words.say("code-name")]);
@@ -43,7 +43,7 @@ pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
         ruled_line(&mut column);
     }
     let strips = column.strips;
-    lay_columns(shaper, source, &SheetHead { items, height: height + 4.0 }, strips, 1)
+    lay_columns(shaper, &source.letterhead(), &SheetHead { items, height: height + 4.0 }, strips, 1)
 }
 
 /// Names with a line to write on after each.

@@ -36,8 +36,8 @@ fn lay_questions_with(
     lines: usize,
 ) -> Vec<Page> {
     let words = source.words;
-    let (items, height) = lay_head(shaper, source, &words.say("sheet-review"), &source.title());
-    let mut column = Column::new(shaper, inner_width(source));
+    let (items, height) = lay_head(shaper, &source.letterhead(), &words.say("sheet-review"), &source.title());
+    let mut column = Column::new(shaper, inner_width(&source.letterhead()));
     column.words(&one(words.say("review-paper-how")), Type::body(12.0), Seat::default());
     for (question, number) in source.session.review.iter().zip(1_u32..) {
         column.gap(13.0);
@@ -54,15 +54,15 @@ fn lay_questions_with(
         }
     }
     let strips: Vec<Strip> = column.strips;
-    lay_columns(shaper, source, &SheetHead { items, height: height + 6.0 }, strips, 1)
+    lay_columns(shaper, &source.letterhead(), &SheetHead { items, height: height + 6.0 }, strips, 1)
 }
 
 fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let words = source.words;
     let title = words.say("review-answers");
     let kind = format!("{} · {}", words.say("sheet-review"), source.title());
-    let (items, height) = lay_head(shaper, source, &kind, &title);
-    let mut column = Column::new(shaper, inner_width(source));
+    let (items, height) = lay_head(shaper, &source.letterhead(), &kind, &title);
+    let mut column = Column::new(shaper, inner_width(&source.letterhead()));
     for (question, number) in source.session.review.iter().zip(1_u32..) {
         column.gap(11.0);
         let asked = plain_words(&question.ask);
@@ -85,5 +85,5 @@ fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
         column.words(&one(note), Type::body(12.0), Seat::default());
     }
     let strips = column.strips;
-    lay_columns(shaper, source, &SheetHead { items, height: height + 6.0 }, strips, 1)
+    lay_columns(shaper, &source.letterhead(), &SheetHead { items, height: height + 6.0 }, strips, 1)
 }

@@ -4,7 +4,7 @@ use super::flow::{Frame, break_frames, holds, place_frames};
 use super::page::{Item, Page};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
-use super::sheets::{SheetSource, fit_line, one};
+use super::sheets::{Letterhead, fit_line, one};
 use super::strip::{Strip, placed};
 use crate::words::Filling;
 
@@ -15,30 +15,29 @@ const FOOT: f32 = 19.0;
 const GUTTER: f32 = 22.0;
 
 /// The page’s inner width.
-pub fn inner_width(source: &SheetSource<'_>) -> f32 {
-    paper_size(source.paper()).0 - 2.0 * MARGIN
+pub fn inner_width(sheet: &Letterhead<'_>) -> f32 {
+    paper_size(sheet.paper).0 - 2.0 * MARGIN
 }
 
 /// The width of one of so many columns.
-pub fn column_width(source: &SheetSource<'_>, columns: u8) -> f32 {
+pub fn column_width(sheet: &Letterhead<'_>, columns: u8) -> f32 {
     let columns = f32::from(columns);
-    (inner_width(source) - GUTTER * (columns - 1.0)) / columns
+    (inner_width(sheet) - GUTTER * (columns - 1.0)) / columns
 }
 
 /// The head of a sheet: what kind of sheet, a thick line, the title.
 pub fn lay_head(
     shaper: &mut Shaper<'_>,
-    source: &SheetSource<'_>,
+    sheet: &Letterhead<'_>,
     kind: &str,
     title: &str,
 ) -> (Vec<Item>, f32) {
-    let width = inner_width(source);
+    let width = inner_width(sheet);
     let mut items = Vec::new();
     if let Some(line) = fit_line(shaper, kind, Type::LABEL, width * 0.45) {
         items.extend(placed(line, 0.0));
     }
-    let school = source.pack.school.as_ref().unwrap_or(&source.pack.title);
-    if let Some(line) = fit_line(shaper, school, Type::SMALL, width * 0.5) {
+    if let Some(line) = fit_line(shaper, &sheet.school, Type::SMALL, width * 0.5) {
         let left = width - line.width;
         items.extend(placed(line, left));
     }
@@ -61,12 +60,12 @@ pub struct SheetHead {
 /// Flows strips into columns over as many pages as they need.
 pub fn lay_columns(
     shaper: &mut Shaper<'_>,
-    source: &SheetSource<'_>,
+    sheet: &Letterhead<'_>,
     head: &SheetHead,
     strips: Vec<Strip>,
     columns: u8,
 ) -> Vec<Page> {
-    let (_, height) = paper_size(source.paper());
+    let (_, height) = paper_size(sheet.paper);
     let room = height - 2.0 * MARGIN - FOOT;
     let first = room - head.height;
     let count = usize::from(columns);
@@ -76,8 +75,8 @@ pub fn lay_columns(
         starts = balance(&strips, count, first);
     }
     let frames = place_frames(strips, &starts);
-    let mut pages = pages_of(source, head, frames, columns);
-    add_feet(shaper, source, &mut pages);
+    let mut pages = pages_of(sheet, head, frames, columns);
+    add_feet(shaper, sheet, &mut pages);
     pages
 }
 
@@ -98,13 +97,13 @@ fn balance(strips: &[Strip], columns: usize, most: f32) -> Vec<usize> {
 }
 
 fn pages_of(
-    source: &SheetSource<'_>,
+    sheet: &Letterhead<'_>,
     head: &SheetHead,
     frames: Vec<Frame>,
     columns: u8,
 ) -> Vec<Page> {
-    let (width, height) = paper_size(source.paper());
-    let step = column_width(source, columns) + GUTTER;
+    let (width, height) = paper_size(sheet.paper);
+    let step = column_width(sheet, columns) + GUTTER;
     let mut pages: Vec<Page> = Vec::new();
     for (index, frame) in frames.into_iter().enumerate() {
         let column = index % usize::from(columns);
@@ -125,21 +124,21 @@ fn pages_of(
 }
 
 /// Adds the foot to every page: where the sheet is from, and its number where there are several.
-fn add_feet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, pages: &mut [Page]) {
+fn add_feet(shaper: &mut Shaper<'_>, sheet: &Letterhead<'_>, pages: &mut [Page]) {
     let total = u32::try_from(pages.len()).unwrap_or(u32::MAX);
     for (page, number) in pages.iter_mut().zip(1..) {
         let y = page.height - MARGIN - Type::SMALL.leading;
         let mut right = page.width - MARGIN;
         if total > 1 {
             let counts = [("number", Filling::Count(number)), ("total", Filling::Count(total))];
-            let text = source.words.say_with("sheet-number", &counts);
+            let text = sheet.words.say_with("sheet-number", &counts);
             for line in shaper.shape(&one(text), Type::SMALL, 200.0) {
                 let left = right - line.width;
                 right = left - 12.0;
                 page.items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
             }
         }
-        if let Some(line) = fit_line(shaper, &source.origin(), Type::SMALL, right - MARGIN) {
+        if let Some(line) = fit_line(shaper, &sheet.origin, Type::SMALL, right - MARGIN) {
             page.items.extend(placed(line, MARGIN).map(|item| item.moved(0.0, y)));
         }
     }

@@ -10,6 +10,30 @@ use crate::read::words::Paper;
 use crate::render::phrases::is_right_to_left;
 use crate::words::Words;
 
+/// What stands on every page of a sheet, and the paper it is for.
+pub struct Letterhead<'s> {
+    pub paper: Paper,
+    pub words: &'s Words,
+    pub school: String,
+    /// At the foot of every page.
+    pub origin: String,
+}
+
+impl<'s> Letterhead<'s> {
+    /// Of a sheet for the whole pack.
+    pub fn of_pack(pack: &Pack, words: &'s Words) -> Self {
+        let licence = pack.sessions.iter().find_map(|session| session.licence.as_ref());
+        let licence = licence.map(|licence| plain_line(licence));
+        let origin = [Some(plain_line(&pack.title)), licence];
+        Self {
+            paper: pack.paper,
+            words,
+            school: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+            origin: origin.into_iter().flatten().collect::<Vec<_>>().join(" · "),
+        }
+    }
+}
+
 /// One session, ready to be laid out.
 pub struct SheetSource<'s> {
     pub session: &'s Session,
@@ -21,6 +45,11 @@ pub struct SheetSource<'s> {
 impl SheetSource<'_> {
     pub const fn paper(&self) -> Paper {
         self.pack.paper
+    }
+
+    pub fn letterhead(&self) -> Letterhead<'_> {
+        let school = self.pack.school.clone().unwrap_or_else(|| self.pack.title.clone());
+        Letterhead { paper: self.paper(), words: self.words, school, origin: self.origin() }
     }
 
     pub fn title(&self) -> String {

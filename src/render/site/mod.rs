@@ -17,6 +17,7 @@ mod picture;
 mod plans;
 mod rules;
 mod session;
+mod teacher_plans;
 mod teachers;
 mod templates;
 mod things;

@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use super::render_site;
 use crate::inspect::example_pack;
 use crate::pack::Pack;
-use crate::plan::{plan_gathering, plan_session};
+use crate::plan::{plan_gather_set, plan_gathering, plan_session};
 use crate::read::{Selection, read_pack};
 use crate::render::house::House;
 use crate::render::{Bundle, Publication, Sheet};
@@ -27,6 +27,7 @@ fn pages_of(pack: &Pack) -> Bundle {
         pack,
         plans: pack.sessions.iter().map(|session| plan_session(session, &pack)).collect(),
         gathering: plan_gathering(pack),
+        gather_set: plan_gather_set(pack),
         words: house.words(&pack.language).unwrap().into(),
         house,
         on_session: &|| {},

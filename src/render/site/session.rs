@@ -16,6 +16,7 @@ use crate::place::Placed;
 use crate::plan::Plans;
 use crate::prose::{is_web_address, plain_line};
 use crate::quantity::Duration;
+use crate::render::equipment_phrases::home_list;
 use crate::render::phrases::{hold_together, surface_names};
 use crate::render::{RenderFault, Sheet};
 
@@ -32,6 +33,8 @@ struct SessionPage {
     /// `grass, carpet or a mat`
     surfaces: String,
     things: Vec<Thing>,
+    /// `4 pairs of rolled socks as 4 markers`
+    together: Vec<String>,
     adult: Option<AdultView>,
     cautions: Vec<Html>,
     film: Option<FilmView>,
@@ -113,6 +116,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
             .iter()
             .map(|need| show_need(&site.words, &scribe, session, need))
             .collect(),
+        together: home_list(session, &plans.equipment, &site.words),
         adult: session.adult.as_deref().map(|adult| show_adult(&scribe, adult)),
         cautions: show_cautions(site, &scribe, session),
         film: session.film.as_ref().and_then(show_film),

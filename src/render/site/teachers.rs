@@ -8,13 +8,12 @@ use super::frame::{Frame, frame_of_page};
 use super::html::{Html, Scribe, loose_line};
 use super::part::PartView;
 use super::session::{QuestionView, show_parts, show_review};
+use super::teacher_plans::{TeacherPlans, show_teacher_plans};
 use super::things::{Link, link_to};
 use super::plans::show_time_line;
 use crate::pack::{self, Session};
 use crate::plan::Plans;
 use crate::prose::plain_line;
-use crate::quantity::Duration;
-use crate::read::words::Effort;
 use crate::render::phrases::hold_together;
 use crate::render::{RenderFault, page_path};
 
@@ -34,6 +33,7 @@ struct TeacherEntry {
     title: String,
     facts: Facts,
     line: Html,
+    plans: TeacherPlans,
     /// Moderate and vigorous work, and its share of the slot in per cent.
     active: String,
     active_share: u32,
@@ -87,7 +87,7 @@ pub(super) fn render_teachers(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
 fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry {
     let pack = site.publication.pack;
     let scribe = Scribe::new(pack, "");
-    let active = active_time(session, plans);
+    let active = plans.effort.active();
     let slot = session.slot.seconds().max(1);
     TeacherEntry {
         anchor: format!("session-{}", session.id.as_str().replace('/', ".")),
@@ -95,6 +95,7 @@ fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry
         title: plain_line(&session.title),
         facts: facts_of(session, &plans.time),
         line: show_time_line(site, session, plans),
+        plans: show_teacher_plans(site, session, plans),
         active: hold_together(&active.to_string()),
         active_share: (active.seconds() * 200 + slot) / (slot * 2),
         parts: show_parts(site, &scribe, session, plans),
@@ -104,14 +105,6 @@ fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry
         review: show_review(&scribe, session),
         standing: session.standing.as_deref().map(|standing| show_standing(&scribe, standing)),
     }
-}
-
-/// The work of moderate and vigorous parts; talk and rest are left out.
-fn active_time(session: &Session, plans: &Plans) -> Duration {
-    let is_active = |effort: Effort| matches!(effort, Effort::Moderate | Effort::Vigorous);
-    let parts = session.parts.iter().zip(&plans.time.spans);
-    let active = parts.filter(|(part, _)| part.effort.as_ref().is_some_and(|e| is_active(e.value)));
-    active.map(|(_, span)| span.work).sum()
 }
 
 fn show_standing(scribe: &Scribe<'_>, standing: &pack::Standing) -> StandingView {

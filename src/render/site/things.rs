@@ -10,13 +10,18 @@ use crate::place::Placed;
 use crate::plan::Gathered;
 use crate::prose::plain_line;
 use crate::read::Line;
+use crate::render::equipment_phrases::counted_things;
 use crate::render::phrases::{fitness_of, limits_of};
-use crate::render::{RenderFault, page_path};
+use crate::render::{GATHER_SHEET, RenderFault, page_path};
 use crate::words::Words;
 
 #[derive(Serialize, Clone, Debug)]
 struct ThingsPage {
     frame: Frame,
+    /// The fewest things that serve every session: `4 pairs of rolled socks`.
+    once: Vec<String>,
+    is_least: bool,
+    sheet: &'static str,
     needed: Vec<Thing>,
     /// What every session that uses it can do without.
     extras: Vec<Thing>,
@@ -69,6 +74,9 @@ pub(super) fn render_things(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
     };
     let page = ThingsPage {
         frame: frame_of_page(site, "things", &title, &about),
+        once: site.publication.gather_set.things.iter().map(counted_things).collect(),
+        is_least: site.publication.gather_set.is_proven,
+        sheet: GATHER_SHEET,
         needed: show(needed),
         extras: show(extras),
     };
