@@ -29,7 +29,7 @@ pub use other_slots::{Fitted, FittedSession, OtherSlot, offer_of, plan_other_slo
 pub use session_reading::{SessionReading, plan_session_reading};
 pub use space::{
     Floor, Footprint, PartFloor, Placement, Point, SIDE_MARGIN, SharedFloor, SpacePlan, TapeStep, USUAL_SECTOR,
-    Zone, ZoneKind, chord, fit_on_floor, plan_footprint, plan_setting_out, plan_space,
+    Zone, ZoneKind, chord, convex_hull, fit_on_floor, plan_footprint, plan_setting_out, plan_space,
 };
 pub use time::{PartSpan, TimePlan, plan_time, total_of};
 

@@ -1,6 +1,7 @@
 """Runs the built program, and says where things lie. Packs are published once and kept for all checks."""
 
 import functools
+import json
 import os
 import pathlib
 import shutil
@@ -10,6 +11,7 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 DEMO = ROOT / "sessions"
 TARGET = pathlib.Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")).resolve()
 BINARY = TARGET / "release" / "homeground"
+BRIDGE = TARGET / "release" / "examples" / "ask_plans"
 BENCH_ROOM = TARGET / "outside"
 NODE_MODULES = BENCH_ROOM / "node" / "node_modules"
 
@@ -45,6 +47,19 @@ def published(pack):
     if done.returncode != 0:
         raise RuntimeError(f"publish {pack} ended with {done.returncode}: {done.stderr[-800:]}")
     return to
+
+
+def ask(questions):
+    """What the plans answer to questions, one answer each, asked in one run of the bridge."""
+    lines = "".join(json.dumps(question) + "\n" for question in questions)
+    done = subprocess.run([str(BRIDGE)], input=lines, capture_output=True, text=True, timeout=900)
+    answers = [json.loads(line) for line in done.stdout.splitlines()]
+    if done.returncode != 0 or len(answers) != len(questions):
+        raise RuntimeError(f"the bridge ended with {done.returncode}: {done.stderr[-800:]}")
+    for answer in answers:
+        if isinstance(answer, dict) and "fault" in answer and len(answer) == 1:
+            raise RuntimeError(f"the bridge refused a question: {answer['fault']}")
+    return answers
 
 
 def tool(*command, **more):

@@ -13,6 +13,7 @@ mod setting_out;
 
 pub use floor::{Floor, Placement, fit_on_floor};
 pub use footprint::{Footprint, Point, Zone, ZoneKind};
+pub use hull::convex_hull;
 pub use kinds::{SIDE_MARGIN, USUAL_SECTOR, plan_footprint};
 pub use setting_out::{TapeStep, chord, plan_setting_out};
 
