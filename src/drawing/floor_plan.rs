@@ -8,7 +8,12 @@ use crate::quantity::Length;
 use crate::words::{Filling, Words};
 
 /// Draws the plan. The floor is drawn where the footprint has a place on it.
-pub fn draw_floor_plan(part: &PartFloor, floor: Option<&Floor>, words: &Words, room: Room) -> Drawing {
+pub fn draw_floor_plan(
+    part: &PartFloor,
+    floor: Option<&Floor>,
+    words: &Words,
+    room: Room,
+) -> Drawing {
     let sheet = Sheet::new(part, floor, room);
     let mut marks = sheet.floor_marks();
     marks.extend(sheet.zone_marks());
@@ -58,7 +63,9 @@ impl<'p> Sheet<'p> {
     fn new(part: &'p PartFloor, floor: Option<&'p Floor>, room: Room) -> Self {
         let placed = floor.zip(part.placement);
         let (placement, field) = match placed {
-            Some((floor, placement)) => (placement, (millimetres(floor.length), millimetres(floor.width))),
+            Some((floor, placement)) => {
+                (placement, (millimetres(floor.length), millimetres(floor.width)))
+            }
             None => lying_down(&part.footprint),
         };
         let is_chain_level = (placement.turned.sin()).abs() > 0.5;
@@ -148,8 +155,8 @@ impl<'p> Sheet<'p> {
     fn dimension_marks(&self) -> Vec<Mark> {
         let size = self.room.words;
         let (length, width) = self.field;
-        let [corner, right, far] = [(0.0, 0.0), (length, 0.0), (length, width)]
-            .map(|(x, y)| self.at(Point::new(x, y)));
+        let [corner, right, far] =
+            [(0.0, 0.0), (length, 0.0), (length, width)].map(|(x, y)| self.at(Point::new(x, y)));
         let below = size * 0.6;
         let mut marks = dimension(
             (corner.0, corner.1 + below),
@@ -170,13 +177,15 @@ impl<'p> Sheet<'p> {
     fn chain_marks(&self) -> Vec<Mark> {
         let size = self.room.words;
         let chain = &self.footprint.chain;
-        let Some((near, _)) = self.footprint.line.filter(|_| chain.len() > 1) else { return Vec::new() };
+        let Some((near, _)) = self.footprint.line.filter(|_| chain.len() > 1) else {
+            return Vec::new();
+        };
         let before: f64 = self.before_line();
         let mut along = -before;
         let mut marks = Vec::new();
         for length in chain {
-            let [from, to] = [along, along + millimetres(*length)]
-                .map(|y| self.of_part(Point::new(near.x, y)));
+            let [from, to] =
+                [along, along + millimetres(*length)].map(|y| self.of_part(Point::new(near.x, y)));
             let is_level = (from.1 - to.1).abs() < (from.0 - to.0).abs();
             let (from, to) = if is_level {
                 ((from.0, self.origin.1 - 4.0), (to.0, self.origin.1 - 4.0))
@@ -192,14 +201,24 @@ impl<'p> Sheet<'p> {
     /// The room before the line: the first of the chain, where there is any.
     fn before_line(&self) -> f64 {
         let has_run_up = self.footprint.zones.iter().any(|zone| zone.kind == ZoneKind::RunUp);
-        self.footprint.chain.first().filter(|_| has_run_up).map_or(0.0, |length| millimetres(*length))
+        self.footprint
+            .chain
+            .first()
+            .filter(|_| has_run_up)
+            .map_or(0.0, |length| millimetres(*length))
     }
 
     /// A bar of one metre, or half of one, or five; and where the next thing below it begins.
     fn scale_bar(&self) -> (Vec<Mark>, f32) {
         let size = self.room.words;
         let longest = self.field.0.max(self.field.1);
-        let bar = if longest < 1500.0 { 500 } else if longest < 15_000.0 { 1000 } else { 5000 };
+        let bar = if longest < 1500.0 {
+            500
+        } else if longest < 15_000.0 {
+            1000
+        } else {
+            5000
+        };
         #[allow(clippy::cast_possible_truncation, reason = "points on a page")]
         let wide = (f64::from(bar) * self.scale) as f32;
         let y = self.bottom() + size * 2.2;
@@ -218,7 +237,8 @@ impl<'p> Sheet<'p> {
 fn chain_piece(from: At, to: At, is_level: bool, figure: &str, size: f32) -> Vec<Mark> {
     let middle = (f32::midpoint(from.0, to.0), f32::midpoint(from.1, to.1));
     let stroke = |(x, y): At| {
-        let (a, b) = if is_level { ((x, y - 3.0), (x, y + 3.0)) } else { ((x - 3.0, y), (x + 3.0, y)) };
+        let (a, b) =
+            if is_level { ((x, y - 3.0), (x, y + 3.0)) } else { ((x - 3.0, y), (x + 3.0, y)) };
         Mark::line(a, b, Pen::ink(0.8))
     };
     let words = if is_level {
@@ -271,13 +291,8 @@ fn legend(footprint: &Footprint, has_floor: bool) -> Vec<Entry> {
     entries.extend(footprint.wait.map(|_| Entry::Wait));
     entries.extend(footprint.line.map(|_| Entry::Line));
     entries.extend(footprint.wall.map(|_| Entry::Wall));
-    let kinds = [
-        ZoneKind::Moving,
-        ZoneKind::RunUp,
-        ZoneKind::Landing,
-        ZoneKind::Stopping,
-        ZoneKind::Clear,
-    ];
+    let kinds =
+        [ZoneKind::Moving, ZoneKind::RunUp, ZoneKind::Landing, ZoneKind::Stopping, ZoneKind::Clear];
     let shown = |kind: &ZoneKind| footprint.zones.iter().any(|zone| zone.kind == *kind);
     entries.extend(kinds.into_iter().filter(shown).map(Entry::Zone));
     entries.extend(has_floor.then_some(Entry::Floor));

@@ -22,11 +22,9 @@ pub fn part_mark(kind: PartKind, at: At, size: f32) -> Vec<Mark> {
 }
 
 fn scale_pen(mark: &mut Mark, scale: f32) {
-    let pen = match mark {
-        Mark::Line { pen, .. } | Mark::Shape { pen: Some(pen), .. } => pen,
-        _ => return,
-    };
-    pen.thickness *= scale;
+    if let Mark::Line { pen, .. } | Mark::Shape { pen: Some(pen), .. } = mark {
+        pen.thickness *= scale;
+    }
 }
 
 fn unit_mark(kind: PartKind) -> Vec<Mark> {
@@ -48,9 +46,7 @@ fn unit_mark(kind: PartKind) -> Vec<Mark> {
         ],
         PartKind::Stretch => [12.0, 21.0]
             .into_iter()
-            .flat_map(|y| {
-                [stroke((4.0, y), (12.0, y - 8.0)), stroke((12.0, y - 8.0), (20.0, y))]
-            })
+            .flat_map(|y| [stroke((4.0, y), (12.0, y - 8.0)), stroke((12.0, y - 8.0), (20.0, y))])
             .collect(),
         PartKind::CoolDown => {
             vec![half_disc((12.0, 15.0), 9.0), stroke((1.0, 20.0), (23.0, 20.0))]

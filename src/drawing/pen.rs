@@ -53,7 +53,8 @@ pub fn arrow(from: At, to: At, thickness: f32) -> Vec<Mark> {
     let head = (thickness * 5.0).min(length * 0.6);
     let neck = (to.0 - ux * head, to.1 - uy * head);
     let half = head * 0.45;
-    let sides = [(neck.0 - uy * half, neck.1 + ux * half), (neck.0 + uy * half, neck.1 - ux * half)];
+    let sides =
+        [(neck.0 - uy * half, neck.1 + ux * half), (neck.0 + uy * half, neck.1 - ux * half)];
     vec![
         Mark::line(from, neck, Pen::ink(thickness)),
         Mark::polygon(&[to, sides[0], sides[1]], Some(Tone::Ink), None),
@@ -65,7 +66,8 @@ pub fn dimension(from: At, to: At, figure: &str, size: f32) -> Vec<Mark> {
     let is_level = (from.1 - to.1).abs() < (from.0 - to.0).abs();
     let tick = 3.0;
     let ends = [from, to].map(|(x, y)| {
-        let (a, b) = if is_level { ((x, y - tick), (x, y + tick)) } else { ((x - tick, y), (x + tick, y)) };
+        let (a, b) =
+            if is_level { ((x, y - tick), (x, y + tick)) } else { ((x - tick, y), (x + tick, y)) };
         Mark::line(a, b, Pen::ink(0.8))
     });
     let middle = (f32::midpoint(from.0, to.0), f32::midpoint(from.1, to.1));
@@ -88,13 +90,14 @@ pub fn hatch(outline: &[At], apart: f32, pen: Pen) -> Vec<Mark> {
     let mut marks = Vec::new();
     let mut sum = (low / apart).floor() * apart + apart;
     while sum < high && marks.len() < 400 {
-        let mut crossings = outline.iter().zip(outline.iter().cycle().skip(1)).filter_map(|(a, b)| {
-            let (from, to) = (a.0 + a.1 - sum, b.0 + b.1 - sum);
-            ((from < 0.0) != (to < 0.0)).then(|| {
-                let share = from / (from - to);
-                (a.0 + (b.0 - a.0) * share, a.1 + (b.1 - a.1) * share)
-            })
-        });
+        let mut crossings =
+            outline.iter().zip(outline.iter().cycle().skip(1)).filter_map(|(a, b)| {
+                let (from, to) = (a.0 + a.1 - sum, b.0 + b.1 - sum);
+                ((from < 0.0) != (to < 0.0)).then(|| {
+                    let share = from / (from - to);
+                    (a.0 + (b.0 - a.0) * share, a.1 + (b.1 - a.1) * share)
+                })
+            });
         if let (Some(from), Some(to)) = (crossings.next(), crossings.next()) {
             marks.push(Mark::line(from, to, pen));
         }

@@ -63,7 +63,8 @@ fn path_of(outline: &[Corner]) -> String {
         if corner.is_bent
             && let (Some(second), Some(end)) = (corners.next(), corners.next())
         {
-            let points = [corner, second, end].map(|c| format!("{} {}", figure(c.at.0), figure(c.at.1)));
+            let points =
+                [corner, second, end].map(|c| format!("{} {}", figure(c.at.0), figure(c.at.1)));
             path.push_str(&format!("C{}", points.join(" ")));
         } else {
             path.push_str(&format!("{command}{} {}", figure(corner.at.0), figure(corner.at.1)));
@@ -121,7 +122,9 @@ mod tests {
         drawing.marks.push(crate::drawing::pen::circle((2.0, 2.0), 1.0, Some(Tone::Pale), None));
         let svg = to_svg(&drawing, "plan");
         assert!(svg.contains("aria-label=\"a &quot;b&quot; &lt;c&gt;\""));
-        assert!(svg.contains("<text x=\"1\" y=\"2\" font-size=\"11\" text-anchor=\"end\">&lt;&amp;</text>"));
+        assert!(svg.contains(
+            "<text x=\"1\" y=\"2\" font-size=\"11\" text-anchor=\"end\">&lt;&amp;</text>"
+        ));
         assert!(svg.contains("<path d=\"M3 2C3 2.6 2.6 3 2 3C"), "{svg}");
     }
 }

@@ -24,7 +24,8 @@ pub fn draw_time_line(session: &Session, time: &TimePlan, words: &Words, room: R
         let tall = BAR * height_of(part.effort.as_ref().map(|effort| effort.value));
         let fill = if part.kind == PartKind::Challenge { Tone::Measured } else { Tone::Soft };
         let wide = (right - left - GAP).max(0.8);
-        let bar = Mark::rectangle((left, BAR - tall), (wide, tall), Some(fill), Some(Pen::ink(0.8)));
+        let bar =
+            Mark::rectangle((left, BAR - tall), (wide, tall), Some(fill), Some(Pen::ink(0.8)));
         marks.push(bar);
         if right - left > mark {
             let middle = f32::midpoint(left, right) - mark / 2.0;

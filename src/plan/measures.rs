@@ -127,7 +127,10 @@ fn formula_of(written: &crate::pack::PointsFormula, what: Measured) -> Option<Fo
         Measured::Distance => Kind::Jump,
         _ => return None,
     };
-    #[allow(clippy::cast_possible_truncation, reason = "b has nine digits before the point at most")]
+    #[allow(
+        clippy::cast_possible_truncation,
+        reason = "b has nine digits before the point at most"
+    )]
     let thousandths = match kind {
         Kind::Jump => (b * 10.0).round() as i64,
         Kind::Track | Kind::Throw => (b * 1000.0).round() as i64,

@@ -10,9 +10,11 @@ pub fn flight_sentences(plan: &FlightPlan, words: &Words) -> Vec<String> {
     let flight = &plan.flight;
     let named = plan.ball.as_ref().map(|(name, _)| name.as_str());
     let metres = |value: f64| hold_together(&format!("{value:.2} m"));
-    let (speed, angle) = (format!("{:.1}", plan.release.speed), format!("{:.0}", plan.release.angle));
+    let (speed, angle) =
+        (format!("{:.1}", plan.release.speed), format!("{:.0}", plan.release.angle));
     let (height, apex) = (metres(plan.release.height), metres(flight.apex));
-    let (distance, time) = (metres(flight.distance), hold_together(&format!("{:.2} s", flight.time)));
+    let (distance, time) =
+        (metres(flight.distance), hold_together(&format!("{:.2} s", flight.time)));
     let landing = format!("{:.1}", flight.landing_speed);
     let with = [
         ("speed", Filling::Text(&speed)),

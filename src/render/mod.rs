@@ -14,9 +14,7 @@ use std::fmt;
 use std::sync::Arc;
 
 use crate::pack::{Pack, SessionId};
-use crate::plan::{
-    GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session,
-};
+use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
 use house::House;
 

@@ -26,8 +26,10 @@ pub fn tape_sentence(step: &TapeStep, words: &Words) -> String {
         }
         TapeStep::Wait { behind } => ("tape-wait", vec![("behind", *behind)]),
     };
-    let said: Vec<(&str, String)> =
-        lengths.into_iter().map(|(name, length)| (name, hold_together(&length.to_string()))).collect();
+    let said: Vec<(&str, String)> = lengths
+        .into_iter()
+        .map(|(name, length)| (name, hold_together(&length.to_string())))
+        .collect();
     let with: Vec<(&str, Filling<'_>)> =
         said.iter().map(|(name, text)| (*name, Filling::Text(text))).collect();
     words.say_with(key, &with)
@@ -81,9 +83,8 @@ pub fn slot_sentence(other: &OtherSlot, session: &Session, words: &Words) -> Str
 pub fn still_sentence(effort: &EffortPlan, session: &Session, words: &Words) -> String {
     let still = effort.longest_still;
     let time = hold_together(&still.length.to_string());
-    let part = session.parts.get(still.part).map(|part| plain_line(&part.title)).unwrap_or_default();
-    words.say_with(
-        "effort-still",
-        &[("time", Filling::Text(&time)), ("part", Filling::Text(&part))],
-    )
+    let part =
+        session.parts.get(still.part).map(|part| plain_line(&part.title)).unwrap_or_default();
+    words
+        .say_with("effort-still", &[("time", Filling::Text(&time)), ("part", Filling::Text(&part))])
 }

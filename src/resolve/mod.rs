@@ -137,7 +137,7 @@ fn resolve_session(
         objectives: doc.objectives,
         success: doc.success,
         needs,
-        space: doc.space.map(|space| space.map(resolve_space)),
+        space: doc.space.map(|space| space.map(|doc| resolve_space(&doc))),
         safety: doc.safety,
         adult: doc.adult.map(|adult| {
             adult.map(|a| AdultTime { nearby: a.nearby, helping: a.helping, why: a.why })
@@ -157,7 +157,7 @@ fn resolve_session(
 }
 
 /// The longer side is the length, whichever way round it was written.
-fn resolve_space(doc: SpaceDoc) -> Space {
+fn resolve_space(doc: &SpaceDoc) -> Space {
     let (length, width) = if doc.length.value >= doc.width.value {
         (doc.length, doc.width)
     } else {

@@ -18,11 +18,7 @@ use super::pictures::resolve_pictures;
 const USUAL_WORTH: u32 = 3;
 
 /// Puts the parts in order and numbers those of each kind. They are taken out of the document.
-pub(super) fn resolve_parts(
-    path: &str,
-    doc: &mut SessionDoc,
-    moderate_from: Decimal,
-) -> Vec<Part> {
+pub(super) fn resolve_parts(path: &str, doc: &mut SessionDoc, moderate_from: Decimal) -> Vec<Part> {
     let groups = [
         (PartKind::WarmUp, Vec::from_iter(doc.warm_up.take())),
         (PartKind::Technique, std::mem::take(&mut doc.technique)),
@@ -65,7 +61,7 @@ fn resolve_part(
         adult: doc.adult,
         throw: doc.throw.map(|throw| resolve_throw(throw.value)),
         measure: doc.measure.map(|measure| measure.map(resolve_measure)),
-        space: doc.space.map(|space| space.map(resolve_space)),
+        space: doc.space.map(|space| space.map(|doc| resolve_space(&doc))),
         flight: doc.flight.map(|flight| flight.map(resolve_flight)),
         compendium: doc.compendium,
         pictures: resolve_pictures(path, doc.pictures),
@@ -105,7 +101,8 @@ fn resolve_measure(doc: MeasureDoc) -> Measure {
 }
 
 fn resolve_points(doc: PointsDoc) -> Points {
-    let formula = |doc: FormulaDoc| PointsFormula { a: doc.a.value, b: doc.b.value, c: doc.c.value };
+    let formula =
+        |doc: FormulaDoc| PointsFormula { a: doc.a.value, b: doc.b.value, c: doc.c.value };
     Points {
         steps: doc.steps.into_iter().map(|step| (step.from, step.points)).collect(),
         formula: doc.formula.map(|written| written.map(formula)),
@@ -117,7 +114,7 @@ fn resolve_reference(doc: ReferenceDoc) -> Reference {
     Reference { mark: doc.mark, source: doc.source }
 }
 
-fn resolve_space(doc: PartSpaceDoc) -> PartSpace {
+fn resolve_space(doc: &PartSpaceDoc) -> PartSpace {
     PartSpace {
         kind: doc.kind,
         length: doc.length,

@@ -15,6 +15,9 @@ use homeground::source::Folder;
 /// Each plan is run so often over the whole pack; the fastest run counts.
 const RUNS: usize = 40;
 
+/// A plan and its run over the whole pack.
+type Row<'p> = (&'static str, Box<dyn Fn() + 'p>);
+
 fn main() {
     let folder = std::env::args().nth(1).unwrap_or_else(|| "sessions".to_owned());
     let today = Date::read_quantity("2026-06-01").expect("a date in the calendar");
@@ -24,7 +27,7 @@ fn main() {
     let all = time_of(sessions, || each(&pack, |s| drop(black_box(plan::plan_session(s, &pack)))));
     println!("{sessions} sessions, the fastest of {RUNS} runs, for one session:");
     println!("{:<22}{:>10.1} µs", "all plans together", all);
-    let rows: [(&str, Box<dyn Fn() + '_>); 8] = [
+    let rows: [Row<'_>; 8] = [
         ("time", Box::new(|| each(&pack, |s| drop(black_box(plan::plan_time(s)))))),
         ("other slots", Box::new(|| each(&pack, |s| drop(black_box(plan::plan_other_slots(s)))))),
         (
@@ -57,7 +60,10 @@ fn each(pack: &Pack, plan: impl Fn(&homeground::pack::Session)) {
 }
 
 /// Microseconds for one of `among`, in the fastest run.
-#[allow(clippy::cast_precision_loss, reason = "a pack has fewer sessions than a double holds exactly")]
+#[allow(
+    clippy::cast_precision_loss,
+    reason = "a pack has fewer sessions than a double holds exactly"
+)]
 fn time_of(among: usize, run: impl Fn()) -> f64 {
     let times = (0..RUNS).map(|_| {
         let began = Instant::now();

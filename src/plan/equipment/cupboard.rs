@@ -54,8 +54,8 @@ impl Cupboard {
             return vec![Suit { thing, unsuitability: 0 }];
         }
         let suitable = need.substitutes.iter().zip(0_u32..);
-        let suitable =
-            suitable.filter(|(substitute, _)| misfits(&need.limits, Figures::of(substitute)).is_empty());
+        let suitable = suitable
+            .filter(|(substitute, _)| misfits(&need.limits, Figures::of(substitute)).is_empty());
         suitable
             .map(|(substitute, place)| Suit {
                 thing: self.shelve(&substitute.thing, &substitute.plural, substitute.at_home),

@@ -52,7 +52,11 @@ pub fn plan_equipment(session: &Session) -> EquipmentPlan {
     let wants = cupboard.wants_of(session);
     let assignment = plan_assignment(&wants, &cupboard.stock());
     let served = assignment.served.into_iter().map(|served| ServedNeed {
-        things: served.things.into_iter().map(|(thing, count)| cupboard.counted(thing, count)).collect(),
+        things: served
+            .things
+            .into_iter()
+            .map(|(thing, count)| cupboard.counted(thing, count))
+            .collect(),
         missing: served.missing,
     });
     EquipmentPlan { served: served.collect(), refusals: refusals_of(session) }

@@ -42,7 +42,8 @@ mod tests {
     #[test]
     fn a_square_stays_a_square() {
         let p = Point::new;
-        let points = vec![p(0.0, 0.0), p(1.0, 0.0), p(1.0, 1.0), p(0.0, 1.0), p(0.5, 0.5), p(0.5, 0.0)];
+        let points =
+            vec![p(0.0, 0.0), p(1.0, 0.0), p(1.0, 1.0), p(0.0, 1.0), p(0.5, 0.5), p(0.5, 0.0)];
         let hull = convex_hull(points);
         assert_eq!(hull, [p(0.0, 0.0), p(1.0, 0.0), p(1.0, 1.0), p(0.0, 1.0)]);
     }

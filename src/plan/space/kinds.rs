@@ -80,11 +80,11 @@ fn strip(space: &PartSpace) -> Footprint {
     let half = said(space.width.as_ref(), USUAL_LANE) * people(space) / 2.0;
     let run_up = said(space.run_up.as_ref(), Length::default());
     let stop = said(space.stopping.as_ref(), USUAL_STOP);
-    along(&[
-        (ZoneKind::RunUp, run_up),
-        (ZoneKind::Moving, length),
-        (ZoneKind::Stopping, stop),
-    ], half, run_up)
+    along(
+        &[(ZoneKind::RunUp, run_up), (ZoneKind::Moving, length), (ZoneKind::Stopping, stop)],
+        half,
+        run_up,
+    )
 }
 
 /// Run-up, the furthest landing and room beyond it.
@@ -93,11 +93,11 @@ fn jump(space: &PartSpace, reach: Length) -> Footprint {
     let run_up = said(space.run_up.as_ref(), USUAL_RUN_UP);
     let beyond = said(space.margin.as_ref(), USUAL_STOP);
     let reach = f64::from(reach.millimetres());
-    along(&[
-        (ZoneKind::RunUp, run_up),
-        (ZoneKind::Landing, reach),
-        (ZoneKind::Clear, beyond),
-    ], half, run_up)
+    along(
+        &[(ZoneKind::RunUp, run_up), (ZoneKind::Landing, reach), (ZoneKind::Clear, beyond)],
+        half,
+        run_up,
+    )
 }
 
 /// Zones one behind another, the line after the first of them.

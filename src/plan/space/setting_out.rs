@@ -100,7 +100,9 @@ mod tests {
     fn right_angles_are_three_four_five() {
         let step = right_angle(Length::from_millimetres(1000), Length::from_millimetres(3000));
         let TapeStep::RightAngle { along, away, across } = step else { panic!("{step:?}") };
-        assert_eq!((along.to_string(), away.to_string(), across.to_string()),
-            ("90 cm".into(), "1.2 m".into(), "1.5 m".into()));
+        assert_eq!(
+            (along.to_string(), away.to_string(), across.to_string()),
+            ("90 cm".into(), "1.2 m".into(), "1.5 m".into())
+        );
     }
 }

@@ -2,9 +2,9 @@
 //! more room goes on on another card.
 
 use super::card::{CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips};
+use super::drawings::place_marks;
 use super::floor_card::floor_strips;
 use super::flow::{Frame, break_frames, count_split, place_frames};
-use super::drawings::place_marks;
 use super::page::{BLACK, Corner, Item, MM, Page, WHITE};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;

@@ -49,7 +49,8 @@ fn place_mark(shaper: &mut Shaper<'_>, mark: &Mark) -> Vec<Item> {
         return place_marks(vec![mark.clone()]).collect();
     };
     let kind = Type { is_bold: *is_bold, ..Type::body(*size) };
-    let Some(shaped) = shaper.shape(&one(text.as_str()), kind, f32::MAX / 4.0).into_iter().next() else {
+    let Some(shaped) = shaper.shape(&one(text.as_str()), kind, f32::MAX / 4.0).into_iter().next()
+    else {
         return Vec::new();
     };
     let left = match anchor {

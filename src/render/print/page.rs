@@ -36,11 +36,7 @@ pub struct Stroke {
 pub enum Item {
     Glyphs(GlyphRun),
     Line { from: At, to: At, thickness: f32, dash: Option<(f32, f32)>, grey: Grey },
-    Shape {
-        outline: Vec<Corner>,
-        fill: Option<Grey>,
-        stroke: Option<Stroke>,
-    },
+    Shape { outline: Vec<Corner>, fill: Option<Grey>, stroke: Option<Stroke> },
     Picture { path: String, at: At, width: f32, height: f32 },
 }
 

@@ -26,7 +26,8 @@ const MOST_NAMED: u32 = 5;
 
 pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let words = source.words;
-    let (items, height) = lay_head(shaper, &source.letterhead(), &words.say("sheet-record"), &source.title());
+    let (items, height) =
+        lay_head(shaper, &source.letterhead(), &words.say("sheet-record"), &source.title());
     let mut column = Column::new(shaper, inner_width(&source.letterhead()));
     column.words(&one(words.say("marks-how")), Type::body(12.0), Seat::default());
     column.gap(10.0);

@@ -36,7 +36,8 @@ fn lay_questions_with(
     lines: usize,
 ) -> Vec<Page> {
     let words = source.words;
-    let (items, height) = lay_head(shaper, &source.letterhead(), &words.say("sheet-review"), &source.title());
+    let (items, height) =
+        lay_head(shaper, &source.letterhead(), &words.say("sheet-review"), &source.title());
     let mut column = Column::new(shaper, inner_width(&source.letterhead()));
     column.words(&one(words.say("review-paper-how")), Type::body(12.0), Seat::default());
     for (question, number) in source.session.review.iter().zip(1_u32..) {

@@ -4,9 +4,9 @@ use serde::Serialize;
 
 use super::Site;
 use super::html::{Html, Scribe};
-use crate::render::phrases::is_right_to_left;
 use crate::pack::{Pack, Session};
 use crate::prose::plain_line;
+use crate::render::phrases::is_right_to_left;
 
 /// The page's way round, head and foot.
 #[derive(Serialize, Clone, Debug)]

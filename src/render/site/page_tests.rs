@@ -9,7 +9,7 @@ use crate::pack::Pack;
 use crate::plan::{plan_gather_set, plan_gathering, plan_session};
 use crate::read::{Selection, read_pack};
 use crate::render::house::House;
-use crate::render::{Bundle, Publication, Sheet};
+use crate::render::{Bundle, GATHER_SHEET, Publication, Sheet};
 use crate::resolve::resolve_pack;
 
 const HOSTILE: &str = r#"
@@ -25,7 +25,7 @@ fn pages_of(pack: &Pack) -> Bundle {
     let house = House::new(&pack.look);
     let publication = Publication {
         pack,
-        plans: pack.sessions.iter().map(|session| plan_session(session, &pack)).collect(),
+        plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
         gathering: plan_gathering(pack),
         gather_set: plan_gather_set(pack),
         words: house.words(&pack.language).unwrap().into(),
@@ -64,7 +64,8 @@ fn every_link_inside_the_site_leads_somewhere() {
     let pack = pack_of("");
     let pages = pages_of(&pack);
     let sheets = pack.sessions.iter().flat_map(|s| Sheet::ALL.map(|sheet| sheet.path(&s.id)));
-    let paths: BTreeSet<String> = pages.keys().cloned().chain(sheets).collect();
+    let mut paths: BTreeSet<String> = pages.keys().cloned().chain(sheets).collect();
+    paths.insert(GATHER_SHEET.to_owned());
     let mut followed = 0;
     for (path, page) in html(&pages) {
         let ids: BTreeSet<&str> = values(&page, "id").into_iter().collect();

@@ -44,7 +44,11 @@ pub(super) fn show_time_line(site: &Site<'_>, session: &Session, plans: &Plans) 
 }
 
 /// The floor of each part that says one; a floor is drawn once.
-pub(super) fn show_floors(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<Option<FloorView>> {
+pub(super) fn show_floors(
+    site: &Site<'_>,
+    session: &Session,
+    plans: &Plans,
+) -> Vec<Option<FloorView>> {
     let parts = &plans.space.parts;
     let shared = |at: usize, floor: &PartFloor| {
         let same = |earlier: &Option<PartFloor>| {

@@ -8,7 +8,9 @@ use super::html::{Html, drawn};
 use super::plans::{SlotView, page_room, show_slots};
 use crate::drawing::{Curves, draw_angle_figure, draw_effort_bar};
 use crate::pack::{Part, Session};
-use crate::plan::{ACTIVE_A_DAY, FlightPlan, MarksPlan, PartFloor, Plans, SessionReading, usual_work};
+use crate::plan::{
+    ACTIVE_A_DAY, FlightPlan, MarksPlan, PartFloor, Plans, SessionReading, usual_work,
+};
 use crate::prose::plain_line;
 use crate::quantity::Duration;
 use crate::render::equipment_phrases::{counted_things, refusal_sentence};
@@ -54,7 +56,11 @@ struct ReadingView {
     long_sentences: Vec<String>,
 }
 
-pub(super) fn show_teacher_plans(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherPlans {
+pub(super) fn show_teacher_plans(
+    site: &Site<'_>,
+    session: &Session,
+    plans: &Plans,
+) -> TeacherPlans {
     let bar = draw_effort_bar(&plans.effort, &plans.time, &site.words, page_room(site));
     TeacherPlans {
         effort: drawn(&bar, "effort-bar"),
