@@ -22,7 +22,7 @@ pub fn draw_time_line(session: &Session, time: &TimePlan, words: &Words, room: R
     for (part, span) in session.parts.iter().zip(&time.spans) {
         let (left, right) = (at(span.start.seconds()), at(span.end().seconds()));
         let tall = BAR * height_of(part.effort.as_ref().map(|effort| effort.value));
-        let fill = if part.kind == PartKind::Challenge { Tone::Measured } else { Tone::Soft };
+        let fill = if part.kind == PartKind::Challenge { Tone::Measured } else { Tone::Pale };
         let wide = (right - left - GAP).max(0.8);
         let bar =
             Mark::rectangle((left, BAR - tall), (wide, tall), Some(fill), Some(Pen::ink(0.8)));

@@ -144,6 +144,8 @@ pub struct ThrowRules {
 pub struct Measure {
     pub what: Placed<Measured>,
     pub unit: Option<Placed<Line>>,
+    /// The smallest step of a mark, as it is written.
+    pub step: Option<Placed<Line>>,
     pub attempts: Option<Placed<u32>>,
     pub better: Option<Placed<Better>>,
     pub criteria: Vec<Placed<Line>>,

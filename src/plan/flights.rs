@@ -4,6 +4,7 @@
 use super::flight::{
     Ball, BestThrow, Flight, FlightInAir, Release, plan_best_throw, plan_farthest_under,
     plan_figure, plan_flight, plan_flight_in_air, plan_headroom, plan_speed, plan_toss,
+    plan_toss_in_air,
 };
 use crate::pack::{FlightSaid, Need, Part, Session};
 use crate::quantity::{Length, Mass, Range};
@@ -94,8 +95,12 @@ fn release_of(said: &FlightSaid, drag: Option<&Ball>) -> Option<Release> {
             Some(Release { speed, angle, height })
         }
         (None, None, Some(rise)) => {
-            let toss = plan_toss(metres(rise.value))?;
-            Some(Release { speed: toss.speed, angle: 90.0, height })
+            let rise = metres(rise.value);
+            let speed = match drag {
+                Some(ball) => plan_toss_in_air(rise, ball)?,
+                None => plan_toss(rise)?.speed,
+            };
+            Some(Release { speed, angle: 90.0, height })
         }
         (None, None, None) => None,
     }

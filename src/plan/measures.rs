@@ -1,6 +1,6 @@
 //! How the marks of a part are kept: the rule of reading them, points and the reference mark.
 
-use super::marks::{Formula, Kind, Mark, MarkRule, PointsTable, Unsorted, read_mark};
+use super::marks::{Formula, Kind, Mark, MarkRule, PointsTable, Rounding, Unsorted, read_mark};
 use crate::pack::{Measure, Points, Session};
 use crate::place::Placed;
 use crate::quantity::Unreadable;
@@ -25,6 +25,8 @@ pub struct MarksPlan {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum MarkFault {
     Unreadable(Unreadable),
+    /// The smallest step of a mark can’t be read.
+    NoStep,
     /// A step that is not harder, or not worth more, than the one before it.
     Unsorted,
 }
@@ -36,9 +38,9 @@ pub fn plan_marks(session: &Session) -> Vec<Option<MarksPlan>> {
 }
 
 fn plan_measure(measure: &Measure) -> Option<MarksPlan> {
-    let rule = rule_of(measure)?;
     let better = measure.better.as_ref().map_or(usual_better(measure), |better| better.value);
     let mut faults = Vec::new();
+    let rule = with_step(in_favour(rule_of(measure)?, better), measure, &mut faults);
     let points = measure.points.as_ref().map(|points| &points.value);
     let steps = points.map(|points| read_steps(points, rule, &mut faults)).unwrap_or_default();
     let reference = measure.reference.as_ref();
@@ -66,6 +68,27 @@ fn rule_of(measure: &Measure) -> Option<MarkRule> {
         Measured::Distance => Some(MarkRule::of_unit(unit).unwrap_or(MarkRule::DISTANCE_IN_CM)),
         Measured::Time => Some(MarkRule::of_unit(unit).unwrap_or(MarkRule::HAND_TIME_IN_S)),
     }
+}
+
+/// A time that had better be long is rounded down, as a distance is: nobody gains by rounding.
+fn in_favour(rule: MarkRule, better: Better) -> MarkRule {
+    match (rule.rounding, better) {
+        (Rounding::Up, Better::More) => MarkRule { rounding: Rounding::Down, ..rule },
+        _ => rule,
+    }
+}
+
+/// The rule with the step that the session sets, if it sets one.
+fn with_step(rule: MarkRule, measure: &Measure, faults: &mut Vec<Placed<MarkFault>>) -> MarkRule {
+    let Some(written) = &measure.step else { return rule };
+    // Read as a mark of the finest rule of its kind: the steps are then its thousandths.
+    let finest = MarkRule { step: 1, rounding: Rounding::Refused, ..rule };
+    let read = read_mark(written, finest).ok().and_then(|mark| u32::try_from(mark.steps()).ok());
+    if let Some(step) = read.filter(|step| *step > 0) {
+        return MarkRule { step, ..rule };
+    }
+    faults.push(Placed::new(MarkFault::NoStep, written.place));
+    rule
 }
 
 fn usual_better(measure: &Measure) -> Better {

@@ -128,6 +128,8 @@ record! {
         what: Placed<Measured>,
         /// The unit of the mark.
         unit: Option<Placed<Line>>,
+        /// The smallest step of a mark: 1 cm, 0.1 s …
+        step: Option<Placed<Line>>,
         /// How many attempts count.
         attempts: Option<Placed<u32>>,
         /// Whether more or less is better.

@@ -140,7 +140,10 @@ pub fn substitute_name(substitute: &Substitute, count: u32) -> String {
 
 /// What a thing in this place may weigh and measure: “at most 200 g, 5–25 cm, soft”.
 pub fn limits_of(limits: &Limits, words: &Words) -> Option<String> {
-    fitness_of(words, limits.mass.as_ref(), limits.size.as_ref(), limits.soft)
+    let figures = fitness_of(words, limits.mass.as_ref(), limits.size.as_ref(), limits.soft);
+    let qualities = limits.qualities.iter().map(|quality| plain_line(quality));
+    let all: Vec<String> = figures.into_iter().chain(qualities).collect();
+    (!all.is_empty()).then(|| all.join(", "))
 }
 
 /// What a thing weighs and measures: “40–100 g, 8–14 cm, soft”.

@@ -1,9 +1,10 @@
 //! Sentences about plans, shared by pages and paper: setting out, other slots, effort.
 
 use crate::pack::Session;
-use crate::plan::{EffortPlan, Fitted, OtherSlot, TapeStep};
+use crate::plan::{EffortPlan, Fitted, MarksPlan, OtherSlot, TapeStep};
 use crate::prose::plain_line;
 use crate::quantity::{Duration, Length};
+use crate::read::words::Better;
 use crate::render::phrases::hold_together;
 use crate::words::{Filling, Words};
 
@@ -24,6 +25,7 @@ pub fn tape_sentence(step: &TapeStep, words: &Words) -> String {
         TapeStep::Reach { reach, margin } => {
             ("tape-reach", vec![("reach", *reach), ("margin", *margin)])
         }
+        TapeStep::Around { margin } => ("tape-around", vec![("margin", *margin)]),
         TapeStep::Wait { behind } => ("tape-wait", vec![("behind", *behind)]),
     };
     let said: Vec<(&str, String)> = lengths
@@ -77,6 +79,22 @@ pub fn slot_sentence(other: &OtherSlot, session: &Session, words: &Words) -> Str
         sentences.push(words.say_with("slot-left", &[("time", Filling::Text(&left))]));
     }
     if sentences.is_empty() { words.say("slot-same") } else { sentences.join(" ") }
+}
+
+/// “Points: 1 from 100 cm, 2 from 120 cm.”; nothing without a table.
+pub fn points_sentence(marks: &MarksPlan, words: &Words) -> Option<String> {
+    let key = if marks.better == Better::More { "points-from" } else { "points-within" };
+    let steps: Vec<String> = marks
+        .steps
+        .iter()
+        .map(|(mark, points)| {
+            let mark = hold_together(&marks.rule.show(*mark));
+            let with = [("points", Filling::Count(*points)), ("mark", Filling::Text(&mark))];
+            words.say_with(key, &with)
+        })
+        .collect();
+    let list = steps.join(", ");
+    (!steps.is_empty()).then(|| words.say_with("points-list", &[("list", Filling::Text(&list))]))
 }
 
 /// The longest time with nobody moving: “1 min 10 s, in Heron and pike”.

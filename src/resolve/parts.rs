@@ -92,6 +92,7 @@ fn resolve_measure(doc: MeasureDoc) -> Measure {
     Measure {
         what: doc.what,
         unit: doc.unit,
+        step: doc.step,
         attempts: doc.attempts,
         better: doc.better,
         criteria: doc.criteria,

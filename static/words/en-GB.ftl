@@ -130,11 +130,12 @@ plan-headroom = Headroom: { $height }.
 plan-askew = Lay it from corner to corner: it fits only at a slant.
 plan-unfit = It needs more floor than this session promises: go somewhere larger.
 setting-out = Setting out with a tape
-tape-line = Lay the line, { $length } long.
+tape-line = Mark the line, { $length } wide.
 tape-right-angle = Straight ahead: mark { $along } along the line and { $away } away from its end. It is straight when both marks are { $across } apart.
 tape-diagonals = Mark { $length } by { $width }. It is square when both diagonals are { $diagonal }.
 tape-sector = Sides: two marks { $along } from the middle of the line, { $apart } apart.
 tape-reach = Clear: { $margin } more beyond { $reach }.
+tape-around = Keep { $margin } clear all round it.
 tape-wait = Waiting: { $behind } behind the line.
 
 slots = Another time
@@ -147,7 +148,7 @@ slot-change-rounds = { $part }: { $rounds ->
     [one] 1 round
    *[other] { $rounds } rounds
 }, { $time }.
-slot-left = { $time } are left over.
+slot-left = Left over: { $time }.
 slot-too-short = Too short by { $by }: what must stay takes longer.
 
 effort-talk = Talk
@@ -190,10 +191,11 @@ flight-drag-toss = The drag of the air on “{ $thing }” is reckoned in.
 flight-no-drag = Without the drag of the air.
 flight-headroom = Headroom: { $height }.
 flight-room = Under { $ceiling } the furthest at this speed is { $distance }, at { $angle }°.
-flight-best = On paper { $angle }° is best, with { $distance }. A person’s own speed falls as the angle rises, so real throws are flatter: shot-putters choose 37° to 38°.
+flight-best = By the formula { $angle }° is best, with { $distance }. A person’s own speed falls as the angle rises, so the best real throw is flatter: for the shot the formula says about 42°, and athletes put it at 37° to 38°.
 
-marks-distance = Marks are read down to the whole centimetre (World Athletics technical rules).
-marks-time = Hand times are read up to the next tenth of a second (World Athletics technical rules).
+marks-distance = Marks are read down to the whole { $step } (World Athletics technical rules).
+marks-time = Hand times are read up to the next { $step } (World Athletics technical rules for running).
+marks-time-held = The longer the better: times are read down to the whole { $step }.
 marks-whole = Marks are whole numbers.
 marks-ties = The best attempt counts; the next best decides a tie.
 marks-reference = To compare with: { $mark } ({ $source }). Populations differ; it is nobody’s norm.
@@ -201,6 +203,9 @@ marks-formula = Points: the whole part of { $a } · d^{ $c }, where d is how far
 marks-points-source = Points: { $source }
 marks-from = From
 marks-points = Points
+points-list = Points: { $list }.
+points-from = { $points } from { $mark }
+points-within = { $points } within { $mark }
 
 reading-how = How hard the sentences are that a child reads, by published formulas made for English. They see lengths, not sense.
 reading-words = Words

@@ -55,6 +55,11 @@ fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
                     fault_of_text.way_out.clone(),
                 );
             }
+            MarkFault::NoStep => notes.find(
+                fault.place,
+                "The smallest step of a mark can’t be read.",
+                "Write it with its unit, such as “step: 1 cm” or “step: 0.1 s”.",
+            ),
             MarkFault::Unsorted => notes.find(
                 fault.place,
                 "This step is not harder than the one before it, or not worth more.",

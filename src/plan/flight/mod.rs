@@ -29,7 +29,7 @@ pub use drag::{FlightInAir, plan_flight_in_air};
 pub use figure::{Figure, plan_figure};
 pub use release::{Flight, Release};
 pub use speed::plan_speed;
-pub use toss::{Toss, plan_jump_height, plan_toss};
+pub use toss::{Toss, plan_jump_height, plan_toss, plan_toss_in_air};
 pub use vacuum::plan_flight;
 
 /// Standard acceleration of free fall, m/s². Source: 3rd CGPM 1901, as in `scipy.constants.g`.

@@ -1,6 +1,6 @@
-//! Tosses straight up and jumps on the spot, without drag. Source: standard mechanics.
+//! Tosses straight up and jumps on the spot. Source: standard mechanics.
 
-use super::GRAVITY;
+use super::{Ball, GRAVITY};
 
 /// A toss straight up that is caught where it was let go.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -16,6 +16,19 @@ pub fn plan_toss(rise: f64) -> Option<Toss> {
     let toss =
         Toss { speed: (2.0 * GRAVITY * rise).sqrt(), time: 2.0 * (2.0 * rise / GRAVITY).sqrt() };
     (rise >= 0.0 && toss.speed.is_finite()).then_some(toss)
+}
+
+/// The speed (m/s) at which a ball must leave the hand to rise by so many metres against the drag of
+/// the air: v² = g/k · (e^(2k·rise) − 1), where the drag slows it by k·v² (standard mechanics). `None`
+/// for a rise or a ball that can’t be.
+pub fn plan_toss_in_air(rise: f64, ball: &Ball) -> Option<f64> {
+    let slowing = ball.slowing();
+    // Without drag the formula would divide nought by nought.
+    if slowing < 1e-12 {
+        return plan_toss(rise).map(|toss| toss.speed);
+    }
+    let speed = (GRAVITY / slowing * (2.0 * slowing * rise).exp_m1()).sqrt();
+    (rise >= 0.0 && ball.is_possible() && speed.is_finite()).then_some(speed)
 }
 
 /// How high (m) a jump on the spot rises in so many seconds in the air: g·t²/8. It holds where
@@ -35,6 +48,18 @@ mod tests {
         let toss = plan_toss(1.0).unwrap();
         assert!((toss.time - 0.903).abs() < 5e-4 && (toss.speed - 4.429).abs() < 5e-4);
         assert!(plan_toss(-0.1).is_none() && plan_toss(f64::NAN).is_none());
+    }
+
+    #[test]
+    fn a_toss_against_the_air_rises_as_far_as_was_asked() {
+        use crate::plan::flight::{Release, plan_flight_in_air};
+        for ball in [Ball::TABLE_TENNIS, Ball::TENNIS, Ball::BASKETBALL_7] {
+            let speed = plan_toss_in_air(1.5, &ball).unwrap();
+            let flight = plan_flight_in_air(&Release { speed, angle: 90.0, height: 1.0 }, &ball);
+            assert!((flight.unwrap().flight.apex - 2.5).abs() < 1e-6);
+            assert!(speed > plan_toss(1.5).unwrap().speed);
+        }
+        assert!(plan_toss_in_air(-1.0, &Ball::TENNIS).is_none());
     }
 
     #[test]

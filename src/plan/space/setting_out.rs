@@ -20,6 +20,8 @@ pub enum TapeStep {
     SectorLines { along: Length, apart: Length },
     /// From the line straight on, so far to the furthest landing and so much more kept clear.
     Reach { reach: Length, margin: Length },
+    /// Round the space so much more is kept clear.
+    Around { margin: Length },
     /// Those who wait stand so far behind the line.
     Wait { behind: Length },
 }
@@ -27,7 +29,8 @@ pub enum TapeStep {
 /// The steps for a part’s space, in the order they are done.
 pub fn plan_setting_out(space: &PartSpace, footprint: &Footprint) -> Vec<TapeStep> {
     match space.kind.value {
-        SpaceKind::Area | SpaceKind::Wall => corners(footprint).into_iter().collect(),
+        SpaceKind::Area => area(space, footprint),
+        SpaceKind::Wall => corners(footprint.size()).into_iter().collect(),
         SpaceKind::Strip | SpaceKind::Jump => {
             let line = line_of(footprint);
             let forward: u32 = footprint.chain.iter().skip(1).map(|l| l.millimetres()).sum();
@@ -42,8 +45,18 @@ fn line_of(footprint: &Footprint) -> Option<Length> {
     footprint.line.map(|(from, to)| whole((to.x - from.x).hypot(to.y - from.y)))
 }
 
-fn corners(footprint: &Footprint) -> Option<TapeStep> {
+/// The space itself, then what is kept clear round it.
+fn area(space: &PartSpace, footprint: &Footprint) -> Vec<TapeStep> {
+    let margin = space.margin.as_ref().map_or(Length::default(), |margin| margin.value);
+    let inside = |side: Length| {
+        Length::from_millimetres(side.millimetres().saturating_sub(2 * margin.millimetres()))
+    };
     let (width, length) = footprint.size();
+    let around = (margin > Length::default()).then_some(TapeStep::Around { margin });
+    corners((inside(width), inside(length))).into_iter().chain(around).collect()
+}
+
+fn corners((width, length): (Length, Length)) -> Option<TapeStep> {
     let diagonal = f64::from(width.millimetres()).hypot(f64::from(length.millimetres()));
     let diagonal = to_centimetre(diagonal);
     (width > Length::default()).then_some(TapeStep::Diagonals { length, width, diagonal })

@@ -10,7 +10,7 @@ use crate::pack::{Fault, Measure, Part, PartKind, Picture};
 use crate::picture::pixels_of;
 use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
-use crate::render::plan_phrases::{slot_name, slot_sentence};
+use crate::render::plan_phrases::{points_sentence, slot_name, slot_sentence};
 use crate::words::Filling;
 
 /// The sizes that the words of a card are tried in, largest first: running text and key points.
@@ -119,6 +119,11 @@ fn measure(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, b
     column.gap(8.0);
     column.label(&source.words.say("how-measured"), Type::LABEL);
     column.words(&one(measure_sentence(measure, source.words)), body, Seat::default());
+    let at = source.session.parts.iter().position(|other| std::ptr::eq(other, part));
+    let marks = at.and_then(|at| source.plans.marks.get(at)?.as_ref());
+    if let Some(points) = marks.and_then(|marks| points_sentence(marks, source.words)) {
+        column.words(&one(points), body, Seat::default());
+    }
     for criterion in &measure.criteria {
         column.entry(&read_line(criterion), body);
     }

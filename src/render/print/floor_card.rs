@@ -4,7 +4,7 @@ use super::drawings::place_drawing;
 use super::scale::Type;
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip};
-use crate::drawing::draw_floor_plan;
+use crate::drawing::{Room, draw_floor_plan};
 use crate::plan::SharedFloor;
 use crate::prose::{Block, Marker, Run, plain_line};
 use crate::render::phrases::hold_together;
@@ -30,7 +30,9 @@ pub fn floor_strips(
         column.gap(6.0);
     }
     let floor = source.plans.space.floor.as_ref();
-    let room = source.room(column.width);
+    // The smaller the words, the smaller the drawing: what matters is that all stays on one card.
+    let smaller = (13.0 - sizes.0) * 0.06;
+    let room = Room { tallest: column.width * (0.34 - smaller), ..source.room(column.width) };
     let drawing = draw_floor_plan(shared.floor, floor, words, room);
     let items = place_drawing(column.shaper, &drawing);
     column.drawing(drawing.height, items);

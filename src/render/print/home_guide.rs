@@ -20,22 +20,26 @@ use crate::render::phrases::{
 use crate::words::Filling;
 
 /// Sizes of the running text, largest first: the largest that fills one page is taken.
-const SIZES: [Type; 4] = [
+const SIZES: [Type; 5] = [
     Type { size: 12.5, leading: 16.0, is_bold: false },
     Type { size: 12.0, leading: 15.2, is_bold: false },
     Type { size: 11.5, leading: 14.4, is_bold: false },
     Type { size: SMALLEST, leading: 13.2, is_bold: false },
+    Type { size: SMALLEST, leading: 12.8, is_bold: false },
 ];
 
 /// Lays out the home guide: one page, or more where it can’t be helped.
 pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let mut pages = Vec::new();
-    for body in SIZES {
-        let head = guide_head(shaper, source, body);
-        let strips = guide_strips(shaper, source, body);
-        pages = lay_columns(shaper, &source.letterhead(), &head, strips, 2);
-        if pages.len() == 1 {
-            break;
+    // What serves all needs at once stands on the page too: it is the first to give way.
+    for has_together in [true, false] {
+        for body in SIZES {
+            let head = guide_head(shaper, source, body);
+            let strips = guide_strips(shaper, source, body, has_together);
+            pages = lay_columns(shaper, &source.letterhead(), &head, strips, 2);
+            if pages.len() == 1 {
+                return pages;
+            }
         }
     }
     pages
@@ -149,9 +153,17 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
     }
 }
 
-fn guide_strips(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> Vec<Strip> {
+fn guide_strips(
+    shaper: &mut Shaper<'_>,
+    source: &SheetSource<'_>,
+    body: Type,
+    has_together: bool,
+) -> Vec<Strip> {
     let mut column = Column::new(shaper, column_width(&source.letterhead(), 2));
     things(&mut column, source, body);
+    if has_together {
+        together(&mut column, source, body);
+    }
     space(&mut column, source, body);
     adult(&mut column, source, body);
     film(&mut column, source, body);
@@ -190,6 +202,10 @@ fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
         }
         tick_entry(column, &runs, body);
     }
+}
+
+/// What serves every need at once.
+fn together(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     let together = home_list(source.session, &source.plans.equipment, source.words);
     if together.len() > 1 {
         column.gap(4.0);

@@ -7,9 +7,11 @@ use super::sheet_page::{SheetHead, inner_width, lay_columns, lay_head};
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, placed};
 use crate::pack::{Measure, Part};
+use crate::plan::MarksPlan;
 use crate::prose::{plain_line, read_line};
 use crate::read::words::Measured;
 use crate::render::phrases::measure_sentence;
+use crate::render::plan_phrases::points_sentence;
 use crate::words::Filling;
 
 /// Rows to fill in: a try a day for a school week, and one more.
@@ -32,9 +34,9 @@ pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
     column.words(&one(words.say("marks-how")), Type::body(12.0), Seat::default());
     column.gap(10.0);
     blanks(&mut column, &[words.say("code-name")]);
-    for part in &source.session.parts {
+    for (part, marks) in source.session.parts.iter().zip(&source.plans.marks) {
         if let Some(measure) = &part.measure {
-            measured_part(&mut column, part, measure, source);
+            measured_part(&mut column, part, (measure, marks.as_ref()), source);
         }
     }
     success(&mut column, source);
@@ -67,13 +69,17 @@ fn blanks(column: &mut Column<'_, '_>, names: &[String]) {
 fn measured_part(
     column: &mut Column<'_, '_>,
     part: &Part,
-    measure: &Measure,
+    (measure, marks): (&Measure, Option<&MarksPlan>),
     source: &SheetSource<'_>,
 ) {
     column.gap(14.0);
     column.label(&plain_line(&part.title), Type::HEADING);
     column.words(&one(measure_sentence(measure, source.words)), Type::body(12.0), Seat::default());
     column.keep_with_next();
+    if let Some(points) = marks.and_then(|marks| points_sentence(marks, source.words)) {
+        column.words(&one(points), Type::body(12.0), Seat::default());
+        column.keep_with_next();
+    }
     column.gap(5.0);
     let table = table_of(measure, source);
     draw_table(column, &table);

@@ -39,6 +39,8 @@ pub(super) struct PartView {
     adult: Option<&'static str>,
     throw: Option<ThrowView>,
     measure: Option<MeasureView>,
+    /// `Points: 1 from 100 cm, 2 from 120 cm.`
+    pub(super) points: Option<String>,
     pictures: Vec<PictureView>,
     /// Filled in where the page shows floors.
     pub(super) floor: Option<FloorView>,
@@ -103,6 +105,7 @@ pub(super) fn show_part(
         measure: part.measure.as_ref().map(|measure| show_measure(scribe, measure)),
         pictures: show_pictures(site.publication.pack, scribe, &part.pictures),
         floor: None,
+        points: None,
     }
 }
 

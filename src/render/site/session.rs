@@ -18,6 +18,7 @@ use crate::prose::{is_web_address, plain_line};
 use crate::quantity::Duration;
 use crate::render::equipment_phrases::home_list;
 use crate::render::phrases::{hold_together, surface_names};
+use crate::render::plan_phrases::points_sentence;
 use crate::render::{RenderFault, Sheet};
 
 #[derive(Serialize, Clone, Debug)]
@@ -145,6 +146,9 @@ pub(super) fn show_parts(
         spanned.map(|(at, (part, span))| show_part(site, scribe, at + 1, part, span)).collect();
     for (part, floor) in parts.iter_mut().zip(show_floors(site, session, plans)) {
         part.floor = floor;
+    }
+    for (part, marks) in parts.iter_mut().zip(&plans.marks) {
+        part.points = marks.as_ref().and_then(|marks| points_sentence(marks, &site.words));
     }
     parts
 }

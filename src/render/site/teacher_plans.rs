@@ -212,11 +212,17 @@ fn mark_sentences(site: &Site<'_>, part: &Part, marks: &MarksPlan) -> Vec<String
     let words = &site.words;
     let key = match (marks.rule.unit, marks.rule.rounding) {
         (MarkUnit::Centimetre | MarkUnit::Metre, Rounding::Down) => "marks-distance",
+        (MarkUnit::Second | MarkUnit::Minute, Rounding::Down) => "marks-time-held",
         (MarkUnit::Second | MarkUnit::Minute, _) => "marks-time",
         _ => "marks-whole",
     };
-    let mut said = vec![words.say(key), words.say("marks-ties")];
+    let step = hold_together(&step_of(marks));
+    let mut said = vec![words.say_with(key, &[("step", Filling::Text(&step))])];
     let measure = part.measure.as_ref();
+    let attempts = measure.and_then(|measure| measure.attempts.as_ref());
+    if attempts.is_some_and(|attempts| attempts.value > 1) {
+        said.push(words.say("marks-ties"));
+    }
     if let Some(reference) = measure.and_then(|measure| measure.reference.as_ref())
         && let Some(mark) = marks.reference
     {
@@ -238,6 +244,17 @@ fn mark_sentences(site: &Site<'_>, part: &Part, marks: &MarksPlan) -> Vec<String
         said.push(words.say_with("marks-points-source", &[("source", Filling::Text(&source))]));
     }
     said
+}
+
+/// “1 cm”, “0.1 s”: one step of a mark.
+fn step_of(marks: &MarksPlan) -> String {
+    use crate::plan::marks::{Mark, MarkRule, MarkUnit};
+    let unit = match marks.rule.unit {
+        MarkUnit::Metre => MarkUnit::Centimetre,
+        MarkUnit::Minute => MarkUnit::Second,
+        unit => unit,
+    };
+    MarkRule { unit, ..marks.rule }.show(Mark::from_steps(1))
 }
 
 /// More long words than this are not listed: the rules name those that matter.
