@@ -2,7 +2,7 @@
 
 use std::fmt::Display;
 
-use crate::plan::Fault;
+use crate::pack::MisfitFault as Fault;
 use crate::quantity::Ages;
 
 /// “too heavy: 1.2 kg, at most 500 g for ages 8–11”

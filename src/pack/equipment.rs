@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::fitness::Misfit;
 use crate::place::{Place, Placed};
 use crate::quantity::{Length, Mass, Range, Volume};
 use crate::read::Line;
@@ -73,8 +74,17 @@ pub struct Need {
     pub note: Option<Placed<Line>>,
     /// The entry of the shared list, if it has one.
     pub thing: Option<Arc<Thing>>,
-    /// The session's own substitutes, else the shared list's.
+    /// The session's own substitutes, else those of the shared list that suit it.
     pub substitutes: Vec<Substitute>,
+    /// Substitutes of the shared list that don't.
+    pub refused: Vec<Refused>,
+}
+
+/// A thing that doesn't suit a need, and every reason.
+#[derive(Clone, Debug)]
+pub struct Refused {
+    pub thing: Placed<Line>,
+    pub reasons: Vec<Misfit>,
 }
 
 /// “marker”, “5 markers”, or “5 × cardboard box” where the plural is not known.

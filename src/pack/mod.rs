@@ -6,6 +6,7 @@
 mod children_texts;
 mod equipment;
 mod filling;
+mod fitness;
 mod id;
 mod lead;
 mod part;
@@ -16,8 +17,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 pub use children_texts::{children_texts, plain_paragraphs};
-pub use equipment::{Limits, Need, Substitute, Thing, counted};
+pub use equipment::{Limits, Need, Refused, Substitute, Thing, counted};
 pub use filling::filled_mass;
+pub use fitness::{Fault as MisfitFault, Figures, Misfit, misfits};
 pub use id::SessionId;
 pub use lead::Lead;
 pub use part::{

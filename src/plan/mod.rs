@@ -19,8 +19,7 @@ mod time;
 
 pub use effort::{ACTIVE_A_DAY, EffortPlan, Rhythm, Still, main_effort, plan_effort, usual_work};
 pub use equipment::{
-    EquipmentPlan, Fault, Figures, GatherSet, HomeThings, Misfit, Refusal, ServedNeed, misfits,
-    plan_equipment, plan_gather_set,
+    EquipmentPlan, GatherSet, HomeThings, ServedNeed, plan_equipment, plan_gather_set,
 };
 pub use flights::{FlightPlan, plan_flights};
 pub use gather::{GatherPlan, Gathered, plan_gathering};

@@ -80,6 +80,8 @@ macro_rules! choice {
                 desk: &mut $crate::read::desk::Desk,
             ) -> Option<Self> {
                 let word = $crate::read::desk::read_scalar(node, desk, $asked)?.trim();
+                // Keyboards have the straight mark, print has the bent one.
+                let word = &word.replace('\'', "’");
                 let found = Self::ALL.iter().copied().find(|choice| choice.word() == word);
                 if found.is_none() {
                     let way_out = match $crate::read::desk::nearest(word, Self::WORDS) {

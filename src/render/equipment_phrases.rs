@@ -1,7 +1,7 @@
 //! Sentences about things at home, shared by pages and paper.
 
-use crate::pack::{Session, counted};
-use crate::plan::{EquipmentPlan, Fault, HomeThings, Refusal};
+use crate::pack::{MisfitFault as Fault, Refused, Session, counted};
+use crate::plan::{EquipmentPlan, HomeThings};
 use crate::prose::plain_line;
 use crate::quantity::Ages;
 use crate::render::phrases::hold_together;
@@ -51,7 +51,7 @@ pub fn fault_sentence(fault: &Fault, ages: Ages, words: &Words) -> String {
 }
 
 /// “Slipper: too large: …; not said to be soft”
-pub fn refusal_sentence(refusal: &Refusal, session: &Session, words: &Words) -> String {
+pub fn refusal_sentence(refusal: &Refused, session: &Session, words: &Words) -> String {
     let reasons: Vec<String> = refusal
         .reasons
         .iter()

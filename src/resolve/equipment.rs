@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
-use crate::pack::{Limits, Need, Part, Substitute, Thing, filled_mass};
+use crate::pack::{Figures, Limits, Need, Part, Refused, Substitute, Thing, filled_mass, misfits};
 use crate::place::Placed;
 use crate::read::Line;
 use crate::read::pack_files::{EquipmentDoc, ThingDoc};
@@ -103,9 +103,15 @@ fn resolve_need(doc: NeedDoc, parts: &[Part], things: &BTreeMap<String, Arc<Thin
     let thing = things.get(doc.need.value.0.as_str()).cloned();
     let plural = thing.as_ref().map_or_else(|| plural_of(&doc.need, None), |t| t.plural.clone());
     let own: Vec<Substitute> = doc.instead.into_iter().map(resolve_substitute).collect();
-    let substitutes = match &thing {
-        Some(thing) if own.is_empty() => thing.substitutes.clone(),
-        _ => own,
+    let limits = Limits {
+        mass: doc.mass,
+        size: doc.size,
+        soft: doc.soft.map(|soft| soft.value),
+        qualities: doc.must_be,
+    };
+    let (substitutes, refused) = match &thing {
+        Some(thing) if own.is_empty() => sort_out(&thing.substitutes, &limits),
+        _ => (own, Vec::new()),
     };
     let (used_by, strangers) = users_of(doc.r#for, parts);
     Need {
@@ -114,17 +120,27 @@ fn resolve_need(doc: NeedDoc, parts: &[Part], things: &BTreeMap<String, Arc<Thin
         count: doc.count.map_or(1, |count| count.value),
         parts: used_by,
         strangers,
-        limits: Limits {
-            mass: doc.mass,
-            size: doc.size,
-            soft: doc.soft.map(|soft| soft.value),
-            qualities: doc.must_be,
-        },
+        limits,
         optional: doc.optional.is_some_and(|optional| optional.value),
         note: doc.note,
         thing,
         substitutes,
+        refused,
     }
+}
+
+/// The shared list serves many sessions: what doesn’t suit this one is put aside with its reasons.
+fn sort_out(shared: &[Substitute], limits: &Limits) -> (Vec<Substitute>, Vec<Refused>) {
+    let (mut suitable, mut refused) = (Vec::new(), Vec::new());
+    for substitute in shared {
+        let reasons = misfits(limits, Figures::of(substitute));
+        if reasons.is_empty() {
+            suitable.push(substitute.clone());
+        } else {
+            refused.push(Refused { thing: substitute.thing.clone(), reasons });
+        }
+    }
+    (suitable, refused)
 }
 
 /// The parts that the names after `for` mean, and the names that mean none.

@@ -1,23 +1,32 @@
 use crate::finding::Severity;
 use crate::inspect::fit::say_fault;
 use crate::inspect::rule::{Check, Notes, Rule};
-use crate::pack::{Pack, Session};
-use crate::plan::{Figures, Plans, misfits};
+use crate::pack::{Figures, Pack, Session, misfits};
+use crate::plan::Plans;
 
 pub const RULE: Rule = Rule {
     code: "substitute-unfit",
     severity: Severity::Problem,
-    asks: "A household substitute keeps to the mass, the size and the softness asked for.",
-    why: "The limits are there so that nobody is hurt and the task still works: a tin is not a beanbag.",
+    asks: "A substitute that a session names itself keeps to the limits that it sets.",
+    why: "The limits are there so that nobody is hurt and the task still works: a tin is not a beanbag. \
+          What the shared list names and doesn’t suit is left out of this session by itself.",
     source: "",
     bad: "\
 equipment:
-  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 60 g}
+  - need: marker
+    count: 2
+    for: [warm_up, challenge]
+    mass: at most 60 g
+    instead: [{thing: food tin, mass: 440-500 g, size: 10-12 cm}]
   - {need: tape measure, for: [challenge]}
 ",
     good: "\
 equipment:
-  - {need: marker, count: 2, for: [warm_up, challenge], mass: at most 120 g}
+  - need: marker
+    count: 2
+    for: [warm_up, challenge]
+    mass: at most 60 g
+    instead: [{thing: paper cup, mass: 3-12 g, size: 8-12 cm}]
   - {need: tape measure, for: [challenge]}
 ",
     check: Check::Session(check),

@@ -1,8 +1,8 @@
 use crate::finding::Severity;
 use crate::inspect::fit::say_fault;
 use crate::inspect::rule::{Check, Notes, Rule};
-use crate::pack::{Pack, Session};
-use crate::plan::{Fault, Figures, Plans, misfits};
+use crate::pack::{Figures, MisfitFault, Pack, Session, misfits};
+use crate::plan::Plans;
 
 pub const RULE: Rule = Rule {
     code: "thing-unfit",
@@ -29,7 +29,7 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
         let Some(thing) = &need.thing else { continue };
         let misfits = misfits(&need.limits, Figures::of_own(thing, &need.limits));
         // The school knows the qualities of its own things.
-        for misfit in misfits.into_iter().filter(|m| !matches!(m.fault, Fault::Lacks(_))) {
+        for misfit in misfits.into_iter().filter(|m| !matches!(m.fault, MisfitFault::Lacks(_))) {
             notes.find(
                 misfit.asked.unwrap_or(need.place()),
                 format!(

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use super::{Figures, HomeThings, misfits};
-use crate::pack::{Need, Session, Substitute};
+use super::HomeThings;
+use crate::pack::{Figures, Need, Session, Substitute, misfits};
 use crate::plan::assign::{Suit, Want};
 
 /// What an unknown mass or size costs where a limit asks for one: as much as ten places further

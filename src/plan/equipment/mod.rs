@@ -1,11 +1,7 @@
 //! The equipment plan: which household thing stands in for which need, so that nothing is two things
-//! at once and the most suitable come first; why others are refused; and the smallest set of things
-//! that serves every session of a pack.
+//! at once and the most suitable come first; and the smallest set of things that serves every session of a pack.
 
 mod cupboard;
-mod fitness;
-
-pub use fitness::{Fault, Figures, Misfit, misfits};
 
 use cupboard::Cupboard;
 
@@ -29,21 +25,11 @@ pub struct ServedNeed {
     pub missing: u32,
 }
 
-/// A thing that doesn’t suit a need, and every reason.
-#[derive(Clone, Debug)]
-pub struct Refusal {
-    /// The need, by its index in the session.
-    pub need: usize,
-    pub thing: String,
-    pub reasons: Vec<Misfit>,
-}
-
 /// What serves a session at home.
 #[derive(Clone, Debug)]
 pub struct EquipmentPlan {
     /// One a need, in order.
     pub served: Vec<ServedNeed>,
-    pub refusals: Vec<Refusal>,
 }
 
 /// Assigns things of a usual home to the needs of a session.
@@ -59,19 +45,7 @@ pub fn plan_equipment(session: &Session) -> EquipmentPlan {
             .collect(),
         missing: served.missing,
     });
-    EquipmentPlan { served: served.collect(), refusals: refusals_of(session) }
-}
-
-fn refusals_of(session: &Session) -> Vec<Refusal> {
-    let needs = session.needs.iter().enumerate();
-    let refused = needs.flat_map(|(index, need)| {
-        need.substitutes.iter().filter_map(move |substitute| {
-            let reasons = misfits(&need.limits, Figures::of(substitute));
-            let thing = substitute.thing.to_string();
-            (!reasons.is_empty()).then_some(Refusal { need: index, thing, reasons })
-        })
-    });
-    refused.collect()
+    EquipmentPlan { served: served.collect() }
 }
 
 /// The smallest set of things for all sessions of a pack.

@@ -161,12 +161,15 @@ fn throw(space: &PartSpace, reach: Length) -> Footprint {
     }
 }
 
-/// The arc of a sector from right to left, its ends moved outwards by `side`.
+/// The arc of a sector from right to left, its ends moved outwards by `side`. Its corners lie a little
+/// outside the circle, so that the chords between them never cut into what is kept clear.
 fn arc(half_angle: f64, radius: f64, side: f64) -> impl Iterator<Item = Point> {
-    let lean = (side / radius).clamp(0.0, 1.0).asin();
+    let lean = (side / radius.max(1.0)).clamp(0.0, 1.0).asin();
     let ends = half_angle + lean;
+    let step_angle = 2.0 * ends / f64::from(ARC_STEPS);
+    let outside = radius / (step_angle / 2.0).cos();
     (0..=ARC_STEPS).map(move |step| {
-        let angle = ends - 2.0 * ends * f64::from(step) / f64::from(ARC_STEPS);
-        Point::new(radius * angle.sin(), radius * angle.cos())
+        let angle = ends - step_angle * f64::from(step);
+        Point::new(outside * angle.sin(), outside * angle.cos())
     })
 }

@@ -147,17 +147,19 @@ fn show_floors(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<Row> {
 
 fn show_things(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<Row> {
     let equipment = &plans.equipment;
-    let served = session.needs.iter().zip(&equipment.served).enumerate();
+    let served = session.needs.iter().zip(&equipment.served);
     served
-        .map(|(index, (need, served))| {
+        .map(|(need, served)| {
             let mut things: Vec<String> = served.things.iter().map(counted_things).collect();
             if served.missing > 0 {
                 let missing = [("count", Filling::Count(served.missing))];
                 things.push(site.words.say_with("things-missing", &missing));
             }
-            let refused = equipment.refusals.iter().filter(|refusal| refusal.need == index);
-            let refused: Vec<String> =
-                refused.map(|refusal| refusal_sentence(refusal, session, &site.words)).collect();
+            let refused: Vec<String> = need
+                .refused
+                .iter()
+                .map(|refusal| refusal_sentence(refusal, session, &site.words))
+                .collect();
             Row {
                 name: plain_line(&need.counted()),
                 figures: vec![things.join(", "), refused.join(". ")],

@@ -1,6 +1,6 @@
 //! Whether a thing keeps to the mass, size and qualities that a session asks for; if not, why.
 
-use crate::pack::{Limits, Substitute, Thing};
+use super::{Limits, Substitute, Thing};
 use crate::place::{Place, Placed};
 use crate::quantity::{Length, Mass, Range};
 
