@@ -121,7 +121,7 @@ fn help_is_counted_to_the_second() {
     );
 }
 
-/// The sound pack's socks are 40 to 100 g and 8 to 14 cm.
+/// Socks of 40 to 100 g and 8 to 14 cm, named by the session itself.
 #[test]
 fn substitutes_at_the_limit_fit() {
     let marker = |limits: &str| {
@@ -130,9 +130,16 @@ fn substitutes_at_the_limit_fit() {
              - {{need: tape measure, for: [challenge]}}\n"
         )
     };
-    limit("substitute-unfit", &marker("mass: at most 100 g"), &marker("mass: at most 99.9 g"));
-    limit("substitute-unfit", &marker("mass: at least 40 g"), &marker("mass: at least 41 g"));
-    limit("substitute-unfit", &marker("size: 8-14 cm"), &marker("size: 80-139 mm"));
+    let socks = |limits: &str| {
+        marker(&format!(
+            "{limits}, instead: [{{thing: rolled socks, mass: 40-100 g, size: 8-14 cm}}]"
+        ))
+    };
+    limit("substitute-unfit", &socks("mass: at most 100 g"), &socks("mass: at most 99.9 g"));
+    limit("substitute-unfit", &socks("mass: at least 40 g"), &socks("mass: at least 41 g"));
+    limit("substitute-unfit", &socks("size: 8-14 cm"), &socks("size: 80-139 mm"));
+    // What the shared list names is put aside by itself; with nothing left, that is said.
+    limit("substitute-missing", &marker("mass: at most 100 g"), &marker("mass: at most 99.9 g"));
     limit("thing-unfit", &marker("size: at most 25 cm"), &marker("size: at most 24.9 cm"));
     let own = |soft: &str| marker(&format!("soft: true, instead: [{{thing: slipper{soft}}}]"));
     limit("substitute-unfit", &own(", soft: true"), &own(""));

@@ -21,8 +21,8 @@ pub const SIDE_MARGIN: Length = Length::from_millimetres(500);
 /// The sector of shot, discus and hammer: 2·asin(0.3) (World Athletics technical rules).
 pub const USUAL_SECTOR: Angle = Angle::from_hundredths(3492);
 
-/// Corners of the arc that bounds a sector.
-const ARC_STEPS: u32 = 12;
+/// Sides of the arc that bounds a sector: odd, so that the middle one touches the circle straight ahead.
+const ARC_STEPS: u32 = 13;
 
 /// The footprint of a part; `None` where it says nothing of its space, or a jump or throw has no reach.
 pub fn plan_footprint(part: &Part) -> Option<Footprint> {
