@@ -62,9 +62,9 @@ def ask(questions):
     return answers
 
 
-def tool(*command, **more):
-    """The output of an outside tool, which must be installed and must work."""
+def tool(*command, check_status=True, **more):
+    """The output of an outside tool, which must be installed and must work; some end with a status that is a verdict."""
     done = subprocess.run([str(part) for part in command], capture_output=True, text=True, **more)
-    if done.returncode != 0:
+    if check_status and done.returncode != 0:
         raise RuntimeError(f"{command[0]} ended with {done.returncode}: {done.stderr[-800:]}")
     return done.stdout

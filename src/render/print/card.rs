@@ -46,12 +46,8 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
     let total = crate::plan::total_of(time).to_string();
     let kind = Type::FIGURE;
     let width = column.width;
-    let mut items: Vec<Item> = column
-        .shaper
-        .shape(&one(total), kind, width)
-        .into_iter()
-        .flat_map(|l| placed(l, 0.0))
-        .collect();
+    let shaped = column.shaper.shape(&one(total), kind, width);
+    let mut items: Vec<Item> = shaped.into_iter().flat_map(|l| placed(l, 0.0)).collect();
     if let Some(effort) = &part.effort {
         let name = effort_name(effort.value, source.words);
         if let Some(line) =
@@ -63,7 +59,7 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
             items.extend(place_marks(effort_steps(effort.value, (steps, 1.5), 13.0)));
         }
     }
-    column.drawing(kind.leading, items);
+    column.line_of_words(kind.leading, items);
     column.keep_with_next();
     let pieces = time_pieces(time, source.words);
     if !pieces.is_empty() {
@@ -156,7 +152,7 @@ fn attempt_boxes(column: &mut Column<'_, '_>, measure: &Measure) {
             items.extend(placed(line, left).map(|item| item.moved(0.0, 15.0)));
         }
     }
-    column.drawing(30.0, items);
+    column.line_of_words(30.0, items);
 }
 
 fn easier_harder(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, body: Type) {
@@ -225,7 +221,8 @@ fn pictures(
         let (width, height) = (wide * scale, tall * scale);
         column.gap(8.0);
         let item = Item::Picture { path: path.clone(), at: (0.0, 0.0), width, height };
-        column.drawing(height, vec![item]);
+        let says = picture.alt.as_ref().map(|alt| plain_line(alt)).unwrap_or_default();
+        column.figure(height, vec![item], &says);
         if let Some(caption) = &picture.caption {
             column.keep_with_next();
             column.words(&read_line(caption), body, Seat::default());

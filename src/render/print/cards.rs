@@ -5,7 +5,7 @@ use super::card::{CardHead, SIZES, adaptation_strips, helper_strips, opening_str
 use super::drawings::place_marks;
 use super::floor_card::floor_strips;
 use super::flow::{Frame, break_frames, count_split, place_frames};
-use super::page::{BLACK, Corner, Item, MM, Page, WHITE};
+use super::page::{BLACK, Corner, Item, MM, Page, Role, WHITE};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
 use super::sheets::{SheetSource, fit_line, one};
@@ -153,7 +153,8 @@ fn lay_head(
     // The right end of this line is left free for the card’s number.
     if let Some(line) = fit_line(shaper, &head.label, Type::LABEL, cell.width - left - 90.0) {
         let width = left + line.width + 9.0;
-        inside.extend(placed(line, left).map(|item| item.moved(0.0, 2.0)));
+        let words = placed(line, left).map(|item| item.moved(0.0, 2.0)).collect();
+        inside.push(read_unless(goes_on, Role::Paragraph, words, shaper));
         items.push(tab(width));
     }
     items.extend(inside.into_iter().map(|item| item.shaded(WHITE)));
@@ -165,11 +166,18 @@ fn lay_head(
     } else {
         head.title.clone()
     };
+    let mut words = Vec::new();
     for line in shaper.shape(&one(title), Type::CARD_TITLE, cell.width) {
-        items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
+        words.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
         y += Type::CARD_TITLE.leading;
     }
+    items.push(read_unless(goes_on, Role::Heading(1), words, shaper));
     (items, y + if goes_on { 8.0 } else { 4.0 })
+}
+
+/// The head of a card that goes on is decoration: it has been read out on the card before.
+fn read_unless(goes_on: bool, role: Role, words: Vec<Item>, shaper: &mut Shaper<'_>) -> Item {
+    if goes_on { Item::decoration(words) } else { Item::group(role, shaper.next_key(), words) }
 }
 
 /// Places four cards on each page, in reading order, with dashed lines to cut along.

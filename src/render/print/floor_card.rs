@@ -35,7 +35,7 @@ pub fn floor_strips(
     let room = Room { tallest: column.width * (0.34 - smaller), ..source.room(column.width) };
     let drawing = draw_floor_plan(shared.floor, floor, words, room);
     let items = place_drawing(column.shaper, &drawing);
-    column.drawing(drawing.height, items);
+    column.figure(drawing.height, items, &drawing.says);
     column.gap(5.0);
     for sentence in remarks(shared, source) {
         column.words(&[Run::bold(sentence)], body, Seat::default());

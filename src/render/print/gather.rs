@@ -54,5 +54,5 @@ fn entry(column: &mut Column<'_, '_>, text: &str) {
         items.extend(placed(line, 28.0).map(|item| item.moved(0.0, y)));
         y += kind.leading;
     }
-    column.drawing(tall, items);
+    column.line_of_words(tall, items);
 }

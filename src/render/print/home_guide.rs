@@ -2,7 +2,7 @@
 //! space and the cautions.
 
 use super::drawings::place_drawing;
-use super::page::{Item, Page};
+use super::page::{Item, Page, Role};
 use super::scale::{SMALLEST, Type};
 use super::shaper::Shaper;
 use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_head};
@@ -57,7 +57,7 @@ fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> 
     column.gap(10.0);
     let line = draw_time_line(source.session, &source.plans.time, source.words, source.room(width));
     let drawn = place_drawing(column.shaper, &line);
-    column.drawing(line.height, drawn);
+    column.figure(line.height, drawn, &line.says);
     column.gap(5.0);
     running_order(&mut column, source);
     for strip in std::mem::take(&mut column.strips) {
@@ -106,9 +106,10 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
         if x > 0.0 {
             items.push(Item::line((x - gap / 2.0, 2.0), (x - gap / 2.0, 32.0), 0.8));
         }
-        items.extend(figure.into_iter().flat_map(|line| placed(line, x)));
         let below = name.into_iter().flat_map(|line| placed(line, x));
-        items.extend(below.map(|item| item.moved(0.0, 18.0)));
+        let below = below.map(|item| item.moved(0.0, 18.0));
+        let words = figure.into_iter().flat_map(|line| placed(line, x)).chain(below).collect();
+        items.push(Item::group(Role::Paragraph, column.shaper.next_key(), words));
         x += width + gap;
     }
     column.drawing(34.0, items);
@@ -134,6 +135,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
         .collect();
     let rows = entries.len().div_ceil(2);
     let right = column.width - half;
+    let lists = [column.shaper.next_key(), column.shaper.next_key()];
     for row in 0..rows {
         let sides = [(row, 0.0), (row + rows, right)];
         let mut items: Vec<Item> = Vec::new();
@@ -143,10 +145,19 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
             let lines = column.shaper.shape(runs, Type::SMALL, half);
             tall = tall.max(lines.len());
             let mut y = 0.0;
+            let mut words = Vec::new();
             for line in lines {
-                items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
+                words.extend(placed(line, left).map(|item| item.moved(0.0, y)));
                 y += Type::SMALL.leading;
             }
+            let text = Item::group(Role::EntryText, column.shaper.next_key(), words);
+            let whole = Item::group(Role::Entry, column.shaper.next_key(), vec![text]);
+            // The right column is read after the left, though a row of both is laid at once.
+            items.push(Item::group(
+                Role::List { is_numbered: true },
+                lists[usize::from(left > 0.0)],
+                vec![whole],
+            ));
         }
         #[allow(clippy::cast_precision_loss, reason = "a title is a few lines at most")]
         column.drawing(Type::SMALL.leading * tall as f32, items);
@@ -227,7 +238,7 @@ fn stand_in(other: &Substitute, need: &Need) -> String {
 /// An entry with a box to tick.
 fn tick_entry(column: &mut Column<'_, '_>, runs: &[Run], body: Type) {
     let before = column.strips.len();
-    column.words(runs, body, Seat { indent: 15.0, has_bar: false });
+    column.ticked(runs, body, Seat { indent: 15.0, has_bar: false });
     if let Some(first) = column.strips.get_mut(before) {
         let top = (body.leading - 9.5) / 2.0 + 0.5;
         first.items.push(Item::rectangle((0.5, top), (9.0, 9.0), None, Some(0.9)));

@@ -21,6 +21,8 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod strip;
+mod structure;
+mod tagged;
 mod writer;
 
 use rayon::prelude::*;

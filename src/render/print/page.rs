@@ -35,9 +35,68 @@ pub struct Stroke {
 #[derive(Clone, Debug)]
 pub enum Item {
     Glyphs(GlyphRun),
-    Line { from: At, to: At, thickness: f32, dash: Option<(f32, f32)>, grey: Grey },
-    Shape { outline: Vec<Corner>, fill: Option<Grey>, stroke: Option<Stroke> },
-    Picture { path: String, at: At, width: f32, height: f32 },
+    Line {
+        from: At,
+        to: At,
+        thickness: f32,
+        dash: Option<(f32, f32)>,
+        grey: Grey,
+    },
+    Shape {
+        outline: Vec<Corner>,
+        fill: Option<Grey>,
+        stroke: Option<Stroke>,
+    },
+    Picture {
+        path: String,
+        at: At,
+        width: f32,
+        height: f32,
+    },
+    /// Items that are one thing to who reads without seeing. What stands in no group is decoration:
+    /// lines, boxes, folios.
+    Group {
+        tag: Tag,
+        items: Vec<Item>,
+    },
+}
+
+/// What a group is. Groups of one key are one thing, though they lie on several pages: a paragraph
+/// that goes on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Tag {
+    pub role: Role,
+    pub key: Key,
+}
+
+/// Tells the things of one document apart; [`Shaper::next_key`](super::shaper::Shaper::next_key)
+/// gives them out.
+pub type Key = u32;
+
+/// The roles of things in a document, as PDF/UA has them (ISO 32000-1, 14.8.4).
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Role {
+    /// A heading of a level from 1.
+    Heading(u8),
+    Paragraph,
+    List {
+        is_numbered: bool,
+    },
+    Entry,
+    /// What stands before the words of an entry.
+    Marker,
+    EntryText,
+    Table,
+    Row,
+    ColumnHead,
+    RowHead,
+    Cell,
+    /// A drawing or picture, with its description.
+    Figure(String),
+    /// Words that lead to an address.
+    Link(String),
+    /// No thing at all: folios, heads that were read out before.
+    Decoration,
 }
 
 /// Shaped words in one face and size on one baseline.
@@ -48,6 +107,8 @@ pub struct GlyphRun {
     pub at: At,
     pub grey: Grey,
     pub glyphs: Vec<PlacedGlyph>,
+    /// Which of the shaped runs of words it belongs to.
+    pub source: usize,
 }
 
 /// A glyph, its distance from the start of the run, and the text it stands for.
@@ -86,8 +147,22 @@ impl Item {
                 *stroke = stroke.map(|stroke| Stroke { grey: shade, ..stroke });
             }
             Self::Picture { .. } => {}
+            Self::Group { items, .. } => {
+                let shaded = std::mem::take(items).into_iter().map(|item| item.shaded(shade));
+                *items = shaded.collect();
+            }
         }
         self
+    }
+
+    /// Items that are not read out, even if they are words.
+    pub fn decoration(items: Vec<Self>) -> Self {
+        Self::group(Role::Decoration, 0, items)
+    }
+
+    /// Items as one thing.
+    pub fn group(role: Role, key: Key, items: Vec<Self>) -> Self {
+        Self::Group { tag: Tag { role, key }, items }
     }
 
     /// The same item moved right and down.
@@ -109,6 +184,10 @@ impl Item {
                 }
             }
             Self::Picture { at, .. } => shift(at),
+            Self::Group { items, .. } => {
+                let moved = std::mem::take(items).into_iter().map(|item| item.moved(right, down));
+                *items = moved.collect();
+            }
         }
         self
     }

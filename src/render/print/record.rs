@@ -1,6 +1,6 @@
 //! The record sheet: a table to write marks on, the success criteria to tick, and room for a plan.
 
-use super::page::{Item, Page};
+use super::page::{Item, Key, Page, Role};
 use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheet_page::{SheetHead, inner_width, lay_columns, lay_head};
@@ -58,7 +58,8 @@ fn blanks(column: &mut Column<'_, '_>, names: &[String]) {
     for name in names {
         for line in column.shaper.shape(&one(name.clone()), Type::LABEL, step * 0.6) {
             let from = x + line.width + 6.0;
-            items.extend(placed(line, x).map(|item| item.moved(0.0, 8.0)));
+            let words = placed(line, x).map(|item| item.moved(0.0, 8.0)).collect();
+            items.push(Item::group(Role::Paragraph, column.shaper.next_key(), words));
             items.push(Item::line((from, 21.0), (x + step - 14.0, 21.0), 0.8));
         }
         x += step;
@@ -138,31 +139,48 @@ fn draw_table(column: &mut Column<'_, '_>, table: &Table) {
             if index == 0.0 { 0.0 } else { first + unit * (index - 1.0) }
         })
         .collect();
-    row_strip(column, &lefts, &table.heads, Type::LABEL, 0.0);
+    let key = column.shaper.next_key();
+    row_strip(column, &lefts, &table.heads, (Type::LABEL, 0.0), (key, true));
     column.keep_with_next();
     for (index, row) in table.rows.iter().enumerate() {
-        row_strip(column, &lefts, std::slice::from_ref(row), Type::SMALL, ROW);
+        row_strip(column, &lefts, std::slice::from_ref(row), (Type::SMALL, ROW), (key, false));
         if index + 1 < table.rows.len() && index < 2 {
             column.keep_with_next();
         }
     }
 }
 
-/// One row with its lines: as tall as its fullest cell, and at least `least`.
-fn row_strip(column: &mut Column<'_, '_>, lefts: &[f32], cells: &[String], kind: Type, least: f32) {
+/// One row of a table with its lines: as tall as its fullest cell, and at least `least`.
+fn row_strip(
+    column: &mut Column<'_, '_>,
+    lefts: &[f32],
+    cells: &[String],
+    (kind, least): (Type, f32),
+    (table, is_head): (Key, bool),
+) {
     let pad = 5.0;
-    let mut items = Vec::new();
+    let mut row = Vec::new();
     let mut tall = least;
-    for (index, cell) in cells.iter().enumerate() {
-        let (left, right) = (lefts[index], lefts[index + 1]);
-        let lines = column.shaper.shape(&one(cell.clone()), kind, right - left - 2.0 * pad);
+    let empty = String::new();
+    for (index, edges) in lefts.windows(2).enumerate() {
+        let cell = cells.get(index).unwrap_or(&empty);
+        let lines = column.shaper.shape(&one(cell.clone()), kind, edges[1] - edges[0] - 2.0 * pad);
         let mut y = 4.0;
+        let mut words = Vec::new();
         for line in lines {
-            items.extend(placed(line, left + pad).map(|item| item.moved(0.0, y)));
+            words.extend(placed(line, edges[0] + pad).map(|item| item.moved(0.0, y)));
             y += kind.leading;
         }
         tall = tall.max(y + 4.0);
+        let role = match (is_head, index) {
+            (true, _) => Role::ColumnHead,
+            (false, 0) if !cell.is_empty() => Role::RowHead,
+            _ => Role::Cell,
+        };
+        row.push(Item::group(role, column.shaper.next_key(), words));
     }
+    let row = Item::group(Role::Row, column.shaper.next_key(), row);
+    let mut items = vec![Item::group(Role::Table, table, vec![row])];
     let (start, end) = (lefts[0], lefts[lefts.len() - 1]);
     items.push(Item::line((start, 0.0), (end, 0.0), 0.8));
     items.push(Item::line((start, tall), (end, tall), 0.8));
@@ -181,7 +199,7 @@ fn success(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
         column.gap(3.0);
         let before = column.strips.len();
         let kind = Type::body(12.5);
-        column.words(&read_line(line), kind, Seat { indent: 20.0, has_bar: false });
+        column.ticked(&read_line(line), kind, Seat { indent: 20.0, has_bar: false });
         if let Some(first) = column.strips.get_mut(before) {
             let top = (kind.leading - 12.0) / 2.0;
             first.items.push(Item::rectangle((0.5, top), (12.0, 12.0), None, Some(1.0)));

@@ -8,7 +8,7 @@ use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, Layout, LayoutContext};
 
 use super::faces::Faces;
-use super::page::{BLACK, GlyphRun, PlacedGlyph};
+use super::page::{BLACK, GlyphRun, Key, PlacedGlyph};
 use super::scale::Type;
 use crate::prose::Run;
 
@@ -20,14 +20,18 @@ const FAMILY: &str = "paper";
 const SHAPED_AT: f32 = 100.0;
 
 /// Shaped texts are kept while a session is laid out in several sizes and on several sheets.
-type Kept = BTreeMap<(Vec<Run>, bool), Layout<()>>;
+type Kept = BTreeMap<(Vec<Run>, bool), Layout<Source>>;
+
+/// Which run of the given words a glyph belongs to.
+type Source = usize;
 
 /// One thread's shaper.
 pub struct Shaper<'f> {
     faces: &'f Faces,
     fonts: FontContext,
-    context: LayoutContext<()>,
+    context: LayoutContext<Source>,
     kept: Kept,
+    last_key: Key,
 }
 
 /// A line of a paragraph; positions count from the line's own top left corner.
@@ -51,12 +55,20 @@ impl<'f> Shaper<'f> {
             fonts: FontContext { collection, source_cache: SourceCache::default() },
             context: LayoutContext::new(),
             kept: Kept::new(),
+            last_key: 0,
         }
     }
 
     /// Forgets the shaped texts of the last session.
     pub fn begin_session(&mut self) {
         self.kept.clear();
+        self.last_key = 0;
+    }
+
+    /// A key that no other thing of the document has.
+    pub fn next_key(&mut self) -> Key {
+        self.last_key += 1;
+        self.last_key
     }
 
     /// Sets runs of words in lines no wider than `width`. A word that is wider is broken.
@@ -79,15 +91,16 @@ impl<'f> Shaper<'f> {
         lines
     }
 
-    fn shape_once(&mut self, text: &str, runs: &[Run], is_bold: bool) -> Layout<()> {
+    fn shape_once(&mut self, text: &str, runs: &[Run], is_bold: bool) -> Layout<Source> {
         let mut builder = self.context.ranged_builder(&mut self.fonts, text, 1.0, false);
         builder.push_default(FontFamily::from(FAMILY));
         builder.push_default(StyleProperty::FontSize(SHAPED_AT));
         builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::BreakWord));
         let mut start = 0;
-        for run in runs {
+        for (source, run) in runs.iter().enumerate() {
             let range = start..start + run.text.len();
             start = range.end;
+            builder.push(StyleProperty::Brush(source), range.clone());
             if run.bold || is_bold {
                 builder.push(StyleProperty::FontWeight(FontWeight::BOLD), range);
             } else if run.italic {
@@ -102,7 +115,7 @@ impl<'f> Shaper<'f> {
 fn shaped_line(
     faces: &Faces,
     text: &str,
-    line: &parley::layout::Line<'_, ()>,
+    line: &parley::layout::Line<'_, Source>,
     kind: Type,
 ) -> ShapedLine {
     let metrics = line.metrics();
@@ -121,6 +134,7 @@ fn shaped_line(
             at: (glyph_run.offset() * scale, baseline),
             grey: BLACK,
             glyphs: placed_glyphs(text, &glyph_run, scale),
+            source: glyph_run.style().brush,
         });
     }
     ShapedLine { width: (metrics.advance - metrics.hanging_advance) * scale, runs }
@@ -130,7 +144,7 @@ fn shaped_line(
 /// text of all its letters.
 fn placed_glyphs(
     text: &str,
-    glyph_run: &parley::layout::GlyphRun<'_, ()>,
+    glyph_run: &parley::layout::GlyphRun<'_, Source>,
     scale: f32,
 ) -> Vec<PlacedGlyph> {
     let mut glyphs: Vec<PlacedGlyph> = Vec::new();

@@ -1,7 +1,7 @@
 //! Whole-page sheets: a head on the first page, columns of strips, and a foot on every page.
 
 use super::flow::{Frame, break_frames, holds, place_frames};
-use super::page::{Item, Page};
+use super::page::{Item, Page, Role};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
 use super::sheets::{Letterhead, fit_line, one};
@@ -35,19 +35,23 @@ pub fn lay_head(
     let width = inner_width(sheet);
     let mut items = Vec::new();
     if let Some(line) = fit_line(shaper, kind, Type::LABEL, width * 0.45) {
-        items.extend(placed(line, 0.0));
+        let words = placed(line, 0.0).collect();
+        items.push(Item::group(Role::Paragraph, shaper.next_key(), words));
     }
     if let Some(line) = fit_line(shaper, &sheet.school, Type::SMALL, width * 0.5) {
         let left = width - line.width;
-        items.extend(placed(line, left));
+        let words = placed(line, left).collect();
+        items.push(Item::group(Role::Paragraph, shaper.next_key(), words));
     }
     let mut y = 17.0;
     items.push(Item::line((0.0, y), (width, y), 2.6));
     y += 5.0;
+    let mut words = Vec::new();
     for line in shaper.shape(&one(title), Type::SHEET_TITLE, width) {
-        items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
+        words.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
         y += Type::SHEET_TITLE.leading;
     }
+    items.push(Item::group(Role::Heading(1), shaper.next_key(), words));
     (items, y + 2.0)
 }
 

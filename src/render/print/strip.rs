@@ -1,10 +1,10 @@
 //! Strips: the content of a sheet as pieces that are never cut, each with its height. Whatever is
 //! longer than a strip – a paragraph, a list – is several, and can go on in the next frame.
 
-use super::page::{Item, MM};
+use super::page::{Item, Key, MM, Role};
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
-use crate::prose::{Block, Marker, Run};
+use crate::prose::{Block, Marker, Run, is_web_address};
 
 /// A piece that stays whole; positions count from its top left corner.
 #[derive(Clone, Debug, Default)]
@@ -26,6 +26,8 @@ pub struct Column<'c, 'f> {
     pub strips: Vec<Strip>,
     /// The gap that the next strip gets before it.
     gap: f32,
+    /// The list that the next entry goes on with.
+    open_list: Option<Key>,
 }
 
 /// How a paragraph sits in its column.
@@ -48,7 +50,7 @@ const MOST_PAIRED: f32 = 9.0;
 
 impl<'c, 'f> Column<'c, 'f> {
     pub fn new(shaper: &'c mut Shaper<'f>, width: f32) -> Self {
-        Self { shaper, width, strips: Vec::new(), gap: 0.0 }
+        Self { shaper, width, strips: Vec::new(), gap: 0.0, open_list: None }
     }
 
     /// Leaves at least so much room before what comes next.
@@ -56,9 +58,22 @@ impl<'c, 'f> Column<'c, 'f> {
         self.gap = self.gap.max(points);
     }
 
-    /// Adds a strip of drawing.
+    /// Adds a strip of items; what in it is to be read stands in groups.
     pub fn drawing(&mut self, height: f32, items: Vec<Item>) {
+        self.open_list = None;
         self.push(Strip { height, items, ..Strip::default() });
+    }
+
+    /// Adds a drawing or picture with its description.
+    pub fn figure(&mut self, height: f32, items: Vec<Item>, says: &str) {
+        let key = self.shaper.next_key();
+        self.drawing(height, vec![Item::group(Role::Figure(says.to_owned()), key, items)]);
+    }
+
+    /// Adds a strip whose words are one paragraph.
+    pub fn line_of_words(&mut self, height: f32, items: Vec<Item>) {
+        let key = self.shaper.next_key();
+        self.drawing(height, vec![Item::group(Role::Paragraph, key, items)]);
     }
 
     /// The last strip must not stand alone at the end of a frame.
@@ -75,20 +90,51 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// A short label above what it names.
     pub fn label(&mut self, text: &str, kind: Type) {
-        self.words(&[Run::plain(text)], kind, Seat::default());
+        let runs = [Run::plain(text)];
+        self.open_list = None;
+        let lines = self.shaper.shape(&runs, kind, self.width);
+        let key = self.shaper.next_key();
+        self.lines(lines, kind, Seat::default(), &Wrap::plain(Role::Heading(2), key, &runs), None);
         self.keep_with_next();
     }
 
     /// A paragraph of styled words.
     pub fn words(&mut self, runs: &[Run], kind: Type, seat: Seat) {
+        self.open_list = None;
         let runs = with_addresses(runs);
         let lines = self.shaper.shape(&runs, kind, (self.width - seat.indent).max(40.0));
-        self.lines(lines, kind, seat, None);
+        let key = self.shaper.next_key();
+        self.lines(lines, kind, seat, &Wrap::plain(Role::Paragraph, key, &runs), None);
+    }
+
+    /// A paragraph that is an entry of a list, with a mark of its own drawn beside it.
+    pub fn ticked(&mut self, runs: &[Run], kind: Type, seat: Seat) {
+        let runs = with_addresses(runs);
+        let lines = self.shaper.shape(&runs, kind, (self.width - seat.indent).max(40.0));
+        let wrap = self.entry_wrap(false, &runs);
+        self.lines(lines, kind, seat, &wrap, None);
+    }
+
+    /// The wrapping of an entry, in the list that is open or a new one.
+    fn entry_wrap<'r>(&mut self, is_numbered: bool, runs: &'r [Run]) -> Wrap<'r> {
+        let list = match self.open_list {
+            Some(list) => list,
+            None => self.shaper.next_key(),
+        };
+        self.open_list = Some(list);
+        let [entry, marker, text] = [(); 3].map(|()| self.shaper.next_key());
+        Wrap {
+            around: vec![(Role::List { is_numbered }, list), (Role::Entry, entry)],
+            marker: Some(marker),
+            text: (Role::EntryText, text),
+            runs,
+        }
     }
 
     /// Prose of several blocks.
     pub fn blocks(&mut self, blocks: &[Block], kind: Type, seat: Seat) {
         // A list that counts to a hundred needs more room before its words than one to nine.
+        self.open_list = None;
         let markers = blocks.iter().filter_map(marker_of);
         let widest = markers
             .filter_map(|marker| self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop())
@@ -100,8 +146,12 @@ impl<'c, 'f> Column<'c, 'f> {
                 let is_list = block.marker != Marker::None;
                 self.gap(if is_list { kind.leading * 0.15 } else { kind.leading * 0.4 });
             }
+            if block.marker == Marker::None {
+                self.open_list = None;
+            }
             self.block(block, kind, seat, step);
         }
+        self.open_list = None;
     }
 
     fn block(&mut self, block: &Block, kind: Type, seat: Seat, step: f32) {
@@ -116,7 +166,14 @@ impl<'c, 'f> Column<'c, 'f> {
             let at = (indent - shaped.width - MARKER_GAP).max(0.0);
             Some((shaped, at))
         });
-        self.lines(lines, kind, seat, marker);
+        let wrap = match &block.marker {
+            Marker::None => {
+                let role = if block.is_heading { Role::Heading(3) } else { Role::Paragraph };
+                Wrap::plain(role, self.shaper.next_key(), &runs)
+            }
+            marker => self.entry_wrap(matches!(marker, Marker::Number(_)), &runs),
+        };
+        self.lines(lines, kind, seat, &wrap, marker);
         if block.is_heading {
             self.keep_with_next();
         }
@@ -135,6 +192,7 @@ impl<'c, 'f> Column<'c, 'f> {
         lines: Vec<ShapedLine>,
         kind: Type,
         seat: Seat,
+        wrap: &Wrap<'_>,
         marker: Option<(ShapedLine, f32)>,
     ) {
         let count = lines.len();
@@ -144,10 +202,8 @@ impl<'c, 'f> Column<'c, 'f> {
             if seat.has_bar {
                 items.push(Item::rectangle((0.0, 0.0), (1.2 * MM, kind.leading), Some(0.0), None));
             }
-            if let Some((shaped, at)) = marker.take() {
-                items.extend(placed(shaped, at));
-            }
-            items.extend(placed(line, seat.indent));
+            let marker = marker.take().map(|(shaped, at)| placed(shaped, at).collect());
+            items.push(wrap.around(marker, placed(line, seat.indent).collect(), self.shaper));
             let is_orphan = count > 1 && index == 0;
             let is_widow = count > 1 && index + 2 == count;
             self.push(Strip {
@@ -170,12 +226,17 @@ impl<'c, 'f> Column<'c, 'f> {
         let mut tallest = 0.0_f32;
         for ((label, runs), x) in sides {
             let mut y = 0.0;
-            let head = self.shaper.shape(&[Run::bold(label)], Type::LABEL, half);
-            let lines = self.shaper.shape(runs, kind, half);
-            let all = head.into_iter().map(|line| (line, Type::LABEL.leading));
-            for (line, leading) in all.chain(lines.into_iter().map(|line| (line, kind.leading))) {
-                items.extend(placed(line, x).map(|item| item.moved(0.0, y)));
-                y += leading;
+            let label = [Run::bold(label)];
+            for (role, runs, kind) in
+                [(Role::Heading(2), &label[..], Type::LABEL), (Role::Paragraph, runs, kind)]
+            {
+                let key = self.shaper.next_key();
+                let wrap = Wrap::plain(role, key, runs);
+                for line in self.shaper.shape(runs, kind, half) {
+                    let words = placed(line, x).map(|item| item.moved(0.0, y)).collect();
+                    items.push(wrap.around(None, words, self.shaper));
+                    y += kind.leading;
+                }
             }
             tallest = tallest.max(y);
         }
@@ -188,6 +249,51 @@ impl<'c, 'f> Column<'c, 'f> {
         } else {
             self.drawing(tallest, items);
         }
+    }
+}
+
+/// What the lines of a paragraph are wrapped in, from the outside in.
+struct Wrap<'r> {
+    around: Vec<(Role, Key)>,
+    marker: Option<Key>,
+    text: (Role, Key),
+    /// The words they were shaped from, for their links.
+    runs: &'r [Run],
+}
+
+impl<'r> Wrap<'r> {
+    fn plain(role: Role, key: Key, runs: &'r [Run]) -> Self {
+        Self { around: Vec::new(), marker: None, text: (role, key), runs }
+    }
+
+    /// A line with its marker, if it has one, in all its groups.
+    fn around(&self, marker: Option<Vec<Item>>, words: Vec<Item>, shaper: &mut Shaper<'_>) -> Item {
+        let (role, key) = &self.text;
+        let text = Item::group(role.clone(), *key, self.with_links(words, shaper));
+        let marker = marker.zip(self.marker);
+        let marker = marker.map(|(items, key)| Item::group(Role::Marker, key, items));
+        let mut inside: Vec<Item> = marker.into_iter().chain([text]).collect();
+        for (role, key) in self.around.iter().rev() {
+            inside = vec![Item::group(role.clone(), *key, inside)];
+        }
+        inside.pop().expect("the text at least is inside")
+    }
+
+    /// Words that lead to the web in groups of their own.
+    fn with_links(&self, words: Vec<Item>, shaper: &mut Shaper<'_>) -> Vec<Item> {
+        words
+            .into_iter()
+            .map(|item| {
+                let Item::Glyphs(run) = &item else { return item };
+                let link = self.runs.get(run.source).and_then(|run| run.link.as_ref());
+                match link.filter(|link| is_web_address(link) || link.starts_with("mailto:")) {
+                    Some(link) => {
+                        Item::group(Role::Link(link.clone()), shaper.next_key(), vec![item])
+                    }
+                    None => item,
+                }
+            })
+            .collect()
     }
 }
 

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use lopdf::{Dictionary, Object, StringFormat};
 use printpdf::{
-    Codepoint, Color, FontId, Greyscale, Line, LineDashPattern, LinePoint, Op, PaintMode,
+    Codepoint, Color, DictItem, FontId, Greyscale, Line, LineDashPattern, LinePoint, Op, PaintMode,
     PdfDocument, PdfFont, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon, PolygonRing, Pt,
     RawImage, RawImageData, RawImageFormat, Rect, TextItem, TextMatrix, WindingOrder, XObject,
     XObjectId, XObjectTransform,
@@ -13,7 +13,9 @@ use printpdf::{
 
 use super::faces::Faces;
 use super::font_program::thin_program;
-use super::page::{At, Corner, GlyphRun, Item, Page, Stroke};
+use super::page::{At, Corner, GlyphRun, Item, Page, Role, Stroke, Tag};
+use super::structure::{Structure, room_of, words_of};
+use super::tagged::{piece_name, tag_document};
 use crate::picture::dots_for_paper;
 
 /// What a PDF says about itself.
@@ -52,15 +54,18 @@ impl<'f> Writer<'f> {
     ) -> Vec<u8> {
         self.document.resources.xobjects.map.clear();
         self.add_pictures(pages, pictures);
-        self.document.pages = pages.iter().map(|page| self.write_page(page)).collect();
+        let mut structure = Structure::default();
+        self.document.pages =
+            pages.iter().map(|page| self.write_page(page, &mut structure)).collect();
         let options = PdfSaveOptions { image_optimization: None, ..PdfSaveOptions::default() };
         let mut pdf = self.document.to_lopdf_document(&options, &mut Vec::new());
-        finish(&mut pdf, about)
+        finish(&mut pdf, &structure, about)
     }
 
     fn add_pictures(&mut self, pages: &[Page], pictures: &BTreeMap<String, Arc<[u8]>>) {
-        for item in pages.iter().flat_map(|page| &page.items) {
-            let Item::Picture { path, .. } = item else { continue };
+        let mut paths = Vec::new();
+        pages.iter().for_each(|page| gather_pictures(&page.items, &mut paths));
+        for path in paths {
             let decoded = pictures.get(path).and_then(|bytes| dots_for_paper(bytes));
             if let Some(picture) = decoded {
                 let id = picture_id(path);
@@ -73,13 +78,85 @@ impl<'f> Writer<'f> {
         }
     }
 
-    fn write_page(&self, page: &Page) -> PdfPage {
-        let mut ops = Vec::with_capacity(page.items.len() * 4);
-        for item in &page.items {
-            self.write_item(item, page.height, &mut ops);
-        }
+    fn write_page(&self, page: &Page, structure: &mut Structure) -> PdfPage {
+        structure.pages.push(Vec::new());
+        let mut ops = Vec::with_capacity(page.items.len() * 6);
+        self.write_items(&page.items, None, page.height, structure, &mut ops);
         let sheet = Rect::from_wh(Pt(page.width), Pt(page.height));
         PdfPage { media_box: sheet.clone(), trim_box: sheet.clone(), crop_box: sheet, ops }
+    }
+
+    /// Writes items in their order: what belongs to an element as marked pieces of it, the rest as
+    /// decoration.
+    fn write_items(
+        &self,
+        items: &[Item],
+        within: Option<(usize, &Role)>,
+        height: f32,
+        structure: &mut Structure,
+        ops: &mut Vec<Op>,
+    ) {
+        let mut rest = items;
+        while let Some((first, after)) = rest.split_first() {
+            if let Item::Group { tag, items } = first {
+                self.write_group(tag, items, within, (height, structure), ops);
+                rest = after;
+                continue;
+            }
+            let is_content = belongs(first, within);
+            let alike = |item: &&Item| {
+                !matches!(item, Item::Group { .. }) && belongs(item, within) == is_content
+            };
+            let count = rest.iter().take_while(alike).count();
+            match within.filter(|_| is_content) {
+                Some((element, role)) => {
+                    ops.push(begin_piece(role, structure.add_piece(element)));
+                }
+                None => ops.push(Op::BeginMarkedContent { tag: "Artifact".to_owned() }),
+            }
+            for item in &rest[..count] {
+                self.write_item(item, height, ops);
+            }
+            ops.push(Op::EndMarkedContent);
+            rest = &rest[count..];
+        }
+    }
+
+    fn write_group(
+        &self,
+        tag: &Tag,
+        items: &[Item],
+        within: Option<(usize, &Role)>,
+        (height, structure): (f32, &mut Structure),
+        ops: &mut Vec<Op>,
+    ) {
+        if tag.role == Role::Decoration {
+            self.write_items(items, None, height, structure, ops);
+            return;
+        }
+        let element = structure.open(tag, within.map(|(element, _)| element));
+        self.write_items(items, Some((element, &tag.role)), height, structure, ops);
+        let room = || {
+            let [left, top, right, bottom] = room_of(items, &|run| self.width_of(run));
+            [left, height - bottom, right, height - top]
+        };
+        match &tag.role {
+            Role::Link(address) => structure.add_link(element, address, room()),
+            Role::Figure(_) => {
+                let page = structure.pages.len() - 1;
+                structure.elements[element].room = Some((page, room()));
+            }
+            Role::Heading(1) => structure.add_bookmark(&words_of(items), room()[3]),
+            _ => {}
+        }
+    }
+
+    fn width_of(&self, run: &GlyphRun) -> f32 {
+        let widths = &self.faces.get(run.face).widths;
+        run.glyphs.last().map_or(0.0, |glyph| {
+            let own = widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0);
+            glyph.x + own * run.size / 1000.0
+        })
     }
 
     fn write_item(&self, item: &Item, height: f32, ops: &mut Vec<Op>) {
@@ -96,6 +173,7 @@ impl<'f> Writer<'f> {
             Item::Picture { path, at, width, height: tall } => {
                 self.write_picture(path, *at, (*width, *tall), height, ops);
             }
+            Item::Group { .. } => unreachable!("groups are opened before their items are written"),
         }
     }
 
@@ -147,6 +225,28 @@ impl<'f> Writer<'f> {
                 ..XObjectTransform::default()
             },
         });
+    }
+}
+
+/// Whether an item is content of its group: words and pictures are, and all of a figure.
+fn belongs(item: &Item, within: Option<(usize, &Role)>) -> bool {
+    let is_words = matches!(item, Item::Glyphs(_) | Item::Picture { .. });
+    within.is_some_and(|(_, role)| is_words || matches!(role, Role::Figure(_)))
+}
+
+fn begin_piece(role: &Role, number: usize) -> Op {
+    let number = DictItem::Int(i64::try_from(number).unwrap_or(i64::MAX));
+    let properties = DictItem::Dict { map: BTreeMap::from([("MCID".to_owned(), number)]) };
+    Op::BeginMarkedContentWithProperties { tag: piece_name(role), properties }
+}
+
+fn gather_pictures<'i>(items: &'i [Item], paths: &mut Vec<&'i String>) {
+    for item in items {
+        match item {
+            Item::Picture { path, .. } => paths.push(path),
+            Item::Group { items, .. } => gather_pictures(items, paths),
+            _ => {}
+        }
     }
 }
 
@@ -210,7 +310,7 @@ fn ink(grey: f32) -> Color {
 }
 
 /// Puts title, language, dates and ids of our own in place, thins the fonts and saves.
-fn finish(pdf: &mut lopdf::Document, about: &About) -> Vec<u8> {
+fn finish(pdf: &mut lopdf::Document, structure: &Structure, about: &About) -> Vec<u8> {
     "1.7".clone_into(&mut pdf.version);
     let info = pdf.add_object(info_of(about));
     pdf.trailer.set("Info", info);
@@ -220,6 +320,7 @@ fn finish(pdf: &mut lopdf::Document, about: &About) -> Vec<u8> {
         view.set("DisplayDocTitle", true);
         catalog.set("ViewerPreferences", view);
     }
+    tag_document(pdf, structure, about);
     thin_fonts(pdf);
     pdf.prune_objects();
     let id = document_id(pdf, about);
@@ -242,7 +343,7 @@ fn info_of(about: &About) -> Dictionary {
 }
 
 /// A text string: plain where it is ASCII, else UTF-16 with its mark (ISO 32000-1, 7.9.2.2).
-fn text(words: &str) -> Object {
+pub(super) fn text(words: &str) -> Object {
     if words.is_ascii() {
         return Object::String(words.as_bytes().to_vec(), StringFormat::Literal);
     }
@@ -292,6 +393,8 @@ fn compress(pdf: &mut lopdf::Document) {
     for object in pdf.objects.values_mut() {
         if let Object::Stream(stream) = object
             && stream.dict.get(b"Filter").is_err()
+            // What says that it is PDF/UA is left for every reader to find.
+            && !stream.dict.has_type(b"Metadata")
         {
             let level = flate2::Compression::new(6);
             let mut encoder = flate2::write::ZlibEncoder::new(Vec::new(), level);
