@@ -103,6 +103,26 @@ pub fn page_path(session: &SessionId) -> String {
 /// # Errors
 /// Where a template or other file of the pack's own look can't be used.
 pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle, RenderFault> {
+    with_publication(pack, on_session, |publication| {
+        let mut bundle = site::render_site(publication)?;
+        bundle.append(&mut print::render_sheets(publication)?);
+        Ok(bundle)
+    })
+}
+
+/// Renders the sheets alone.
+///
+/// # Errors
+/// Where a font or label of the pack's own look can't be used.
+pub fn render_sheets_of(pack: &Pack) -> Result<Bundle, RenderFault> {
+    with_publication(pack, &|| (), print::render_sheets)
+}
+
+fn with_publication(
+    pack: &Pack,
+    on_session: &(dyn Fn() + Sync),
+    render: impl Fn(&Publication<'_>) -> Result<Bundle, RenderFault>,
+) -> Result<Bundle, RenderFault> {
     let house = House::new(&pack.look);
     let publication = Publication {
         pack,
@@ -113,7 +133,5 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle
         house,
         on_session,
     };
-    let mut bundle = site::render_site(&publication)?;
-    bundle.append(&mut print::render_sheets(&publication)?);
-    Ok(bundle)
+    render(&publication)
 }
