@@ -5,6 +5,10 @@
 
 use std::time::Instant;
 
+/// As in the program itself.
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
+
 use homeground::quantity::{Date, Quantity};
 use homeground::read::Selection;
 use homeground::render::render_sheets_of;
@@ -29,11 +33,22 @@ fn main() {
     let files = bundle.len();
     let bytes: usize = bundle.values().map(Vec::len).sum();
     let pages: usize = bundle.values().map(|file| pages_of(file)).sum();
-    let each = |total: f64, among: usize| total / f64::from(u32::try_from(among).unwrap_or(1).max(1));
+    let each =
+        |total: f64, among: usize| total / f64::from(u32::try_from(among).unwrap_or(1).max(1));
     let bytes_of = f64::from(u32::try_from(bytes).unwrap_or(u32::MAX));
-    println!("{files} files, {pages} pages, {bytes} bytes in {fastest:.1} ms, the fastest of {RUNS} runs");
-    println!("{:.2} ms a file, {:.2} ms for two pages", each(fastest, files), each(fastest, pages) * 2.0);
-    println!("{:.0} bytes a file, {:.0} bytes a page", each(bytes_of, files), each(bytes_of, pages));
+    println!(
+        "{files} files, {pages} pages, {bytes} bytes in {fastest:.1} ms, the fastest of {RUNS} runs"
+    );
+    println!(
+        "{:.2} ms a file, {:.2} ms for two pages",
+        each(fastest, files),
+        each(fastest, pages) * 2.0
+    );
+    println!(
+        "{:.0} bytes a file, {:.0} bytes a page",
+        each(bytes_of, files),
+        each(bytes_of, pages)
+    );
 }
 
 /// Pages of a file, as its page tree counts them.

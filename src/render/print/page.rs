@@ -118,7 +118,48 @@ pub struct PlacedGlyph {
     pub x: f32,
     /// Raised above the baseline by so much.
     pub rise: f32,
-    pub text: Box<str>,
+    pub text: GlyphText,
+}
+
+/// The text that a glyph stands for. Nearly always it is one letter: those need no room of their own,
+/// and a page has thousands.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum GlyphText {
+    /// A further glyph of a letter that another stands for.
+    Nothing,
+    Letter(char),
+    /// A ligature, or a letter with its marks.
+    Letters(Box<str>),
+}
+
+impl GlyphText {
+    pub fn of(text: &str) -> Self {
+        let mut letters = text.chars();
+        match (letters.next(), letters.next()) {
+            (None, _) => Self::Nothing,
+            (Some(letter), None) => Self::Letter(letter),
+            _ => Self::Letters(text.into()),
+        }
+    }
+
+    /// Adds the text to a longer one.
+    pub fn write_to(&self, words: &mut String) {
+        match self {
+            Self::Nothing => {}
+            Self::Letter(letter) => words.push(*letter),
+            Self::Letters(letters) => words.push_str(letters),
+        }
+    }
+}
+
+impl std::fmt::Display for GlyphText {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Nothing => Ok(()),
+            Self::Letter(letter) => write!(f, "{letter}"),
+            Self::Letters(letters) => f.write_str(letters),
+        }
+    }
 }
 
 impl Item {

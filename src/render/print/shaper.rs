@@ -8,7 +8,7 @@ use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, Layout, LayoutContext};
 
 use super::faces::Faces;
-use super::page::{BLACK, GlyphRun, Key, PlacedGlyph};
+use super::page::{BLACK, GlyphRun, GlyphText, Key, PlacedGlyph};
 use super::scale::Type;
 use crate::prose::Run;
 
@@ -153,7 +153,7 @@ fn placed_glyphs(
         let words = &text[cluster.text_range()];
         if cluster.is_ligature_continuation() {
             if let Some(last) = glyphs.last_mut() {
-                last.text = format!("{}{words}", last.text).into();
+                last.text = GlyphText::of(&format!("{}{words}", last.text));
             }
             continue;
         }
@@ -167,7 +167,7 @@ fn placed_glyphs(
                     id,
                     x: (pen + glyph.x) * scale,
                     rise: -glyph.y * scale,
-                    text: words.into(),
+                    text: GlyphText::of(words),
                 });
             }
             pen += glyph.advance;

@@ -114,7 +114,9 @@ pub fn words_of(items: &[Item]) -> String {
     let mut words = String::new();
     for item in items {
         match item {
-            Item::Glyphs(run) => run.glyphs.iter().for_each(|glyph| words.push_str(&glyph.text)),
+            Item::Glyphs(run) => {
+                run.glyphs.iter().for_each(|glyph| glyph.text.write_to(&mut words))
+            }
             Item::Group { items, .. } => words.push_str(&words_of(items)),
             _ => {}
         }
