@@ -21,8 +21,8 @@ pub const SIDE_MARGIN: Length = Length::from_millimetres(500);
 /// The sector of shot, discus and hammer: 2·asin(0.3) (World Athletics technical rules).
 pub const USUAL_SECTOR: Angle = Angle::from_hundredths(3492);
 
-/// Sides of the arc that bounds a sector: odd, so that the middle one touches the circle straight ahead.
-const ARC_STEPS: u32 = 13;
+/// Tangents of the arc that bounds a sector: an even number, so that one touches it straight ahead.
+const ARC_TANGENTS: u32 = 12;
 
 /// The footprint of a part; `None` where it says nothing of its space, or a jump or throw has no reach.
 pub fn plan_footprint(part: &Part) -> Option<Footprint> {
@@ -161,15 +161,14 @@ fn throw(space: &PartSpace, reach: Length) -> Footprint {
     }
 }
 
-/// The arc of a sector from right to left, its ends moved outwards by `side`. Its corners lie a little
-/// outside the circle, so that the chords between them never cut into what is kept clear.
+/// The arc of a sector from right to left, its ends moved outwards by `side`: the ends lie on the circle,
+/// the corners between them where its tangents meet, so that what is kept clear is never cut into.
 fn arc(half_angle: f64, radius: f64, side: f64) -> impl Iterator<Item = Point> {
     let lean = (side / radius.max(1.0)).clamp(0.0, 1.0).asin();
     let ends = half_angle + lean;
-    let step_angle = 2.0 * ends / f64::from(ARC_STEPS);
-    let outside = radius / (step_angle / 2.0).cos();
-    (0..=ARC_STEPS).map(move |step| {
-        let angle = ends - step_angle * f64::from(step);
-        Point::new(outside * angle.sin(), outside * angle.cos())
-    })
+    let step = 2.0 * ends / f64::from(ARC_TANGENTS);
+    let outside = radius / (step / 2.0).cos();
+    let at = |radius: f64, angle: f64| Point::new(radius * angle.sin(), radius * angle.cos());
+    let between = (0..ARC_TANGENTS).map(move |n| at(outside, ends - step * (f64::from(n) + 0.5)));
+    std::iter::once(at(radius, ends)).chain(between).chain([at(radius, -ends)])
 }

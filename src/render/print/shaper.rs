@@ -149,7 +149,9 @@ fn placed_glyphs(
 ) -> Vec<PlacedGlyph> {
     let mut glyphs: Vec<PlacedGlyph> = Vec::new();
     let mut pen = 0.0;
-    for cluster in glyph_run.run().visual_clusters() {
+    // A shaped run can hold several of ours: only the clusters of this one.
+    let own = glyph_run.style_index();
+    for cluster in glyph_run.run().visual_clusters().filter(|c| c.style_index() == own) {
         let words = &text[cluster.text_range()];
         if cluster.is_ligature_continuation() {
             if let Some(last) = glyphs.last_mut() {
