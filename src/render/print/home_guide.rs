@@ -30,19 +30,29 @@ const SIZES: [Type; 5] = [
 
 /// Lays out the home guide: one page, or more where it can’t be helped.
 pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
-    let mut pages = Vec::new();
+    let mut last = (SIZES[0], true);
     // What serves all needs at once stands on the page too: it is the first to give way.
     for has_together in [true, false] {
         for body in SIZES {
-            let head = guide_head(shaper, source, body);
-            let strips = guide_strips(shaper, source, body, has_together);
-            pages = lay_columns(shaper, &source.letterhead(), &head, strips, 2);
-            if pages.len() == 1 {
-                return pages;
+            let lay = |shaper: &mut Shaper<'_>| lay_guide(shaper, source, body, has_together);
+            last = (body, has_together);
+            if shaper.try_out(lay).len() == 1 {
+                return lay(shaper);
             }
         }
     }
-    pages
+    lay_guide(shaper, source, last.0, last.1)
+}
+
+fn lay_guide(
+    shaper: &mut Shaper<'_>,
+    source: &SheetSource<'_>,
+    body: Type,
+    has_together: bool,
+) -> Vec<Page> {
+    let head = guide_head(shaper, source, body);
+    let strips = guide_strips(shaper, source, body, has_together);
+    lay_columns(shaper, &source.letterhead(), &head, strips, 2)
 }
 
 /// Title, summary, the facts in a row, the time line and the list of parts.

@@ -32,6 +32,7 @@ pub struct Shaper<'f> {
     context: LayoutContext<Source>,
     kept: Kept,
     last_key: Key,
+    is_trial: bool,
 }
 
 /// A line of a paragraph; positions count from the line's own top left corner.
@@ -56,6 +57,7 @@ impl<'f> Shaper<'f> {
             context: LayoutContext::new(),
             kept: Kept::new(),
             last_key: 0,
+            is_trial: false,
         }
     }
 
@@ -63,6 +65,15 @@ impl<'f> Shaper<'f> {
     pub fn begin_session(&mut self) {
         self.kept.clear();
         self.last_key = 0;
+    }
+
+    /// Does something for its measures alone: lines are broken, but no glyph is placed, which is most of
+    /// the work. Content is tried in several sizes this way before it is laid in one.
+    pub fn try_out<T>(&mut self, trial: impl FnOnce(&mut Self) -> T) -> T {
+        let was = std::mem::replace(&mut self.is_trial, true);
+        let outcome = trial(self);
+        self.is_trial = was;
+        outcome
     }
 
     /// A key that no other thing of the document has.
@@ -86,7 +97,12 @@ impl<'f> Shaper<'f> {
         layout.break_all_lines(Some(width / scale));
         layout.align(Alignment::Start, AlignmentOptions::default());
         let faces = self.faces;
-        let lines = layout.lines().map(|line| shaped_line(faces, &text, &line, kind)).collect();
+        let is_trial = self.is_trial;
+        let lines = layout.lines().map(|line| match is_trial {
+            true => ShapedLine { width: width_of(&line, kind), runs: Vec::new() },
+            false => shaped_line(faces, &text, &line, kind),
+        });
+        let lines = lines.collect();
         self.kept.insert(key, layout);
         lines
     }
@@ -118,7 +134,6 @@ fn shaped_line(
     line: &parley::layout::Line<'_, Source>,
     kind: Type,
 ) -> ShapedLine {
-    let metrics = line.metrics();
     let scale = kind.size / SHAPED_AT;
     let mut runs = Vec::new();
     for item in line.items() {
@@ -137,7 +152,12 @@ fn shaped_line(
             source: glyph_run.style().brush,
         });
     }
-    ShapedLine { width: (metrics.advance - metrics.hanging_advance) * scale, runs }
+    ShapedLine { width: width_of(line, kind), runs }
+}
+
+fn width_of(line: &parley::layout::Line<'_, Source>, kind: Type) -> f32 {
+    let metrics = line.metrics();
+    (metrics.advance - metrics.hanging_advance) * kind.size / SHAPED_AT
 }
 
 /// The glyphs of a run from left to right, each with the text of its cluster. A ligature carries the
