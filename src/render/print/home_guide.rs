@@ -14,9 +14,10 @@ use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::equipment_phrases::home_list;
 use crate::render::phrases::{
-    effort_name, floor_size, hold_together, limits_of, need_name, part_name, place_name,
+    effort_name, floor_size, limits_of, need_name, part_name, place_name,
     substitute_name, surface_names,
 };
+use crate::render::quantities::Said;
 use crate::words::Filling;
 
 /// Sizes of the running text, largest first: the largest that fills one page is taken.
@@ -77,9 +78,9 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
     let space = session.space.as_ref();
     let rows = [
         Some((session.ages.to_string(), "fact-ages")),
-        Some((minutes.to_string(), "fact-time")),
-        space.map(|s| (floor_size(s), "fact-space")),
-        space.and_then(|s| s.height.as_ref()).map(|height| (height.to_string(), "fact-headroom")),
+        Some((minutes.say(words), "fact-time")),
+        space.map(|s| (floor_size(s, words), "fact-space")),
+        space.and_then(|s| s.height.as_ref()).map(|height| (height.say(words), "fact-headroom")),
         space.map(|s| (place_name(&s.whereabouts, words), "fact-place")),
         main_effort(session, &source.plans.time)
             .map(|effort| (effort_name(effort, words), "fact-effort")),
@@ -128,7 +129,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
                 Run::bold(format!("{}\u{2002}", span.start.clock())),
                 Run::plain(format!("{name}: ")),
                 Run::bold(plain_line(&part.title)),
-                Run::plain(format!(" · {}", hold_together(&span.total.to_string()))),
+                Run::plain(format!(" · {}", span.total.say(source.words))),
             ]
         })
         .collect();
@@ -256,7 +257,7 @@ fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     for (key, time) in [("adult-nearby-for", &adult.nearby), ("adult-helping-for", &adult.helping)]
     {
         let Some(time) = time else { continue };
-        let time = time.to_string();
+        let time = time.say(words);
         let sentence = words.say_with(key, &[("time", Filling::Text(&time))]);
         runs.push(Run::plain(format!("{sentence} ")));
     }

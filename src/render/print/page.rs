@@ -60,7 +60,39 @@ pub struct PlacedGlyph {
     pub text: Box<str>,
 }
 
+impl Page {
+    /// The page turned round for a script that runs from right to left: what began at the left begins at
+    /// the right, columns and cards follow from right to left. Lines of words are not turned inside: the
+    /// shaper places their runs from the line’s right end for it.
+    #[must_use]
+    pub fn mirrored(mut self) -> Self {
+        let wide = self.width;
+        self.items = self.items.into_iter().map(|item| item.mirrored(wide)).collect();
+        self
+    }
+}
+
 impl Item {
+    /// The same item as far from the right edge as it was from the left.
+    #[must_use]
+    fn mirrored(mut self, wide: f32) -> Self {
+        let turn = |at: &mut At| at.0 = wide - at.0;
+        match &mut self {
+            Self::Glyphs(run) => turn(&mut run.at),
+            Self::Line { from, to, .. } => {
+                turn(from);
+                turn(to);
+            }
+            Self::Shape { outline, .. } => {
+                for corner in outline {
+                    turn(&mut corner.at);
+                }
+            }
+            Self::Picture { at, width, .. } => at.0 = wide - at.0 - *width,
+        }
+        self
+    }
+
     /// A solid line.
     pub fn line(from: At, to: At, thickness: f32) -> Self {
         Self::Line { from, to, thickness, dash: None, grey: BLACK }

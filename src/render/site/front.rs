@@ -84,7 +84,7 @@ fn entry_of(site: &Site<'_>, chooser: &Chooser, session: &Session, plans: &Plans
         cards: Sheet::Cards.path(&session.id),
         title: plain_line(&session.title),
         summary: scribe.line(&session.summary),
-        facts: facts_of(session, &plans.time),
+        facts: facts_of(session, &plans.time, &site.words),
         needs: needs.map(|need| plain_line(&need.counted())).collect(),
         skyline: draw_skyline(session, &plans.time),
         fits: chooser.fits_of(session),

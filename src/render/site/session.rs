@@ -17,9 +17,11 @@ use crate::plan::Plans;
 use crate::prose::{is_web_address, plain_line};
 use crate::quantity::Duration;
 use crate::render::equipment_phrases::home_list;
-use crate::render::phrases::{hold_together, surface_names};
+use crate::render::phrases::surface_names;
 use crate::render::plan_phrases::points_sentence;
+use crate::render::quantities::Said;
 use crate::render::{RenderFault, Sheet};
+use crate::words::Words;
 
 #[derive(Serialize, Clone, Debug)]
 struct SessionPage {
@@ -106,7 +108,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
         frame: frame_of_session(pack, session),
         title: plain_line(&session.title),
         summary: scribe.line(&session.summary),
-        facts: facts_of(session, &plans.time),
+        facts: facts_of(session, &plans.time, &site.words),
         is_draft: is_draft(session),
         line: show_time_line(site, session, plans),
         slots: show_slots(site, session, plans),
@@ -118,7 +120,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
             .map(|need| show_need(&site.words, &scribe, session, need))
             .collect(),
         together: home_list(session, &plans.equipment, &site.words),
-        adult: session.adult.as_deref().map(|adult| show_adult(&scribe, adult)),
+        adult: session.adult.as_deref().map(|adult| show_adult(&site.words, &scribe, adult)),
         cautions: show_cautions(site, &scribe, session),
         film: session.film.as_ref().and_then(show_film),
         pictures: show_pictures(pack, &scribe, &session.pictures),
@@ -160,9 +162,9 @@ fn show_cautions(site: &Site<'_>, scribe: &Scribe<'_>, session: &Session) -> Vec
     own.chain(pack.cautions.iter().map(|caution| scribe.prose(caution))).collect()
 }
 
-fn show_adult(scribe: &Scribe<'_>, adult: &AdultTime) -> AdultView {
+fn show_adult(words: &Words, scribe: &Scribe<'_>, adult: &AdultTime) -> AdultView {
     let time = |time: &Option<Placed<Duration>>| {
-        time.as_ref().map(|time| hold_together(&time.to_string()))
+        time.as_ref().map(|time| time.say(words))
     };
     AdultView {
         nearby: time(&adult.nearby),
