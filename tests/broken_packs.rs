@@ -149,6 +149,11 @@ fn place_of(rule: &Rule, name: &str) -> Option<(String, String)> {
             (!BARE.contains(&code)).then(|| (picture.into(), String::new()))
         }
         ("file-empty" | "file-misnamed", "example.yaml") => None,
+        // A translation is named after its original, which is sound.
+        (_, "example.fr.yaml") => Some((format!("{code}.fr.yaml"), code.into())),
+        ("translation-missing" | "translation-old" | "translation-too-much", _) => {
+            Some((format!("{code}.yaml"), "nothing".into()))
+        }
         // Its fault is its name.
         ("file-misnamed", name) => Some((name.into(), code.into())),
         // A finding about the pack stands in its first file.

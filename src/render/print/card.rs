@@ -64,7 +64,7 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
             items.extend(place_marks(effort_steps(effort.value, (steps, 1.5), 13.0)));
         }
     }
-    column.drawing(kind.leading, items);
+    column.drawing(column.shaper.leading(kind), items);
     column.keep_with_next();
     let pieces = time_pieces(time, source.words);
     if !pieces.is_empty() {

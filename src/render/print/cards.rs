@@ -167,7 +167,7 @@ fn lay_head(
     };
     for line in shaper.shape(&one(title), Type::CARD_TITLE, cell.width) {
         items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
-        y += Type::CARD_TITLE.leading;
+        y += shaper.leading(Type::CARD_TITLE);
     }
     (items, y + if goes_on { 8.0 } else { 4.0 })
 }

@@ -146,11 +146,11 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
             let mut y = 0.0;
             for line in lines {
                 items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
-                y += Type::SMALL.leading;
+                y += column.shaper.leading(Type::SMALL);
             }
         }
         #[allow(clippy::cast_precision_loss, reason = "a title is a few lines at most")]
-        column.drawing(Type::SMALL.leading * tall as f32, items);
+        column.drawing(column.shaper.leading(Type::SMALL) * tall as f32, items);
     }
 }
 

@@ -124,7 +124,7 @@ fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
     About {
         title: format!("{} – {}", source.title(), source.words.say(sheet.word_key())),
         author: source.pack.school.clone().unwrap_or_else(|| source.pack.title.clone()),
-        language: source.pack.language.value.clone(),
+        language: source.session.language.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),
     }
 }

@@ -32,6 +32,12 @@ const FROM_RIGHT: &str = "\u{200f}";
 /// shape, larger or smaller: only the lines are broken anew.
 const SHAPED_AT: f32 = 100.0;
 
+/// Arabic letters are small for their size: so much larger, they look as large as the Latin ones beside.
+const ARABIC_SIZE: f32 = 1.15;
+
+/// So much more room a line of Arabic gets.
+const ARABIC_LEADING: f32 = 1.2;
+
 /// Shaped texts are kept while a session is laid out in several sizes and on several sheets.
 type Kept = BTreeMap<(Vec<Run>, bool), Layout<()>>;
 
@@ -71,6 +77,11 @@ impl<'f> Shaper<'f> {
         }
     }
 
+    /// From one line to the next. Arabic letters reach further below and above the line.
+    pub fn leading(&self, kind: Type) -> f32 {
+        if self.is_rtl { kind.leading * ARABIC_LEADING } else { kind.leading }
+    }
+
     /// Forgets the shaped texts of the last session.
     pub fn begin_session(&mut self) {
         self.kept.clear();
@@ -96,6 +107,7 @@ impl<'f> Shaper<'f> {
         layout.break_all_lines(Some(width / scale));
         layout.align(Alignment::Left, AlignmentOptions::default());
         let (faces, is_rtl) = (self.faces, self.is_rtl);
+        let kind = Type { leading: self.leading(kind), ..kind };
         let lines = layout.lines().map(|line| {
             let shaped = shaped_line(faces, &text, &line, kind, layout.is_rtl());
             if is_rtl { from_right(shaped) } else { shaped }
@@ -107,9 +119,11 @@ impl<'f> Shaper<'f> {
 
     fn shape_once(&mut self, text: &str, runs: &[Run], is_bold: bool) -> Layout<()> {
         let mut builder = self.context.ranged_builder(&mut self.fonts, text, 1.0, false);
-        let families = if self.is_rtl { ARABIC_FIRST } else { ARABIC_LAST };
+        let is_arabic_text = text.contains(is_arabic) && self.is_rtl;
+        let families = if is_arabic_text { ARABIC_FIRST } else { ARABIC_LAST };
         builder.push_default(FontFamily::List(families.into()));
-        builder.push_default(StyleProperty::FontSize(SHAPED_AT));
+        let size = if is_arabic_text { SHAPED_AT * ARABIC_SIZE } else { SHAPED_AT };
+        builder.push_default(StyleProperty::FontSize(size));
         builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::BreakWord));
         let mut start = 0;
         for run in runs {
@@ -146,7 +160,7 @@ fn shaped_line(
         let Some(face) = faces.by_blob(run.font().data.id()) else { continue };
         runs.push(GlyphRun {
             face: face.face,
-            size: kind.size,
+            size: run.font_size() * scale,
             at: ((glyph_run.offset() - start) * scale, baseline),
             grey: BLACK,
             glyphs: placed_glyphs(text, &glyph_run, scale),
@@ -168,6 +182,54 @@ fn from_right(mut line: ShapedLine) -> ShapedLine {
         run.at.0 = line.width - run.at.0;
     }
     line
+}
+
+/// What each glyph of a cluster stands for. A reader of the file knows one text for each glyph, so an alef
+/// that carries a hamza must not be called by both: letter and marks are told apart where as many marks
+/// are drawn as written, else the first glyph that takes room has all.
+fn spell_glyphs(whole: &str, cluster: &parley::layout::Cluster<'_, ()>) -> Vec<String> {
+    let is_mark = |advance: f32| advance.abs() < 0.01;
+    let drawn: Vec<bool> = cluster.glyphs().map(|glyph| is_mark(glyph.advance)).collect();
+    let apart: String = whole.chars().flat_map(take_apart).collect();
+    let mut marks: Vec<char> = apart.chars().filter(|letter| is_arabic_mark(*letter)).collect();
+    let is_told_apart = marks.len() == drawn.iter().filter(|is_mark| **is_mark).count();
+    let mut letters = if is_told_apart {
+        apart.chars().filter(|letter| !is_arabic_mark(*letter)).collect()
+    } else {
+        marks.clear();
+        whole.to_owned()
+    };
+    let mut marks = marks.into_iter();
+    let no_letter = drawn.iter().all(|is_mark| *is_mark);
+    let spell = |is_mark| {
+        if is_mark && !no_letter {
+            marks.next().map_or_else(String::new, |mark| mark.to_string())
+        } else {
+            std::mem::take(&mut letters)
+        }
+    };
+    drawn.into_iter().map(spell).collect()
+}
+
+/// Letters that fonts draw as a letter and a mark (Unicode, canonical decompositions).
+fn take_apart(letter: char) -> impl Iterator<Item = char> {
+    let (base, mark) = match letter {
+        '\u{622}' => ('\u{627}', Some('\u{653}')),
+        '\u{623}' => ('\u{627}', Some('\u{654}')),
+        '\u{624}' => ('\u{648}', Some('\u{654}')),
+        '\u{625}' => ('\u{627}', Some('\u{655}')),
+        '\u{626}' => ('\u{64a}', Some('\u{654}')),
+        '\u{6c0}' => ('\u{6d5}', Some('\u{654}')),
+        '\u{6c2}' => ('\u{6c1}', Some('\u{654}')),
+        '\u{6d3}' => ('\u{6d2}', Some('\u{654}')),
+        other => (other, None),
+    };
+    std::iter::once(base).chain(mark)
+}
+
+/// Vowel marks, hamzas and the like (Unicode, general category Mn in the Arabic block).
+fn is_arabic_mark(letter: char) -> bool {
+    matches!(letter, '\u{64b}'..='\u{65f}' | '\u{670}')
 }
 
 /// Whether a letter is of the Arabic script (Unicode blocks Arabic, Arabic Supplement and Extended-A).
@@ -204,21 +266,19 @@ fn placed_glyphs(
             continue;
         }
         let whole = format!("{words}{}", std::mem::take(&mut waiting));
-        let mut words = whole.as_str();
-        for glyph in cluster.glyphs() {
+        let said = spell_glyphs(&whole, &cluster);
+        for (glyph, text) in cluster.glyphs().zip(said) {
             let id = u16::try_from(glyph.id).unwrap_or(0);
-            // Andika has a glyph for every letter of the languages here; a sign that it lacks
-            // (an emoji) is left out rather than printed as an empty box.
-            if id != 0 && !words.chars().all(is_unseen) {
+            // A sign that the faces lack (an emoji) is left out rather than printed as an empty box.
+            if id != 0 && !whole.chars().all(is_unseen) {
                 glyphs.push(PlacedGlyph {
                     id,
                     x: (pen + glyph.x) * scale,
                     rise: -glyph.y * scale,
-                    text: words.into(),
+                    text: text.into(),
                 });
             }
             pen += glyph.advance;
-            words = "";
         }
     }
     glyphs

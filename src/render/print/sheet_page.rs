@@ -46,7 +46,7 @@ pub fn lay_head(
     y += 5.0;
     for line in shaper.shape(&one(title), Type::SHEET_TITLE, width) {
         items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
-        y += Type::SHEET_TITLE.leading;
+        y += shaper.leading(Type::SHEET_TITLE);
     }
     (items, y + 2.0)
 }

@@ -138,11 +138,12 @@ impl<'c, 'f> Column<'c, 'f> {
         marker: Option<(ShapedLine, f32)>,
     ) {
         let count = lines.len();
+        let leading = self.shaper.leading(kind);
         let mut marker = marker;
         for (index, line) in lines.into_iter().enumerate() {
             let mut items = Vec::new();
             if seat.has_bar {
-                items.push(Item::rectangle((0.0, 0.0), (1.2 * MM, kind.leading), Some(0.0), None));
+                items.push(Item::rectangle((0.0, 0.0), (1.2 * MM, leading), Some(0.0), None));
             }
             if let Some((shaped, at)) = marker.take() {
                 items.extend(placed(shaped, at));
@@ -151,7 +152,7 @@ impl<'c, 'f> Column<'c, 'f> {
             let is_orphan = count > 1 && index == 0;
             let is_widow = count > 1 && index + 2 == count;
             self.push(Strip {
-                height: kind.leading,
+                height: leading,
                 keeps_next: is_orphan || is_widow,
                 goes_on: index > 0,
                 items,
@@ -172,8 +173,9 @@ impl<'c, 'f> Column<'c, 'f> {
             let mut y = 0.0;
             let head = self.shaper.shape(&[Run::bold(label)], Type::LABEL, half);
             let lines = self.shaper.shape(runs, kind, half);
-            let all = head.into_iter().map(|line| (line, Type::LABEL.leading));
-            for (line, leading) in all.chain(lines.into_iter().map(|line| (line, kind.leading))) {
+            let (above, below) = (self.shaper.leading(Type::LABEL), self.shaper.leading(kind));
+            let all = head.into_iter().map(|line| (line, above));
+            for (line, leading) in all.chain(lines.into_iter().map(|line| (line, below))) {
                 items.extend(placed(line, x).map(|item| item.moved(0.0, y)));
                 y += leading;
             }

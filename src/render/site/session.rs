@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::Site;
 use super::facts::{Facts, facts_of};
-use super::frame::{Frame, frame_of_session, root_of};
+use super::frame::{Frame, direction_of, frame_of_session, root_of};
 use super::front::is_draft;
 use super::html::{Html, Scribe};
 use super::part::{MeasureView, PartView, show_measure, show_part};
@@ -27,6 +27,9 @@ use crate::words::Words;
 struct SessionPage {
     frame: Frame,
     title: String,
+    /// The language of the texts and its direction, where it is not that of the page.
+    original: Option<Original>,
+    is_old_translation: bool,
     summary: Html,
     facts: Facts,
     is_draft: bool,
@@ -47,6 +50,14 @@ struct SessionPage {
     review: Vec<QuestionView>,
     adaptations: Vec<Adaptation>,
     papers: Vec<Paper>,
+}
+
+/// A session that is shown in another language than its page.
+#[derive(Serialize, Clone, Debug)]
+struct Original {
+    language: String,
+    direction: &'static str,
+    name: String,
 }
 
 #[derive(Serialize, Clone, Debug)]
@@ -103,10 +114,16 @@ pub(super) fn render_session(
 
 fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPage {
     let pack = site.publication.pack;
-    let scribe = Scribe::new(pack, &root_of(session));
+    let scribe = Scribe::new(pack, &root_of(session)).above(&site.up()).telling(&session.language);
     SessionPage {
-        frame: frame_of_session(pack, session),
+        frame: frame_of_session(site, session),
         title: plain_line(&session.title),
+        original: (session.language != pack.language.value).then(|| Original {
+            language: session.language.clone(),
+            direction: direction_of(&session.language),
+            name: site.name_of_language(&session.language),
+        }),
+        is_old_translation: session.is_old_translation,
         summary: scribe.line(&session.summary),
         facts: facts_of(session, &plans.time, &site.words),
         is_draft: is_draft(session),
