@@ -107,7 +107,6 @@ impl<'f> Shaper<'f> {
         layout.break_all_lines(Some(width / scale));
         layout.align(Alignment::Left, AlignmentOptions::default());
         let (faces, is_rtl) = (self.faces, self.is_rtl);
-        let kind = Type { leading: self.leading(kind), ..kind };
         let lines = layout.lines().map(|line| {
             let shaped = shaped_line(faces, &text, &line, kind, layout.is_rtl());
             if is_rtl { from_right(shaped) } else { shaped }
