@@ -78,6 +78,7 @@ pub struct Pack {
 impl Pack {
     /// The pack as it is published in another of its languages: what is translated in that language, the
     /// rest as it was written.
+    #[must_use]
     pub fn in_language(&self, language: &str) -> Self {
         let mut pack = self.clone();
         pack.language = Placed::new(language.to_owned(), self.language.place);

@@ -253,7 +253,9 @@ fn follow_titles(old: &[Field], merged: &mut [Field]) {
         let Value::Fields(fields) = &mut need.value else { continue };
         let Some(parts) = fields.iter_mut().find(|field| field.key == "for") else { continue };
         if let Value::List(parts) = &mut parts.node.value {
-            parts.iter_mut().for_each(|part| call_anew(part, &titles));
+            for part in parts {
+                call_anew(part, &titles);
+            }
         } else {
             call_anew(&mut parts.node, &titles);
         }
@@ -340,7 +342,9 @@ fn hash_texts(node: &Node, key: &str, group: &str, hash: &mut u32) {
             }
         }
         Value::List(entries) => {
-            entries.iter().for_each(|entry| hash_texts(entry, key, group, hash));
+            for entry in entries {
+                hash_texts(entry, key, group, hash);
+            }
         }
         Value::Scalar(text) if is_text(key, group) => {
             for byte in text.bytes().chain([0]) {

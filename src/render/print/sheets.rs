@@ -56,6 +56,7 @@ impl SheetSource<'_> {
     }
 
     /// The room for a drawing so wide; its words as small as paper has them.
+    #[allow(clippy::unused_self, reason = "the room may depend on the paper")]
     pub fn room(&self, width: f32) -> Room {
         // The whole sheet is mirrored where the script runs from right to left, and this with it.
         Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl: false }
