@@ -31,7 +31,9 @@ mod tests {
     #[test]
     fn letters_of_the_languages_around_are_printed() {
         assert!("Zażółć gęślą jaźń, ŵ ŷ, Îles, “…” – × → ½ €".chars().all(can_print));
-        assert!("Розминка ґ є і ї, الإحماء، التهدئة؟ جسم گرم کرنا ٹ ڈ ڑ ں ھ ے ۔".chars().all(can_print));
+        assert!(
+            "Розминка ґ є і ї, الإحماء، التهدئة؟ جسم گرم کرنا ٹ ڈ ڑ ں ھ ے ۔".chars().all(can_print)
+        );
         assert!(!can_print('🏃') && !can_print('中'));
     }
 }

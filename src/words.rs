@@ -1,8 +1,8 @@
 //! The one catalogue of our own words on pages and paper (Fluent), by language.
 
+use fixed_decimal::Decimal;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use fixed_decimal::Decimal;
 use icu_decimal::DecimalFormatter;
 use icu_decimal::options::DecimalFormatterOptions;
 use icu_locale_core::Locale;
@@ -92,7 +92,8 @@ impl Words {
 fn decimal_mark_of(language: &str) -> String {
     let western = format!("{language}-u-nu-latn");
     let Ok(locale) = western.parse::<Locale>() else { return ".".to_owned() };
-    let Ok(formatter) = DecimalFormatter::try_new(locale.into(), DecimalFormatterOptions::default())
+    let Ok(formatter) =
+        DecimalFormatter::try_new(locale.into(), DecimalFormatterOptions::default())
     else {
         return ".".to_owned();
     };
@@ -145,7 +146,8 @@ mod tests {
     #[test]
     fn decimals_are_written_as_the_language_does() {
         // Unicode CLDR 46, numbers, symbols of the numbering system latn.
-        let marks = [("en-GB", "."), ("cy", "."), ("fr", ","), ("es", ","), ("pl", ","), ("uk", ",")];
+        let marks =
+            [("en-GB", "."), ("cy", "."), ("fr", ","), ("es", ","), ("pl", ","), ("uk", ",")];
         for (language, mark) in marks.into_iter().chain([("ar", "."), ("ur", "."), ("x!", ".")]) {
             assert_eq!(decimal_mark_of(language), mark, "{language}");
         }

@@ -14,7 +14,7 @@ struct Label {
 /// The labels of a language, by their keys. A label begins where a line does, its further lines are
 /// indented or close its choice.
 fn labels_of(language: &str) -> BTreeMap<String, Label> {
-    let text = fs::read_to_string(format!("static/words/{language}.ftl")).unwrap();
+    let text = fs::read_to_string(format!("static/words/{language}.ftl")).expect("a catalogue");
     let mut labels: BTreeMap<String, Label> = BTreeMap::new();
     let mut key = String::new();
     for line in text.lines().filter(|line| !line.starts_with('#')) {
@@ -41,10 +41,9 @@ fn labels_of(language: &str) -> BTreeMap<String, Label> {
 }
 
 fn languages() -> Vec<String> {
-    let mut tags: Vec<String> = fs::read_dir("static/words")
-        .unwrap()
-        .map(|entry| entry.unwrap().path().file_stem().unwrap().to_str().unwrap().to_owned())
-        .collect();
+    let tag = |path: std::path::PathBuf| Some(path.file_stem()?.to_str()?.to_owned());
+    let files = fs::read_dir("static/words").expect("the folder of catalogues");
+    let mut tags: Vec<String> = files.filter_map(|file| tag(file.ok()?.path())).collect();
     tags.sort();
     tags
 }

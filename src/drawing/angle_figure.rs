@@ -27,7 +27,11 @@ pub fn draw_angle_figure(curves: Curves<'_>, words: &Words, room: Room) -> Drawi
     let foot = field.at((curves.best.0, 0.0));
     marks.push(Mark::line(top, foot, Pen::ink(0.9).dashed(2.0, 2.0)));
     marks.push(circle(top, 3.6, Some(Tone::Measured), Some(Pen::ink(1.4))));
-    let figure = format!("{:.0}° · {}", curves.best.0, say_amount(&format!("{:.1} m", curves.best.1), words));
+    let figure = format!(
+        "{:.0}° · {}",
+        curves.best.0,
+        say_amount(&format!("{:.1} m", curves.best.1), words)
+    );
     marks.push(Mark::words((top.0, top.1 - 7.0), figure.clone(), room.words, Anchor::Middle));
     let says = format!("{} {figure}", words.say("flight-figure-says"));
     Drawing { width: room.width, height: field.height, marks, says }

@@ -62,12 +62,7 @@ const LEFT: f32 = 3.2;
 const RIGHT: f32 = 4.2;
 
 impl<'p> Sheet<'p> {
-    fn new(
-        part: &'p PartFloor,
-        floor: Option<&'p Floor>,
-        words: &'p Words,
-        room: Room,
-    ) -> Self {
+    fn new(part: &'p PartFloor, floor: Option<&'p Floor>, words: &'p Words, room: Room) -> Self {
         let placed = floor.zip(part.placement);
         let (placement, field) = match placed {
             Some((floor, placement)) => {

@@ -33,8 +33,8 @@ use crate::place::{FileId, Files, Place};
 use crate::quantity::Date;
 use crate::source::{Entry, EntryKind, Source};
 use desk::{Desk, FromNode};
-use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use node::Node;
+use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use session_file::SessionDoc;
 use translation::{
     TranslatedDoc, TranslatedPack, read_pack_translation, read_translation, translation_of,
@@ -178,8 +178,10 @@ fn read_yaml_files(
     let mut trees: BTreeMap<String, Node> = BTreeMap::new();
     let mut translations = Vec::new();
     // Files are read side by side; `collect` keeps them in the order of their paths.
-    let read: Vec<_> =
-        wanted.par_iter().map(|(file, entry)| (*file, entry, read_one(source, *file, entry, documents))).collect();
+    let read: Vec<_> = wanted
+        .par_iter()
+        .map(|(file, entry)| (*file, entry, read_one(source, *file, entry, documents)))
+        .collect();
     for (file, entry, (text, outcome, findings, tree)) in read {
         if originals.contains(&entry.path)
             && let Some(tree) = tree

@@ -62,15 +62,49 @@ pub fn translation_of(path: &str) -> Option<(String, String)> {
 
 /// Keys whose values people read.
 const TEXTS: [&str; 26] = [
-    "title", "summary", "objectives", "success", "safety", "note", "why", "how", "key_points", "see",
-    "say", "easier", "harder", "landing_zone", "stop_and_collect", "criteria", "ask", "answer",
-    "shows", "alt", "caption", "unit", "welcome", "cautions", "contact", "school",
+    "title",
+    "summary",
+    "objectives",
+    "success",
+    "safety",
+    "note",
+    "why",
+    "how",
+    "key_points",
+    "see",
+    "say",
+    "easier",
+    "harder",
+    "landing_zone",
+    "stop_and_collect",
+    "criteria",
+    "ask",
+    "answer",
+    "shows",
+    "alt",
+    "caption",
+    "unit",
+    "welcome",
+    "cautions",
+    "contact",
+    "school",
 ];
 
 /// Groups that hold such keys.
 const GROUPS: [&str; 13] = [
-    "warm_up", "technique", "challenge", "stretch", "cool_down", "faults", "throw", "measure",
-    "review", "adaptations", "adult", "film", "pictures",
+    "warm_up",
+    "technique",
+    "challenge",
+    "stretch",
+    "cool_down",
+    "faults",
+    "throw",
+    "measure",
+    "review",
+    "adaptations",
+    "adult",
+    "film",
+    "pictures",
 ];
 
 /// Whether the value of a key is text: every key of the adaptations is.
@@ -227,7 +261,10 @@ impl Overlay<'_> {
                 continue;
             }
             if !is_known {
-                self.too_much(new.key_place, "This is no text: a translation takes it from its original.");
+                self.too_much(
+                    new.key_place,
+                    "This is no text: a translation takes it from its original.",
+                );
             } else if !fields.iter().any(|old| old.key == new.key) {
                 self.too_much(new.key_place, "The original has no such text.");
             }

@@ -28,10 +28,8 @@ pub fn tape_sentence(step: &TapeStep, words: &Words) -> String {
         TapeStep::Around { margin } => ("tape-around", vec![("margin", *margin)]),
         TapeStep::Wait { behind } => ("tape-wait", vec![("behind", *behind)]),
     };
-    let said: Vec<(&str, String)> = lengths
-        .into_iter()
-        .map(|(name, length)| (name, length.say(words)))
-        .collect();
+    let said: Vec<(&str, String)> =
+        lengths.into_iter().map(|(name, length)| (name, length.say(words))).collect();
     let with: Vec<(&str, Filling<'_>)> =
         said.iter().map(|(name, text)| (*name, Filling::Text(text))).collect();
     words.say_with(key, &with)

@@ -46,9 +46,8 @@ impl Said for Duration {
 
 impl<T: Said + Display + PartialEq> Said for Range<T> {
     fn say(&self, words: &Words) -> String {
-        let one = |key: &str, end: &T| {
-            words.say_with(key, &[("amount", Filling::Text(&end.say(words)))])
-        };
+        let one =
+            |key: &str, end: &T| words.say_with(key, &[("amount", Filling::Text(&end.say(words)))]);
         match (&self.least, &self.most) {
             (Some(least), Some(most)) if least == most => least.say(words),
             (Some(least), Some(most)) => say_both(least, most, words),

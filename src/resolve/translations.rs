@@ -7,9 +7,9 @@ use std::sync::Arc;
 use super::resolve_session;
 use crate::pack::{Need, Session, Substitute, Thing, Translation};
 use crate::place::Files;
+use crate::read::Written;
 use crate::read::pack_files::PackDoc;
 use crate::read::translation::{ThingNames, TranslatedDoc, TranslatedPack};
-use crate::read::Written;
 
 /// By language tag.
 pub(super) fn resolve_translations(

@@ -10,8 +10,8 @@ use crate::pack::{Fault, Measure, Part, PartKind, Picture};
 use crate::picture::pixels_of;
 use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
-use crate::render::quantities::Said;
 use crate::render::plan_phrases::{points_sentence, slot_name, slot_sentence};
+use crate::render::quantities::Said;
 use crate::words::Filling;
 
 /// The sizes that the words of a card are tried in, largest first: running text and key points.

@@ -7,8 +7,8 @@ use super::strip::{Column, Seat, Strip};
 use crate::drawing::{Room, draw_floor_plan};
 use crate::plan::SharedFloor;
 use crate::prose::{Block, Marker, Run, plain_line};
-use crate::render::quantities::Said;
 use crate::render::plan_phrases::tape_sentence;
+use crate::render::quantities::Said;
 use crate::words::Filling;
 
 /// What a floor’s card says: the parts it is for, the plan, the headroom, the steps with the tape.

@@ -14,8 +14,8 @@ use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::equipment_phrases::home_list;
 use crate::render::phrases::{
-    effort_name, floor_size, limits_of, need_name, part_name, place_name,
-    substitute_name, surface_names,
+    effort_name, floor_size, limits_of, need_name, part_name, place_name, substitute_name,
+    surface_names,
 };
 use crate::render::quantities::Said;
 use crate::words::Filling;

@@ -35,7 +35,8 @@ pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
 
 /// The fonts for Arabic letters are large: they are published where a page is written with them.
 fn uses_arabic(publication: &Publication<'_>) -> bool {
-    let is_written = |language: &str| ["ar", "ur", "fa", "ps"].iter().any(|tag| language.starts_with(tag));
+    let is_written =
+        |language: &str| ["ar", "ur", "fa", "ps"].iter().any(|tag| language.starts_with(tag));
     publication.editions.iter().any(|edition| is_written(&edition.language))
 }
 

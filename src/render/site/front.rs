@@ -77,7 +77,8 @@ fn entries_of(site: &Site<'_>, chooser: &Chooser) -> Vec<Entry> {
 }
 
 fn entry_of(site: &Site<'_>, chooser: &Chooser, session: &Session, plans: &Plans) -> Entry {
-    let scribe = Scribe::new(site.publication.pack, "").above(&site.up()).telling(&session.language);
+    let scribe =
+        Scribe::new(site.publication.pack, "").above(&site.up()).telling(&session.language);
     let needs = session.needs.iter().filter(|need| !need.optional);
     Entry {
         href: page_path(&session.id),

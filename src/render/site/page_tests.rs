@@ -8,9 +8,9 @@ use crate::inspect::example_pack;
 use crate::pack::Pack;
 use crate::plan::{plan_gather_set, plan_gathering, plan_session};
 use crate::read::{Selection, read_pack};
+use crate::render::Edition;
 use crate::render::house::House;
 use crate::render::{Bundle, GATHER_SHEET, Publication, Sheet};
-use crate::render::Edition;
 use crate::resolve::resolve_pack;
 
 const HOSTILE: &str = r#"

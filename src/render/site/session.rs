@@ -180,9 +180,7 @@ fn show_cautions(site: &Site<'_>, scribe: &Scribe<'_>, session: &Session) -> Vec
 }
 
 fn show_adult(words: &Words, scribe: &Scribe<'_>, adult: &AdultTime) -> AdultView {
-    let time = |time: &Option<Placed<Duration>>| {
-        time.as_ref().map(|time| time.say(words))
-    };
+    let time = |time: &Option<Placed<Duration>>| time.as_ref().map(|time| time.say(words));
     AdultView {
         nearby: time(&adult.nearby),
         helping: time(&adult.helping),

@@ -16,8 +16,8 @@ use crate::quantity::Duration;
 use crate::render::equipment_phrases::{counted_things, refusal_sentence};
 use crate::render::flight_phrases::flight_sentences;
 use crate::render::phrases::{effort_name, hold_together};
-use crate::render::quantities::{Said, say_size};
 use crate::render::plan_phrases::still_sentence;
+use crate::render::quantities::{Said, say_size};
 use crate::words::Filling;
 
 /// A figure and its name.
@@ -91,7 +91,8 @@ fn effort_sentences(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<St
         let Some(rhythm) = rhythm else { continue };
         let (title, work, rest) = (plain_line(&part.title), time(rhythm.work), time(rhythm.rest));
         let tenths = rhythm.rest_for_one();
-        let ratio = format!("1 : {}", words.number(&crate::plan::short_number(f64::from(tenths) / 10.0)));
+        let ratio =
+            format!("1 : {}", words.number(&crate::plan::short_number(f64::from(tenths) / 10.0)));
         let with = [
             ("part", Filling::Text(&title)),
             ("work", Filling::Text(&work)),
@@ -111,8 +112,11 @@ fn likened(site: &Site<'_>, part: &Part) -> Option<String> {
     let like = part.compendium.as_ref()?;
     let moderate_from = site.publication.pack.moderate_from;
     let band = effort_name(like.band(moderate_from), &site.words).to_lowercase();
-    let (title, met, from) =
-        (plain_line(&part.title), site.words.number(&like.met().to_string()), site.words.number(&moderate_from.to_string()));
+    let (title, met, from) = (
+        plain_line(&part.title),
+        site.words.number(&like.met().to_string()),
+        site.words.number(&moderate_from.to_string()),
+    );
     let with = [
         ("part", Filling::Text(&title)),
         ("like", Filling::Text(like.word())),
@@ -136,11 +140,7 @@ fn show_floors(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<Row> {
         };
         Some(Row {
             name: plain_line(&part.title),
-            figures: vec![
-                say_size(length, width, &site.words),
-                headroom,
-                site.words.say(key),
-            ],
+            figures: vec![say_size(length, width, &site.words), headroom, site.words.say(key)],
         })
     };
     session.parts.iter().zip(&plans.space.parts).filter_map(row).collect()
