@@ -25,8 +25,9 @@ const BARE: [&str; 5] = [
 ];
 
 /// Shown by files written by hand: the shared files, and what no text can show.
-const BY_HAND: [&str; 8] = [
+const BY_HAND: [&str; 9] = [
     "language-unknown",
+    "translation-unlabelled",
     "address-unsound",
     "thing-twice",
     "weight-grip",
