@@ -8,14 +8,19 @@ use skrifa::{FontRef, MetadataProvider};
 use crate::render::house::shipped_file;
 
 static PRINTED: LazyLock<BTreeSet<u32>> = LazyLock::new(|| {
-    let font = shipped_file("static/type/Andika-Regular.ttf").expect("the program ships its type");
+    ["Andika-Regular", "HomegroundNaskh-Regular"].into_iter().flat_map(letters_of).collect()
+});
+
+fn letters_of(face: &str) -> Vec<u32> {
+    let path = format!("static/type/{face}.ttf");
+    let font = shipped_file(&path).expect("the program ships its type");
     let font = FontRef::new(font).expect("the shipped type is sound");
     font.charmap().mappings().map(|(letter, _)| letter).collect()
-});
+}
 
 /// Whether a letter or sign can be printed.
 pub fn can_print(letter: char) -> bool {
-    let joins = matches!(letter, '\u{200c}' | '\u{200d}' | '\u{fe0e}' | '\u{fe0f}');
+    let joins = matches!(letter, '\u{200c}'..='\u{200f}' | '\u{fe0e}' | '\u{fe0f}');
     letter.is_ascii() || letter.is_control() || joins || PRINTED.contains(&u32::from(letter))
 }
 
@@ -26,6 +31,9 @@ mod tests {
     #[test]
     fn letters_of_the_languages_around_are_printed() {
         assert!("Zażółć gęślą jaźń, ŵ ŷ, Îles, “…” – × → ½ €".chars().all(can_print));
-        assert!(!can_print('🏃') && !can_print('م'));
+        assert!(
+            "Розминка ґ є і ї, الإحماء، التهدئة؟ جسم گرم کرنا ٹ ڈ ڑ ں ھ ے ۔".chars().all(can_print)
+        );
+        assert!(!can_print('🏃') && !can_print('中'));
     }
 }

@@ -1,12 +1,19 @@
 //! The one catalogue of our own words on pages and paper (Fluent), by language.
 
+use fixed_decimal::Decimal;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use icu_decimal::DecimalFormatter;
+use icu_decimal::options::DecimalFormatterOptions;
+use icu_locale_core::Locale;
 use unic_langid::LanguageIdentifier;
 
-/// The labels of one language.
+/// The labels of one language, and how it writes decimals.
 pub struct Words {
     bundle: FluentBundle<FluentResource>,
+    language: String,
+    /// What stands before decimals: “.” or “,”.
+    decimal_mark: String,
 }
 
 impl std::fmt::Debug for Words {
@@ -16,24 +23,42 @@ impl std::fmt::Debug for Words {
 }
 
 impl Words {
-    /// Builds the catalogue from the shipped Fluent text, with a pack's own labels over it: what those
-    /// leave out stays as shipped.
+    /// Builds the catalogue from shipped Fluent texts, each over the one before it, with a pack's own
+    /// labels over all: what those leave out stays as shipped.
     ///
     /// # Errors
     /// Where the pack's own text is not Fluent: which line.
     ///
     /// # Panics
-    /// Where the shipped text is not: our own slip.
-    pub fn from_fluent(language: &str, shipped: &str, own: Option<&str>) -> Result<Self, String> {
+    /// Where a shipped text is not: our own slip.
+    pub fn from_fluent(
+        language: &str,
+        shipped: &[&str],
+        own: Option<&str>,
+    ) -> Result<Self, String> {
         let locale: LanguageIdentifier = language.parse().unwrap_or_default();
         let mut bundle = FluentBundle::new_concurrent(vec![locale]);
         // The marks that isolate right-to-left from left-to-right text would be printed as glyphs.
         bundle.set_use_isolating(false);
-        bundle.add_resource_overriding(read_labels(shipped).expect("the shipped labels are sound"));
+        for text in shipped {
+            let labels = read_labels(text).expect("the shipped labels are sound");
+            bundle.add_resource_overriding(labels);
+        }
         if let Some(own) = own {
             bundle.add_resource_overriding(read_labels(own)?);
         }
-        Ok(Self { bundle })
+        let decimal_mark = decimal_mark_of(language);
+        Ok(Self { bundle, language: language.to_owned(), decimal_mark })
+    }
+
+    /// The language of these labels, by its BCP 47 tag.
+    pub fn language(&self) -> &str {
+        &self.language
+    }
+
+    /// A number as this language writes it, from one with a point before its decimals.
+    pub fn number(&self, number: &str) -> String {
+        number.replace('.', &self.decimal_mark)
     }
 
     /// Whether there is a label of a key.
@@ -60,6 +85,22 @@ impl Words {
         let mut faults = Vec::new();
         self.bundle.format_pattern(pattern, Some(&args), &mut faults).into_owned()
     }
+}
+
+/// What stands before decimals in a language (Unicode CLDR), with the digits 0 to 9 in every one: school
+/// timers, tapes and scales show those, and children write their marks beside them.
+fn decimal_mark_of(language: &str) -> String {
+    let western = format!("{language}-u-nu-latn");
+    let Ok(locale) = western.parse::<Locale>() else { return ".".to_owned() };
+    let Ok(formatter) =
+        DecimalFormatter::try_new(locale.into(), DecimalFormatterOptions::default())
+    else {
+        return ".".to_owned();
+    };
+    let mut half = Decimal::from(15);
+    half.multiply_pow10(-1);
+    let written = formatter.format(&half).to_string();
+    written.trim_start_matches('1').trim_end_matches('5').to_owned()
 }
 
 /// Reads Fluent text, or says on which line it breaks off.
@@ -94,11 +135,21 @@ mod tests {
     #[test]
     fn own_labels_lie_over_the_shipped_ones() {
         let shipped = "easier = Easier\nattempts = { $count ->\n    [one] One attempt\n   *[other] { $count } attempts\n}\n";
-        let words = Words::from_fluent("en-GB", shipped, Some("easier = Simpler\n")).unwrap();
+        let words = Words::from_fluent("en-GB", &[shipped], Some("easier = Simpler\n")).unwrap();
         assert_eq!(words.say("easier"), "Simpler");
         assert_eq!(words.say_with("attempts", &[("count", Filling::Count(1))]), "One attempt");
         assert_eq!(words.say_with("attempts", &[("count", Filling::Count(3))]), "3 attempts");
-        let fault = Words::from_fluent("en-GB", shipped, Some("easier = a\n!!\n")).unwrap_err();
+        let fault = Words::from_fluent("en-GB", &[shipped], Some("easier = a\n!!\n")).unwrap_err();
         assert!(fault.starts_with("line 2"), "{fault}");
+    }
+
+    #[test]
+    fn decimals_are_written_as_the_language_does() {
+        // Unicode CLDR 46, numbers, symbols of the numbering system latn.
+        let marks =
+            [("en-GB", "."), ("cy", "."), ("fr", ","), ("es", ","), ("pl", ","), ("uk", ",")];
+        for (language, mark) in marks.into_iter().chain([("ar", "."), ("ur", "."), ("x!", ".")]) {
+            assert_eq!(decimal_mark_of(language), mark, "{language}");
+        }
     }
 }

@@ -25,8 +25,9 @@ const BARE: [&str; 5] = [
 ];
 
 /// Shown by files written by hand: the shared files, and what no text can show.
-const BY_HAND: [&str; 8] = [
+const BY_HAND: [&str; 9] = [
     "language-unknown",
+    "translation-unlabelled",
     "address-unsound",
     "thing-twice",
     "weight-grip",
@@ -149,6 +150,11 @@ fn place_of(rule: &Rule, name: &str) -> Option<(String, String)> {
             (!BARE.contains(&code)).then(|| (picture.into(), String::new()))
         }
         ("file-empty" | "file-misnamed", "example.yaml") => None,
+        // A translation is named after its original, which is sound.
+        (_, "example.fr.yaml") => Some((format!("{code}.fr.yaml"), code.into())),
+        ("translation-missing" | "translation-old" | "translation-too-much", _) => {
+            Some((format!("{code}.yaml"), "nothing".into()))
+        }
         // Its fault is its name.
         ("file-misnamed", name) => Some((name.into(), code.into())),
         // A finding about the pack stands in its first file.

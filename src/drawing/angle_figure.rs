@@ -3,6 +3,7 @@
 
 use super::pen::circle;
 use super::{Anchor, At, Drawing, Mark, Pen, Room, Tone};
+use crate::render::quantities::say_amount;
 use crate::words::Words;
 
 /// Distances by angle: degrees and metres.
@@ -26,7 +27,11 @@ pub fn draw_angle_figure(curves: Curves<'_>, words: &Words, room: Room) -> Drawi
     let foot = field.at((curves.best.0, 0.0));
     marks.push(Mark::line(top, foot, Pen::ink(0.9).dashed(2.0, 2.0)));
     marks.push(circle(top, 3.6, Some(Tone::Measured), Some(Pen::ink(1.4))));
-    let figure = format!("{:.0}°, {:.1} m", curves.best.0, curves.best.1);
+    let figure = format!(
+        "{:.0}° · {}",
+        curves.best.0,
+        say_amount(&format!("{:.1} m", curves.best.1), words)
+    );
     marks.push(Mark::words((top.0, top.1 - 7.0), figure.clone(), room.words, Anchor::Middle));
     let says = format!("{} {figure}", words.say("flight-figure-says"));
     Drawing { width: room.width, height: field.height, marks, says }
@@ -76,7 +81,7 @@ impl Field {
             let (x, y) = self.at((90.0, metres));
             let pen = if metres == 0.0 { Pen::ink(1.4) } else { Pen::soft(0.5) };
             marks.push(Mark::line((self.left, y), (x, y), pen));
-            let number = crate::plan::short_number(metres);
+            let number = words.number(&crate::plan::short_number(metres));
             marks.push(Mark::words((self.left - 4.0, y + size * 0.36), number, size, Anchor::End));
             metres += self.step;
         }

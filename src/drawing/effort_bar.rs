@@ -5,6 +5,7 @@ use super::pen::hatch;
 use super::{Anchor, Drawing, Mark, Pen, Room, Tone};
 use crate::plan::{EffortPlan, TimePlan};
 use crate::quantity::Duration;
+use crate::render::quantities::Said;
 use crate::words::Words;
 
 /// The bar’s height, and the room over it for the mark of the half.
@@ -42,7 +43,7 @@ pub fn draw_effort_bar(effort: &EffortPlan, time: &TimePlan, words: &Words, room
             let middle = (left + width / 2.0, OVER + BAR + room.words * 1.25);
             marks.push(Mark::words(middle, word.clone(), room.words, Anchor::Middle));
         }
-        said.push(format!("{word} {length}"));
+        said.push(format!("{word} {}", length.say(words)));
         left += width;
     }
     let half = room.width / 2.0;

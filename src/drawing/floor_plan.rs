@@ -5,6 +5,7 @@ use super::pen::{arrow, circle, dimension, hatch};
 use super::{Anchor, At, Drawing, Mark, Pen, Room, Tone};
 use crate::plan::{Floor, Footprint, PartFloor, Placement, Point, ZoneKind};
 use crate::quantity::Length;
+use crate::render::quantities::Said;
 use crate::words::{Filling, Words};
 
 /// Draws the plan. The floor is drawn where the footprint has a place on it.
@@ -14,7 +15,7 @@ pub fn draw_floor_plan(
     words: &Words,
     room: Room,
 ) -> Drawing {
-    let sheet = Sheet::new(part, floor, room);
+    let sheet = Sheet::new(part, floor, words, room);
     let mut marks = sheet.floor_marks();
     marks.extend(sheet.zone_marks());
     marks.extend(sheet.people_marks());
@@ -35,7 +36,7 @@ pub fn draw_floor_plan(
 
 fn says(footprint: &Footprint, words: &Words) -> String {
     let (width, length) = footprint.size();
-    let (width, length) = (width.to_string(), length.to_string());
+    let (width, length) = (width.say(words), length.say(words));
     words.say_with(
         "plan-says",
         &[("length", Filling::Text(&length)), ("width", Filling::Text(&width))],
@@ -53,6 +54,7 @@ struct Sheet<'p> {
     scale: f64,
     origin: At,
     room: Room,
+    words: &'p Words,
 }
 
 /// Room beside the plan for dimensions and their figures, in sizes of the words.
@@ -60,7 +62,7 @@ const LEFT: f32 = 3.2;
 const RIGHT: f32 = 4.2;
 
 impl<'p> Sheet<'p> {
-    fn new(part: &'p PartFloor, floor: Option<&'p Floor>, room: Room) -> Self {
+    fn new(part: &'p PartFloor, floor: Option<&'p Floor>, words: &'p Words, room: Room) -> Self {
         let placed = floor.zip(part.placement);
         let (placement, field) = match placed {
             Some((floor, placement)) => {
@@ -82,6 +84,7 @@ impl<'p> Sheet<'p> {
             scale,
             origin: (left, room.words * 1.7),
             room,
+            words,
         }
     }
 
@@ -161,12 +164,12 @@ impl<'p> Sheet<'p> {
         let mut marks = dimension(
             (corner.0, corner.1 + below),
             (right.0, right.1 + below),
-            &in_metres(length),
+            &in_metres(length, self.words),
             size,
         );
         let beside = size * 0.6;
         let (low, high) = ((right.0 + beside, right.1), (far.0 + beside, far.1));
-        marks.extend(dimension(high, low, &in_metres(width), size));
+        marks.extend(dimension(high, low, &in_metres(width, self.words), size));
         if !self.placement.is_askew() {
             marks.extend(self.chain_marks());
         }
@@ -192,7 +195,7 @@ impl<'p> Sheet<'p> {
             } else {
                 ((self.origin.0 - 5.0, from.1), (self.origin.0 - 5.0, to.1))
             };
-            marks.extend(chain_piece(from, to, is_level, &length.to_string(), size));
+            marks.extend(chain_piece(from, to, is_level, &length.say(self.words), size));
             along += millimetres(*length);
         }
         marks
@@ -222,7 +225,7 @@ impl<'p> Sheet<'p> {
         #[allow(clippy::cast_possible_truncation, reason = "points on a page")]
         let wide = (f64::from(bar) * self.scale) as f32;
         let y = self.bottom() + size * 2.2;
-        let (left, label) = (self.origin.0, Length::from_millimetres(bar).to_string());
+        let (left, label) = (self.origin.0, Length::from_millimetres(bar).say(self.words));
         let half = wide / 2.0;
         let marks = vec![
             Mark::rectangle((left, y), (half, 4.0), Some(Tone::Ink), Some(Pen::ink(0.8))),
@@ -370,6 +373,6 @@ fn millimetres(length: Length) -> f64 {
     clippy::cast_sign_loss,
     reason = "a floor is no longer than a length can be"
 )]
-fn in_metres(millimetres: f64) -> String {
-    Length::from_millimetres(millimetres.round() as u32).to_string()
+fn in_metres(millimetres: f64, words: &Words) -> String {
+    Length::from_millimetres(millimetres.round() as u32).say(words)
 }

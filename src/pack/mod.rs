@@ -28,18 +28,25 @@ pub use part::{
 pub use part_space::{FlightSaid, PartSpace};
 pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
 
+use crate::finding::Finding;
 use crate::place::{FileId, Files, Placed};
 use crate::quantity::{Ages, Date, Decimal, Length};
 use crate::read::words::Paper;
 use crate::read::{Line, Prose};
 
 /// A whole pack.
-#[derive(Debug)]
+#[derive(Clone, Debug)]
 pub struct Pack {
     pub title: String,
     pub school: Option<String>,
     /// BCP 47 tag of the language the sessions are written in.
     pub language: Placed<String>,
+    /// The other languages that it is published in, in the order of their tags.
+    pub languages: Vec<String>,
+    /// The sessions that are translated, with the pack’s own words.
+    pub translations: BTreeMap<String, Translation>,
+    /// What was met while translations were laid over their originals.
+    pub translation_slips: Vec<Finding>,
     pub paper: Paper,
     pub welcome: Option<Placed<Prose>>,
     /// The usual cautions, shown in every session after its own.
@@ -71,6 +78,34 @@ pub struct Pack {
 }
 
 impl Pack {
+    /// The pack as it is published in another of its languages: what is translated in that language, the
+    /// rest as it was written.
+    #[must_use]
+    pub fn in_language(&self, language: &str) -> Self {
+        let mut pack = self.clone();
+        pack.language = Placed::new(language.to_owned(), self.language.place);
+        // The teachers work in the pack’s own language.
+        pack.teacher_pages = false;
+        let Some(translation) = self.translations.get(language) else { return pack };
+        let translation = translation.clone();
+        if let Some(title) = translation.title {
+            pack.title = title;
+        }
+        pack.school = translation.school.or(pack.school);
+        pack.welcome = translation.welcome.or(pack.welcome);
+        pack.contact = translation.contact.or(pack.contact);
+        if !translation.cautions.is_empty() {
+            pack.cautions = translation.cautions;
+        }
+        pack.things.extend(translation.things);
+        for translated in translation.sessions {
+            if let Some(session) = pack.sessions.iter_mut().find(|s| s.id == translated.id) {
+                *session = translated;
+            }
+        }
+        pack
+    }
+
     /// Whether it is written in English, for what looks for English words.
     pub fn is_english(&self) -> bool {
         self.language.split(['-', '_']).next().is_some_and(|tag| tag.eq_ignore_ascii_case("en"))
@@ -88,6 +123,20 @@ impl Pack {
         }
         texts
     }
+}
+
+/// A pack in another language, as far as it is translated.
+#[derive(Clone, Debug, Default)]
+pub struct Translation {
+    pub title: Option<String>,
+    pub school: Option<String>,
+    pub welcome: Option<Placed<Prose>>,
+    pub cautions: Vec<Placed<Prose>>,
+    pub contact: Option<Placed<Line>>,
+    /// In no order: each stands for the session of the same id.
+    pub sessions: Vec<Session>,
+    /// The shared list with its names in this language, under the names of the original.
+    pub things: BTreeMap<String, Arc<Thing>>,
 }
 
 /// The department's curriculum list.

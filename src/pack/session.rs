@@ -16,6 +16,10 @@ pub struct Session {
     pub file: FileId,
     /// The path of its file inside the pack.
     pub path: String,
+    /// The language of its texts, as a BCP 47 tag.
+    pub language: String,
+    /// It is a translation, and its original has changed since.
+    pub is_old_translation: bool,
     pub title: Placed<Line>,
     pub summary: Placed<Line>,
     pub ages: Placed<Ages>,

@@ -16,6 +16,7 @@ pub mod compendium;
 pub mod pack_files;
 pub mod part_file;
 pub mod session_file;
+pub mod translation;
 pub mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -27,13 +28,17 @@ pub use desk::nearest;
 pub use part_time::PartTime;
 pub use text::{Line, Prose};
 
-use crate::finding::Finding;
+use crate::finding::{Finding, Severity};
 use crate::place::{FileId, Files, Place};
 use crate::quantity::Date;
 use crate::source::{Entry, EntryKind, Source};
 use desk::{Desk, FromNode};
+use node::Node;
 use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use session_file::SessionDoc;
+use translation::{
+    TranslatedDoc, TranslatedPack, read_pack_translation, read_translation, translation_of,
+};
 
 /// A document and the file it stands in.
 #[derive(Clone, Debug)]
@@ -54,6 +59,12 @@ pub struct Documents {
     pub curriculum: Option<Written<CurriculumDoc>>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
+    /// Sessions in other languages, in the order of their paths.
+    pub translations: Vec<TranslatedDoc>,
+    /// What pack.yaml says, in other languages.
+    pub pack_translations: Vec<TranslatedPack>,
+    /// What a rule tells of them.
+    pub translation_slips: Vec<Finding>,
     /// The bytes of every PNG and JPEG in the pack, by path.
     pub pictures: BTreeMap<String, Arc<[u8]>>,
     /// The files of the pack's own look, by path below its `look` folder.
@@ -92,6 +103,9 @@ pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents
         equipment: None,
         curriculum: None,
         sessions: Vec::new(),
+        translations: Vec::new(),
+        pack_translations: Vec::new(),
+        translation_slips: Vec::new(),
         pictures: BTreeMap::new(),
         look: BTreeMap::new(),
         paths: entries.iter().map(|entry| entry.path.clone()).collect(),
@@ -136,6 +150,8 @@ enum Outcome {
     Equipment(Option<EquipmentDoc>),
     Curriculum(Option<CurriculumDoc>),
     Session(Option<Box<SessionDoc>>),
+    /// It is laid over its original when that has been read.
+    Translation(Box<Node>),
     Nothing,
 }
 
@@ -157,10 +173,21 @@ fn read_yaml_files(
         })
         .map(|entry| (documents.files.add(entry.path.clone(), String::new()), entry))
         .collect();
+    let originals: BTreeSet<String> =
+        wanted.iter().filter_map(|(_, entry)| original_of(&entry.path, &documents.paths)).collect();
+    let mut trees: BTreeMap<String, Node> = BTreeMap::new();
+    let mut translations = Vec::new();
     // Files are read side by side; `collect` keeps them in the order of their paths.
-    let read: Vec<_> =
-        wanted.par_iter().map(|(file, entry)| (*file, read_one(source, *file, entry))).collect();
-    for (file, (text, outcome, findings)) in read {
+    let read: Vec<_> = wanted
+        .par_iter()
+        .map(|(file, entry)| (*file, entry, read_one(source, *file, entry, documents)))
+        .collect();
+    for (file, entry, (text, outcome, findings, tree)) in read {
+        if originals.contains(&entry.path)
+            && let Some(tree) = tree
+        {
+            trees.insert(entry.path.clone(), tree);
+        }
         documents.files.set_text(file, text);
         documents.findings.extend(findings);
         match outcome {
@@ -168,26 +195,65 @@ fn read_yaml_files(
             Outcome::Equipment(doc) => documents.equipment = doc.map(|doc| Written { file, doc }),
             Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
+            Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
             Outcome::Session(None) | Outcome::Nothing => {}
         }
     }
+    lay_translations(translations, &trees, documents);
 }
 
-fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcome, Vec<Finding>) {
+/// Lays translations over their originals.
+fn lay_translations(
+    translations: Vec<(String, Box<Node>)>,
+    trees: &BTreeMap<String, Node>,
+    documents: &mut Documents,
+) {
+    for (path, tree) in translations {
+        let Some((original, language)) = translation_of(&path) else { continue };
+        let Some(of) = trees.get(&original) else { continue };
+        let findings = &mut Vec::new();
+        if original == "pack.yaml" {
+            let pack = read_pack_translation(&language, of, &tree, findings);
+            documents.pack_translations.extend(pack);
+        } else {
+            let session = read_translation((&original, &language), of, &tree, findings);
+            documents.translations.extend(session);
+        }
+        let (problems, slips): (Vec<_>, Vec<_>) = std::mem::take(findings)
+            .into_iter()
+            .partition(|finding| finding.severity == Severity::Problem);
+        documents.findings.extend(problems);
+        documents.translation_slips.extend(slips);
+    }
+}
+
+/// The original of a translation, where it is in the pack.
+fn original_of(path: &str, paths: &BTreeSet<String>) -> Option<String> {
+    let (original, _) = translation_of(path)?;
+    paths.contains(&original).then_some(original)
+}
+
+/// The text of a file, what it came to, what was found, and its tree.
+type ReadFile = (String, Outcome, Vec<Finding>, Option<Node>);
+
+fn read_one(source: &dyn Source, file: FileId, entry: &Entry, documents: &Documents) -> ReadFile {
     let text = match text_of(source, file, entry) {
         Ok(text) => text,
-        Err(unread) => return (unread.shown, Outcome::Nothing, vec![*unread.finding]),
+        Err(unread) => return (unread.shown, Outcome::Nothing, vec![*unread.finding], None),
     };
     let tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
-        Err(fault) => return (text, Outcome::Nothing, vec![*fault]),
+        Err(fault) => return (text, Outcome::Nothing, vec![*fault], None),
     };
     if let Some(right) = misnamed(&entry.path) {
         let says = format!("This looks like the shared file {right}, but is read as a session.");
         let way_out =
             format!("Name it {right} and put it at the top of the pack, beside pack.yaml.");
         let fault = Finding::problem("file-misnamed", Place::top_of(file), says, way_out);
-        return (text, Outcome::Nothing, vec![fault]);
+        return (text, Outcome::Nothing, vec![fault], None);
+    }
+    if original_of(&entry.path, &documents.paths).is_some() {
+        return (text, Outcome::Translation(Box::new(tree)), Vec::new(), None);
     }
     let mut desk = Desk::default();
     let outcome = match entry.path.as_str() {
@@ -196,7 +262,7 @@ fn read_one(source: &dyn Source, file: FileId, entry: &Entry) -> (String, Outcom
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
         _ => Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new)),
     };
-    (text, outcome, desk.findings)
+    (text, outcome, desk.findings, Some(tree))
 }
 
 fn text_of(source: &dyn Source, file: FileId, entry: &Entry) -> Result<String, yaml::Unread> {

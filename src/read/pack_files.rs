@@ -16,6 +16,8 @@ record! {
         school: Option<Placed<Line>>,
         /// The language the sessions are written in, as a BCP 47 tag.
         language: Option<Placed<Line>>,
+        /// Other languages that pages and sheets are made in, as BCP 47 tags; those of translations are added.
+        languages: Vec<Placed<Line>>,
         /// A4 or Letter.
         paper: Option<Placed<Paper>>,
         /// The front page's words to families.

@@ -4,7 +4,7 @@ use crate::pack::{MisfitFault as Fault, Refused, Session, counted};
 use crate::plan::{EquipmentPlan, HomeThings};
 use crate::prose::plain_line;
 use crate::quantity::Ages;
-use crate::render::phrases::hold_together;
+use crate::render::quantities::Said;
 use crate::words::{Filling, Words};
 
 /// “4 pairs of rolled socks”
@@ -34,14 +34,14 @@ pub fn home_list(session: &Session, plan: &EquipmentPlan, words: &Words) -> Vec<
 /// “too heavy: 1.2 kg, at most 500 g for ages 8–11”
 pub fn fault_sentence(fault: &Fault, ages: Ages, words: &Words) -> String {
     let (key, found, asked) = match fault {
-        Fault::TooHeavy(found, asked) => ("misfit-heavy", found.to_string(), asked.to_string()),
-        Fault::TooLight(found, asked) => ("misfit-light", found.to_string(), asked.to_string()),
-        Fault::TooLarge(found, asked) => ("misfit-large", found.to_string(), asked.to_string()),
-        Fault::TooSmall(found, asked) => ("misfit-small", found.to_string(), asked.to_string()),
+        Fault::TooHeavy(found, asked) => ("misfit-heavy", found.say(words), asked.say(words)),
+        Fault::TooLight(found, asked) => ("misfit-light", found.say(words), asked.say(words)),
+        Fault::TooLarge(found, asked) => ("misfit-large", found.say(words), asked.say(words)),
+        Fault::TooSmall(found, asked) => ("misfit-small", found.say(words), asked.say(words)),
         Fault::NotSoft => ("misfit-hard", String::new(), String::new()),
         Fault::Lacks(quality) => ("misfit-lacks", String::new(), quality.clone()),
     };
-    let (found, asked, ages) = (hold_together(&found), hold_together(&asked), ages.to_string());
+    let ages = ages.to_string();
     let with = [
         ("found", Filling::Text(&found)),
         ("asked", Filling::Text(&asked)),

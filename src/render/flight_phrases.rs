@@ -1,7 +1,7 @@
 //! Sentences about flights, for the teacher’s answers.
 
 use crate::plan::FlightPlan;
-use crate::render::phrases::hold_together;
+use crate::render::quantities::{Said, say_amount};
 use crate::words::{Filling, Words};
 
 /// What becomes of a throw or a toss, with its headroom and what a room allows; figures to the
@@ -9,13 +9,13 @@ use crate::words::{Filling, Words};
 pub fn flight_sentences(plan: &FlightPlan, words: &Words) -> Vec<String> {
     let flight = &plan.flight;
     let named = plan.ball.as_ref().map(|(name, _)| name.as_str());
-    let metres = |value: f64| hold_together(&format!("{value:.2} m"));
+    let metres = |value: f64| say_amount(&format!("{value:.2} m"), words);
     let (speed, angle) =
-        (format!("{:.1}", plan.release.speed), format!("{:.0}", plan.release.angle));
+        (words.number(&format!("{:.1}", plan.release.speed)), format!("{:.0}", plan.release.angle));
     let (height, apex) = (metres(plan.release.height), metres(flight.apex));
     let (distance, time) =
-        (metres(flight.distance), hold_together(&format!("{:.2} s", flight.time)));
-    let landing = format!("{:.1}", flight.landing_speed);
+        (metres(flight.distance), say_amount(&format!("{:.2} s", flight.time), words));
+    let landing = words.number(&format!("{:.1}", flight.landing_speed));
     let with = [
         ("speed", Filling::Text(&speed)),
         ("angle", Filling::Text(&angle)),
@@ -35,10 +35,10 @@ pub fn flight_sentences(plan: &FlightPlan, words: &Words) -> Vec<String> {
         }
         None => words.say("flight-no-drag"),
     });
-    let headroom = hold_together(&plan.headroom.to_string());
+    let headroom = plan.headroom.say(words);
     sentences.push(words.say_with("flight-headroom", &[("height", Filling::Text(&headroom))]));
     if let Some((ceiling, best)) = plan.ceiling.zip(plan.best_in_room) {
-        let (ceiling, angle) = (hold_together(&ceiling.to_string()), format!("{:.0}", best.angle));
+        let (ceiling, angle) = (ceiling.say(words), format!("{:.0}", best.angle));
         let distance = metres(best.distance);
         let with = [
             ("ceiling", Filling::Text(&ceiling)),

@@ -62,17 +62,32 @@ impl<'p> House<'p> {
     /// Whether there are labels of a language.
     pub fn has_words(&self, language: &str) -> bool {
         self.file(&words_path(language)).is_some()
+            || shipped_file(&words_path(primary_of(language))).is_some()
     }
 
-    /// The labels of a language, or the usual ones.
+    /// The languages that labels are shipped in, by their tags in order.
+    pub fn shipped_languages() -> Vec<String> {
+        let folder = STATIC.get_dir("words").into_iter().flat_map(Dir::files);
+        let mut tags: Vec<String> = folder
+            .filter_map(|file| file.path().file_stem()?.to_str().map(ToOwned::to_owned))
+            .collect();
+        tags.sort();
+        tags
+    }
+
+    /// The labels of a language, with the usual ones where it has none: those of `fr` serve `fr-CA`, and
+    /// what no nearer catalogue says is said in British English.
     ///
     /// # Errors
     /// Where the pack's own labels can't be read.
     pub fn words(&self, language: &str) -> Result<Words, RenderFault> {
         let known = if self.has_words(language) { language } else { USUAL_LABELS };
         let file = words_path(known);
-        let shipped = shipped_file(&file).or_else(|| shipped_file(&words_path(USUAL_LABELS)));
-        let shipped = String::from_utf8_lossy(shipped.unwrap_or_default());
+        let layers = [words_path(USUAL_LABELS), words_path(primary_of(known)), file.clone()];
+        let shipped: Vec<&str> = layers
+            .iter()
+            .filter_map(|path| std::str::from_utf8(shipped_file(path)?).ok())
+            .collect();
         let own = self.own.get(&file).map(|own| String::from_utf8_lossy(own));
         Words::from_fluent(known, &shipped, own.as_deref())
             .map_err(|says| RenderFault { file: format!("look/{file}"), says })
@@ -88,6 +103,11 @@ pub fn shipped_file(path: &str) -> Option<&'static [u8]> {
         _ => return None,
     };
     shipped.get_file(rest).map(include_dir::File::contents)
+}
+
+/// “fr” of “fr-CA”.
+fn primary_of(language: &str) -> &str {
+    language.split('-').next().unwrap_or(language)
 }
 
 fn words_path(language: &str) -> String {

@@ -7,6 +7,7 @@ pub mod house;
 pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
+pub mod quantities;
 pub mod site;
 
 use std::collections::BTreeMap;
@@ -30,6 +31,10 @@ pub struct Publication<'p> {
     pub gather_set: GatherSet,
     pub words: Arc<Words>,
     pub house: House<'p>,
+    /// Every language that the pack is published in, its own first.
+    pub editions: &'p [Edition],
+    /// Which of them this is.
+    pub edition: usize,
     /// Called once for each session that a renderer has finished.
     pub on_session: &'p (dyn Fn() + Sync),
 }
@@ -38,6 +43,17 @@ impl fmt::Debug for Publication<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.debug_struct("Publication").field("pack", &self.pack.title).finish_non_exhaustive()
     }
+}
+
+/// One of the languages that a pack is published in.
+#[derive(Clone, Debug)]
+pub struct Edition {
+    /// A BCP 47 tag.
+    pub language: String,
+    /// Its name in itself: “Français”.
+    pub name: String,
+    /// The folder that it stands in, with a slash; nothing for the pack’s own, which stands at the top.
+    pub folder: String,
 }
 
 /// Why a pack could not be rendered: only a pack's own look can cause it.
@@ -103,23 +119,61 @@ pub fn page_path(session: &SessionId) -> String {
 /// # Errors
 /// Where a template or other file of the pack's own look can't be used.
 pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle, RenderFault> {
-    with_publication(pack, on_session, |publication| {
+    let editions = editions_of(pack)?;
+    let mut bundle = render_edition(pack, &editions, 0, on_session)?;
+    for edition in 1..editions.len() {
+        let translated = pack.in_language(&editions[edition].language);
+        let rendered = render_edition(&translated, &editions, edition, &|| {})?;
+        let folder = &editions[edition].folder;
+        bundle.extend(rendered.into_iter().map(|(path, bytes)| (format!("{folder}{path}"), bytes)));
+    }
+    Ok(bundle)
+}
+
+/// Renders the sheets of the pack’s own language alone.
+///
+/// # Errors
+/// Where a font or label of the pack's own look can't be used.
+pub fn render_sheets_of(pack: &Pack) -> Result<Bundle, RenderFault> {
+    let editions = editions_of(pack)?;
+    with_publication(pack, &editions, 0, &|| (), print::render_sheets)
+}
+
+/// The pack’s own language and the others it asks for or has translations in.
+fn editions_of(pack: &Pack) -> Result<Vec<Edition>, RenderFault> {
+    let house = House::new(&pack.look);
+    let others = pack.languages.iter().map(|language| (language, format!("{language}/")));
+    std::iter::once((&pack.language.value, String::new()))
+        .chain(others)
+        .map(|(language, folder)| {
+            let name = if house.has_words(language) {
+                house.words(language)?.say("language-name")
+            } else {
+                language.clone()
+            };
+            Ok(Edition { language: language.clone(), name, folder })
+        })
+        .collect()
+}
+
+/// The pages and sheets of one language, by their paths below its folder.
+fn render_edition(
+    pack: &Pack,
+    editions: &[Edition],
+    edition: usize,
+    on_session: &(dyn Fn() + Sync),
+) -> Result<Bundle, RenderFault> {
+    with_publication(pack, editions, edition, on_session, |publication| {
         let mut bundle = site::render_site(publication)?;
         bundle.append(&mut print::render_sheets(publication)?);
         Ok(bundle)
     })
 }
 
-/// Renders the sheets alone.
-///
-/// # Errors
-/// Where a font or label of the pack's own look can't be used.
-pub fn render_sheets_of(pack: &Pack) -> Result<Bundle, RenderFault> {
-    with_publication(pack, &|| (), print::render_sheets)
-}
-
 fn with_publication(
     pack: &Pack,
+    editions: &[Edition],
+    edition: usize,
     on_session: &(dyn Fn() + Sync),
     render: impl Fn(&Publication<'_>) -> Result<Bundle, RenderFault>,
 ) -> Result<Bundle, RenderFault> {
@@ -131,6 +185,8 @@ fn with_publication(
         gather_set: plan_gather_set(pack),
         words: Arc::new(house.words(&pack.language)?),
         house,
+        editions,
+        edition,
         on_session,
     };
     render(&publication)

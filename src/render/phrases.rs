@@ -6,6 +6,7 @@ use crate::prose::plain_line;
 use crate::quantity::{Duration, Length, Mass, Range};
 use crate::read::PartTime;
 use crate::read::words::{Effort, Measured, Whereabouts};
+use crate::render::quantities::{Said, say_size};
 use crate::words::{Filling, Words};
 
 /// The languages written from right to left, by their BCP 47 primary subtag (Unicode CLDR).
@@ -45,7 +46,7 @@ pub fn time_pieces(time: &PartTime, words: &Words) -> Vec<String> {
         return Vec::new();
     }
     let piece = |key: &str, length: Duration| {
-        let amount = hold_together(&length.to_string());
+        let amount = length.say(words);
         (!length.is_zero()).then(|| words.say_with(key, &[("amount", Filling::Text(&amount))]))
     };
     let work = time.counts.map_or_else(
@@ -102,8 +103,8 @@ pub fn place_name(whereabouts: &[Whereabouts], words: &Words) -> String {
 }
 
 /// “4 m × 2 m” of floor.
-pub fn floor_size(space: &Space) -> String {
-    hold_together(&format!("{} × {}", space.length, space.width))
+pub fn floor_size(space: &Space, words: &Words) -> String {
+    say_size(space.length.value, space.width.value, words)
 }
 
 /// A list in words: `grass, carpet or a mat`.
@@ -154,8 +155,8 @@ pub fn fitness_of(
     soft: Option<bool>,
 ) -> Option<String> {
     let mut said: Vec<String> = Vec::new();
-    said.extend(mass.map(|mass| hold_together(&mass.to_string())));
-    said.extend(size.map(|size| hold_together(&size.to_string())));
+    said.extend(mass.map(|mass| mass.say(words)));
+    said.extend(size.map(|size| size.say(words)));
     said.extend((soft == Some(true)).then(|| words.say("soft")));
     (!said.is_empty()).then(|| said.join(", "))
 }

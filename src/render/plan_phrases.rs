@@ -5,7 +5,7 @@ use crate::plan::{EffortPlan, Fitted, MarksPlan, OtherSlot, TapeStep};
 use crate::prose::plain_line;
 use crate::quantity::{Duration, Length};
 use crate::read::words::Better;
-use crate::render::phrases::hold_together;
+use crate::render::quantities::{Said, say_amount};
 use crate::words::{Filling, Words};
 
 /// “From the middle of the line, measure 6 m twice …”
@@ -28,18 +28,16 @@ pub fn tape_sentence(step: &TapeStep, words: &Words) -> String {
         TapeStep::Around { margin } => ("tape-around", vec![("margin", *margin)]),
         TapeStep::Wait { behind } => ("tape-wait", vec![("behind", *behind)]),
     };
-    let said: Vec<(&str, String)> = lengths
-        .into_iter()
-        .map(|(name, length)| (name, hold_together(&length.to_string())))
-        .collect();
+    let said: Vec<(&str, String)> =
+        lengths.into_iter().map(|(name, length)| (name, length.say(words))).collect();
     let with: Vec<(&str, Filling<'_>)> =
         said.iter().map(|(name, text)| (*name, Filling::Text(text))).collect();
     words.say_with(key, &with)
 }
 
 /// “20 min”
-pub fn slot_name(slot: Duration) -> String {
-    hold_together(&slot.to_string())
+pub fn slot_name(slot: Duration, words: &Words) -> String {
+    slot.say(words)
 }
 
 /// What to leave out and what to change: “Leave out Leap again. The widening brook: 4 min (3 rounds).”
@@ -47,7 +45,7 @@ pub fn slot_sentence(other: &OtherSlot, session: &Session, words: &Words) -> Str
     let fitted = match &other.fit {
         Ok(fitted) => fitted,
         Err(short) => {
-            let by = hold_together(&short.by.to_string());
+            let by = short.by.say(words);
             return words.say_with("slot-too-short", &[("by", Filling::Text(&by))]);
         }
     };
@@ -63,7 +61,7 @@ pub fn slot_sentence(other: &OtherSlot, session: &Session, words: &Words) -> Str
     }
     for (part, fitted) in pairs() {
         let Fitted::Changed(length, rounds) = fitted else { continue };
-        let (title, time) = (plain_line(&part.title), hold_together(&length.to_string()));
+        let (title, time) = (plain_line(&part.title), length.say(words));
         let mut with = vec![("part", Filling::Text(&title)), ("time", Filling::Text(&time))];
         let key = match rounds {
             Some(rounds) => {
@@ -75,7 +73,7 @@ pub fn slot_sentence(other: &OtherSlot, session: &Session, words: &Words) -> Str
         sentences.push(words.say_with(key, &with));
     }
     if fitted.unfilled >= Duration::from_minutes(1) {
-        let left = hold_together(&fitted.unfilled.to_string());
+        let left = fitted.unfilled.say(words);
         sentences.push(words.say_with("slot-left", &[("time", Filling::Text(&left))]));
     }
     if sentences.is_empty() { words.say("slot-same") } else { sentences.join(" ") }
@@ -88,7 +86,7 @@ pub fn points_sentence(marks: &MarksPlan, words: &Words) -> Option<String> {
         .steps
         .iter()
         .map(|(mark, points)| {
-            let mark = hold_together(&marks.rule.show(*mark));
+            let mark = say_amount(&marks.rule.show(*mark), words);
             let with = [("points", Filling::Count(*points)), ("mark", Filling::Text(&mark))];
             words.say_with(key, &with)
         })
@@ -100,7 +98,7 @@ pub fn points_sentence(marks: &MarksPlan, words: &Words) -> Option<String> {
 /// The longest time with nobody moving: “1 min 10 s, in Heron and pike”.
 pub fn still_sentence(effort: &EffortPlan, session: &Session, words: &Words) -> String {
     let still = effort.longest_still;
-    let time = hold_together(&still.length.to_string());
+    let time = still.length.say(words);
     let part =
         session.parts.get(still.part).map(|part| plain_line(&part.title)).unwrap_or_default();
     words

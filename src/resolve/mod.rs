@@ -4,6 +4,7 @@
 mod equipment;
 mod parts;
 mod pictures;
+mod translations;
 
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
@@ -11,7 +12,7 @@ use std::sync::Arc;
 
 use crate::pack::{
     Adaptations, AdultTime, Curriculum, Film, Pack, Question, Session, SessionId, Space, Standing,
-    Statement, Thing,
+    Statement, Thing, Translation,
 };
 use crate::place::{FileId, Files, Place, Placed};
 use crate::quantity::{Decimal, Length};
@@ -35,6 +36,9 @@ pub fn resolve_pack(documents: Documents) -> Pack {
     let things = documents.equipment.map(|written| equipment::resolve_things(written.doc));
     let (things, things_twice) = things.unwrap_or_default();
     let shared = documents.pack.as_ref().map(|written| &written.doc);
+    let translated = (documents.pack_translations, documents.translations);
+    let translations =
+        translations::resolve_translations(translated, &documents.files, shared, &things);
     let mut sessions: Vec<Session> = documents
         .sessions
         .into_iter()
@@ -48,6 +52,9 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         title: title_of(shared.as_ref(), &documents.name),
         school: shared.as_ref().and_then(|doc| doc.school.as_ref()).map(ToString::to_string),
         language: language_of(shared.as_ref(), top),
+        languages: languages_of(shared.as_ref(), &translations),
+        translations,
+        translation_slips: documents.translation_slips,
         paper: shared.as_ref().and_then(|doc| doc.paper.as_ref()).map_or(Paper::A4, |p| p.value),
         teacher_pages: shared
             .as_ref()
@@ -93,6 +100,21 @@ fn language_of(shared: Option<&PackDoc>, top: Place) -> Placed<String> {
     }
 }
 
+/// The languages that pack.yaml asks for and those of the translations, but for the pack’s own.
+fn languages_of(
+    shared: Option<&PackDoc>,
+    translations: &BTreeMap<String, Translation>,
+) -> Vec<String> {
+    let own = shared.and_then(|doc| doc.language.as_ref());
+    let own = own.map_or_else(|| USUAL_LANGUAGE.to_owned(), ToString::to_string);
+    let asked = shared.into_iter().flat_map(|doc| &doc.languages).map(ToString::to_string);
+    let mut languages: Vec<String> = asked.chain(translations.keys().cloned()).collect();
+    languages.retain(|language| *language != own);
+    languages.sort();
+    languages.dedup();
+    languages
+}
+
 fn resolve_curriculum(doc: CurriculumDoc) -> Curriculum {
     let (mut statements, mut twice) = (BTreeMap::new(), Vec::new());
     for written in doc.statements {
@@ -126,6 +148,8 @@ fn resolve_session(
     Session {
         id: SessionId::of_path(&path),
         file,
+        language: language_of(shared, Place::top_of(file)).value,
+        is_old_translation: false,
         title: doc.title,
         summary: doc.summary,
         ages: doc.ages,

@@ -364,3 +364,25 @@ review-own = Your own answer.
 review-help = These are model answers. A child’s own words are as good where they mean the same.
 fact-headroom = Headroom
 record-look-for = Look for
+
+## Quantities
+
+amount-m = { $number } m
+amount-cm = { $number } cm
+amount-mm = { $number } mm
+amount-kg = { $number } kg
+amount-g = { $number } g
+amount-min = { $number } min
+amount-s = { $number } s
+amount-min-s = { $minutes } { $seconds }
+amount-at-most = at most { $amount }
+amount-at-least = at least { $amount }
+amount-any = any
+
+## Languages
+
+languages = Other languages
+language-name = English
+shown-in-original = This session has not been translated yet. It is shown in { $language }.
+translation-old = The original has changed since this was translated.
+language-unnamed = its own language

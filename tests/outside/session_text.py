@@ -5,6 +5,7 @@ every scalar here is the text that stands in the file.
 """
 
 import functools
+import re
 import unicodedata
 
 import yaml
@@ -12,6 +13,8 @@ from markdown_it import MarkdownIt
 
 KINDS = ["warm_up", "technique", "challenge", "stretch", "cool_down"]
 SHARED = ["pack.yaml", "equipment.yaml", "curriculum.yaml"]
+# brook-leap.fr.yaml
+TRANSLATION = re.compile(r"\.[a-z]{2,3}(-[A-Za-z0-9]+)*\.yaml$")
 HYPHENS = "-\u00ad\u2010\u2011"
 COMMONMARK = MarkdownIt("commonmark", {"html": False})
 
@@ -22,8 +25,12 @@ def read_yaml(path):
 
 
 def session_files(pack):
-    """Every session of a pack by its id, in the order of the ids."""
-    files = [path for path in pack.rglob("*.yaml") if path.relative_to(pack).as_posix() not in SHARED]
+    """Every session of a pack by its id, in the order of the ids; translations stand beside them."""
+    files = [
+        path
+        for path in pack.rglob("*.yaml")
+        if path.relative_to(pack).as_posix() not in SHARED and not TRANSLATION.search(path.name)
+    ]
     return {path.relative_to(pack).with_suffix("").as_posix(): path for path in sorted(files)}
 
 

@@ -11,6 +11,7 @@ use crate::picture::pixels_of;
 use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
 use crate::render::plan_phrases::{points_sentence, slot_name, slot_sentence};
+use crate::render::quantities::Said;
 use crate::words::Filling;
 
 /// The sizes that the words of a card are tried in, largest first: running text and key points.
@@ -43,7 +44,7 @@ pub fn part_strips(
 /// “5 min” large, with the effort’s steps and word at the right, and the pieces of the time below.
 fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>) {
     let Some(time) = &part.time else { return };
-    let total = crate::plan::total_of(time).to_string();
+    let total = crate::plan::total_of(time).say(source.words);
     let kind = Type::FIGURE;
     let width = column.width;
     let shaped = column.shaper.shape(&one(total), kind, width);
@@ -59,7 +60,7 @@ fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSourc
             items.extend(place_marks(effort_steps(effort.value, (steps, 1.5), 13.0)));
         }
     }
-    column.line_of_words(kind.leading, items);
+    column.line_of_words(column.shaper.leading(kind), items);
     column.keep_with_next();
     let pieces = time_pieces(time, source.words);
     if !pieces.is_empty() {
@@ -297,7 +298,7 @@ fn other_slots(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type
     }
     column.label(&source.words.say("slots"), Type::LABEL);
     for other in &source.plans.other_slots {
-        let slot = slot_name(other.slot);
+        let slot = slot_name(other.slot, source.words);
         let slot = source.words.say_with("slot-in", &[("time", Filling::Text(&slot))]);
         let said = slot_sentence(other, source.session, source.words);
         column.gap(1.5);

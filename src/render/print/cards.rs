@@ -169,7 +169,7 @@ fn lay_head(
     let mut words = Vec::new();
     for line in shaper.shape(&one(title), Type::CARD_TITLE, cell.width) {
         words.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
-        y += Type::CARD_TITLE.leading;
+        y += shaper.leading(Type::CARD_TITLE);
     }
     items.push(read_unless(goes_on, Role::Heading(1), words, shaper));
     (items, y + if goes_on { 8.0 } else { 4.0 })

@@ -16,16 +16,26 @@ pub enum Face {
     Regular,
     Bold,
     Italic,
+    Arabic,
+    ArabicBold,
 }
 
 impl Face {
-    pub const ALL: [Self; 3] = [Self::Regular, Self::Bold, Self::Italic];
+    pub const ALL: [Self; 5] =
+        [Self::Regular, Self::Bold, Self::Italic, Self::Arabic, Self::ArabicBold];
+
+    /// Whether it is cut for the Arabic script, of which Urdu’s letters are a part.
+    pub const fn is_arabic(self) -> bool {
+        matches!(self, Self::Arabic | Self::ArabicBold)
+    }
 
     const fn file(self) -> &'static str {
         match self {
             Self::Regular => "static/type/Andika-Regular.ttf",
             Self::Bold => "static/type/Andika-Bold.ttf",
             Self::Italic => "static/type/Andika-Italic.ttf",
+            Self::Arabic => "static/type/HomegroundNaskh-Regular.ttf",
+            Self::ArabicBold => "static/type/HomegroundNaskh-Bold.ttf",
         }
     }
 
@@ -35,6 +45,8 @@ impl Face {
             Self::Regular => "HGREGA",
             Self::Bold => "HGBOLD",
             Self::Italic => "HGITAL",
+            Self::Arabic => "HGNASK",
+            Self::ArabicBold => "HGNASB",
         }
     }
 }
@@ -49,6 +61,8 @@ pub struct LoadedFace {
     /// Advance of each glyph in thousandths of the size, cut to whole numbers as the PDF's width
     /// table has them.
     pub widths: Vec<f32>,
+    /// Ascent and descent, in sizes.
+    heights: (f32, f32),
 }
 
 /// All faces.
@@ -77,6 +91,11 @@ impl Faces {
         self.loaded.iter().find(|face| face.blob.id() == id)
     }
 
+    /// Ascent and descent of the upright face, in sizes.
+    pub fn upright_metrics(&self) -> (f32, f32) {
+        self.get(Face::Regular).heights
+    }
+
     pub fn get(&self, face: Face) -> &LoadedFace {
         &self.loaded[face as usize]
     }
@@ -88,7 +107,13 @@ fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
         blob: Blob::new(Arc::new(bytes.to_vec())),
         parsed: ParsedFont::from_bytes(bytes, 0, &mut Vec::new())?,
         widths: widths_of(bytes)?,
+        heights: heights_of(bytes)?,
     })
+}
+
+fn heights_of(bytes: &[u8]) -> Option<(f32, f32)> {
+    let metrics = FontRef::new(bytes).ok()?.metrics(Size::new(1.0), LocationRef::default());
+    Some((metrics.ascent, metrics.descent.abs()))
 }
 
 fn widths_of(bytes: &[u8]) -> Option<Vec<f32>> {

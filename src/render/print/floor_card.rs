@@ -7,8 +7,8 @@ use super::strip::{Column, Seat, Strip};
 use crate::drawing::{Room, draw_floor_plan};
 use crate::plan::SharedFloor;
 use crate::prose::{Block, Marker, Run, plain_line};
-use crate::render::phrases::hold_together;
 use crate::render::plan_phrases::tape_sentence;
+use crate::render::quantities::Said;
 use crate::words::Filling;
 
 /// What a floor’s card says: the parts it is for, the plan, the headroom, the steps with the tape.
@@ -53,7 +53,7 @@ fn remarks(shared: &SharedFloor<'_>, source: &SheetSource<'_>) -> Vec<String> {
     let words = source.words;
     let mut said = Vec::new();
     if let Some(height) = shared.floor.footprint.headroom {
-        let height = hold_together(&height.to_string());
+        let height = height.say(source.words);
         said.push(words.say_with("plan-headroom", &[("height", Filling::Text(&height))]));
     }
     match shared.floor.placement {

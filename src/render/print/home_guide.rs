@@ -14,9 +14,10 @@ use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::equipment_phrases::home_list;
 use crate::render::phrases::{
-    effort_name, floor_size, hold_together, limits_of, need_name, part_name, place_name,
-    substitute_name, surface_names,
+    effort_name, floor_size, limits_of, need_name, part_name, place_name, substitute_name,
+    surface_names,
 };
+use crate::render::quantities::Said;
 use crate::words::Filling;
 
 /// Sizes of the running text, largest first: the largest that fills one page is taken.
@@ -87,9 +88,9 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
     let space = session.space.as_ref();
     let rows = [
         Some((session.ages.to_string(), "fact-ages")),
-        Some((minutes.to_string(), "fact-time")),
-        space.map(|s| (floor_size(s), "fact-space")),
-        space.and_then(|s| s.height.as_ref()).map(|height| (height.to_string(), "fact-headroom")),
+        Some((minutes.say(words), "fact-time")),
+        space.map(|s| (floor_size(s, words), "fact-space")),
+        space.and_then(|s| s.height.as_ref()).map(|height| (height.say(words), "fact-headroom")),
         space.map(|s| (place_name(&s.whereabouts, words), "fact-place")),
         main_effort(session, &source.plans.time)
             .map(|effort| (effort_name(effort, words), "fact-effort")),
@@ -139,7 +140,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
                 Run::bold(format!("{}\u{2002}", span.start.clock())),
                 Run::plain(format!("{name}: ")),
                 Run::bold(plain_line(&part.title)),
-                Run::plain(format!(" · {}", hold_together(&span.total.to_string()))),
+                Run::plain(format!(" · {}", span.total.say(source.words))),
             ]
         })
         .collect();
@@ -158,7 +159,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
             let mut words = Vec::new();
             for line in lines {
                 words.extend(placed(line, left).map(|item| item.moved(0.0, y)));
-                y += Type::SMALL.leading;
+                y += column.shaper.leading(Type::SMALL);
             }
             let text = Item::group(Role::EntryText, column.shaper.next_key(), words);
             let whole = Item::group(Role::Entry, column.shaper.next_key(), vec![text]);
@@ -170,7 +171,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
             ));
         }
         #[allow(clippy::cast_precision_loss, reason = "a title is a few lines at most")]
-        column.drawing(Type::SMALL.leading * tall as f32, items);
+        column.drawing(column.shaper.leading(Type::SMALL) * tall as f32, items);
     }
 }
 
@@ -277,7 +278,7 @@ fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     for (key, time) in [("adult-nearby-for", &adult.nearby), ("adult-helping-for", &adult.helping)]
     {
         let Some(time) = time else { continue };
-        let time = time.to_string();
+        let time = time.say(words);
         let sentence = words.say_with(key, &[("time", Filling::Text(&time))]);
         runs.push(Run::plain(format!("{sentence} ")));
     }

@@ -28,6 +28,8 @@ mod writer;
 use rayon::prelude::*;
 
 use super::{Bundle, GATHER_SHEET, Publication, RenderFault, Sheet};
+use crate::render::phrases::is_right_to_left;
+use crate::words::Words;
 use faces::Faces;
 use page::Page;
 use shaper::Shaper;
@@ -48,7 +50,7 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFaul
     let bundle = sessions
         .par_iter()
         .map_init(
-            || (Shaper::new(&faces), Writer::new(&faces)),
+            || (Shaper::new(&faces, publication.words.language()), Writer::new(&faces)),
             |(shaper, writer), (session, plans)| {
                 let source = SheetSource {
                     session,
@@ -74,7 +76,8 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFaul
 /// The one sheet that is for the whole pack.
 fn render_gather(faces: &Faces, publication: &Publication<'_>) -> Vec<u8> {
     let Publication { pack, gather_set, words, .. } = publication;
-    let pages = gather::lay_gather(&mut Shaper::new(faces), pack, gather_set, words);
+    let mut shaper = Shaper::new(faces, words.language());
+    let pages = turned(gather::lay_gather(&mut shaper, pack, gather_set, words), words);
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -101,12 +104,21 @@ fn render_session(
 }
 
 fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) -> Vec<Page> {
-    match sheet {
+    let pages = match sheet {
         Sheet::Cards => cards::lay_cards(shaper, source),
         Sheet::HomeGuide => home_guide::lay_home_guide(shaper, source),
         Sheet::Record => record::lay_record(shaper, source),
         Sheet::Review => review::lay_review(shaper, source),
+    };
+    turned(pages, source.words)
+}
+
+/// Pages as their script runs: mirrored where it runs from right to left.
+fn turned(pages: Vec<Page>, words: &Words) -> Vec<Page> {
+    if !is_right_to_left(words.language()) {
+        return pages;
     }
+    pages.into_iter().map(Page::mirrored).collect()
 }
 
 fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
@@ -114,7 +126,7 @@ fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
     About {
         title: format!("{} – {}", source.title(), source.words.say(sheet.word_key())),
         author: source.pack.school.clone().unwrap_or_else(|| source.pack.title.clone()),
-        language: source.pack.language.value.clone(),
+        language: source.session.language.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),
     }
 }

@@ -2,6 +2,7 @@
 //! nothing of PDF; the writer is the one module behind it.
 
 use super::faces::Face;
+use super::structure::{room_of, words_of};
 
 /// Points in a millimetre.
 pub const MM: f32 = 72.0 / 25.4;
@@ -162,7 +163,49 @@ impl std::fmt::Display for GlyphText {
     }
 }
 
+impl Page {
+    /// The page turned round for a script that runs from right to left: what began at the left begins at
+    /// the right, columns and cards follow from right to left. Lines of words are not turned inside: the
+    /// shaper places their runs from the line’s right end for it.
+    #[must_use]
+    pub fn mirrored(mut self) -> Self {
+        let wide = self.width;
+        self.items = self.items.into_iter().map(|item| item.mirrored(wide)).collect();
+        self
+    }
+}
+
 impl Item {
+    /// The same item as far from the right edge as it was from the left.
+    #[must_use]
+    fn mirrored(mut self, wide: f32) -> Self {
+        let turn = |at: &mut At| at.0 = wide - at.0;
+        match &mut self {
+            Self::Glyphs(run) => turn(&mut run.at),
+            Self::Line { from, to, .. } => {
+                turn(from);
+                turn(to);
+            }
+            Self::Shape { outline, .. } => {
+                for corner in outline {
+                    turn(&mut corner.at);
+                }
+            }
+            Self::Picture { at, width, .. } => at.0 = wide - at.0 - *width,
+            Self::Group { tag, items } => {
+                // A figure without words is read as it is, such as a code to scan: it is moved over whole.
+                let is_wordless = words_of(items).is_empty() && matches!(tag.role, Role::Figure(_));
+                let [left, _, right, _] = room_of(items, &|_| 0.0);
+                let turn = |item: Self| match is_wordless {
+                    true => item.moved(wide - left - right, 0.0),
+                    false => item.mirrored(wide),
+                };
+                *items = std::mem::take(items).into_iter().map(turn).collect();
+            }
+        }
+        self
+    }
+
     /// A solid line.
     pub fn line(from: At, to: At, thickness: f32) -> Self {
         Self::Line { from, to, thickness, dash: None, grey: BLACK }

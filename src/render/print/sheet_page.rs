@@ -49,7 +49,7 @@ pub fn lay_head(
     let mut words = Vec::new();
     for line in shaper.shape(&one(title), Type::SHEET_TITLE, width) {
         words.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
-        y += Type::SHEET_TITLE.leading;
+        y += shaper.leading(Type::SHEET_TITLE);
     }
     items.push(Item::group(Role::Heading(1), shaper.next_key(), words));
     (items, y + 2.0)

@@ -7,7 +7,6 @@ use crate::pack::{Pack, Session};
 use crate::plan::Plans;
 use crate::prose::{Run, plain_line};
 use crate::read::words::Paper;
-use crate::render::phrases::is_right_to_left;
 use crate::words::Words;
 
 /// What stands on every page of a sheet, and the paper it is for.
@@ -57,9 +56,10 @@ impl SheetSource<'_> {
     }
 
     /// The room for a drawing so wide; its words as small as paper has them.
+    #[allow(clippy::unused_self, reason = "the room may depend on the paper")]
     pub fn room(&self, width: f32) -> Room {
-        let is_rtl = is_right_to_left(&self.pack.language);
-        Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl }
+        // The whole sheet is mirrored where the script runs from right to left, and this with it.
+        Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl: false }
     }
 
     /// “Standing jump · CC-BY-4.0”, for the foot of every page.

@@ -196,18 +196,19 @@ impl<'c, 'f> Column<'c, 'f> {
         marker: Option<(ShapedLine, f32)>,
     ) {
         let count = lines.len();
+        let leading = self.shaper.leading(kind);
         let mut marker = marker;
         for (index, line) in lines.into_iter().enumerate() {
             let mut items = Vec::new();
             if seat.has_bar {
-                items.push(Item::rectangle((0.0, 0.0), (1.2 * MM, kind.leading), Some(0.0), None));
+                items.push(Item::rectangle((0.0, 0.0), (1.2 * MM, leading), Some(0.0), None));
             }
             let marker = marker.take().map(|(shaped, at)| placed(shaped, at).collect());
             items.push(wrap.around(marker, placed(line, seat.indent).collect(), self.shaper));
             let is_orphan = count > 1 && index == 0;
             let is_widow = count > 1 && index + 2 == count;
             self.push(Strip {
-                height: kind.leading,
+                height: leading,
                 keeps_next: is_orphan || is_widow,
                 goes_on: index > 0,
                 items,
@@ -230,12 +231,12 @@ impl<'c, 'f> Column<'c, 'f> {
             for (role, runs, kind) in
                 [(Role::Heading(2), &label[..], Type::LABEL), (Role::Paragraph, runs, kind)]
             {
-                let key = self.shaper.next_key();
+                let (key, leading) = (self.shaper.next_key(), self.shaper.leading(kind));
                 let wrap = Wrap::plain(role, key, runs);
                 for line in self.shaper.shape(runs, kind, half) {
                     let words = placed(line, x).map(|item| item.moved(0.0, y)).collect();
                     items.push(wrap.around(None, words, self.shaper));
-                    y += kind.leading;
+                    y += leading;
                 }
             }
             tallest = tallest.max(y);

@@ -15,7 +15,9 @@ pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
     let mut bundle = Bundle::new();
     for (home, published) in FOLDERS {
         let paths = publication.house.paths_below(home.trim_end_matches('/'));
-        for path in paths.into_iter().filter(|path| !path.ends_with(".md")) {
+        let arabic = uses_arabic(publication);
+        let is_wanted = |path: &String| !path.ends_with(".md") && (arabic || !is_arabic(path));
+        for path in paths.into_iter().filter(is_wanted) {
             let bytes = publication.house.file(&path).unwrap_or_default();
             let is_sheet = path.ends_with(".css");
             let bytes = if is_sheet { tighten_sheet(bytes) } else { bytes.to_vec() };
@@ -29,6 +31,17 @@ pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
         pictures.filter(|(path, bytes)| used.contains(*path) && pixels_of(bytes).is_some());
     bundle.extend(pictures.map(|(path, bytes)| (format!("pictures/{path}"), bytes.to_vec())));
     bundle
+}
+
+/// The fonts for Arabic letters are large: they are published where a page is written with them.
+fn uses_arabic(publication: &Publication<'_>) -> bool {
+    let is_written =
+        |language: &str| ["ar", "ur", "fa", "ps"].iter().any(|tag| language.starts_with(tag));
+    publication.editions.iter().any(|edition| is_written(&edition.language))
+}
+
+fn is_arabic(path: &str) -> bool {
+    path.contains("/scheherazade")
 }
 
 /// The pictures that something shown uses. Others may lie beside the sessions, even of children: they

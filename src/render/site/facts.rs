@@ -6,7 +6,9 @@ use crate::pack::Session;
 use crate::plan::TimePlan;
 use crate::plan::main_effort;
 use crate::read::words::{Effort, Whereabouts};
-use crate::render::phrases::{floor_size, hold_together};
+use crate::render::phrases::floor_size;
+use crate::render::quantities::Said;
+use crate::words::Words;
 
 #[derive(Serialize, Clone, Debug)]
 pub(super) struct Facts {
@@ -23,13 +25,13 @@ pub(super) struct Facts {
     activity: &'static str,
 }
 
-pub(super) fn facts_of(session: &Session, time: &TimePlan) -> Facts {
+pub(super) fn facts_of(session: &Session, time: &TimePlan, words: &Words) -> Facts {
     let space = session.space.as_deref();
     Facts {
         ages: session.ages.to_string(),
         minutes: session.slot.seconds().div_ceil(60),
-        space: space.map(floor_size),
-        headroom: space.and_then(|s| s.height.as_ref()).map(|h| hold_together(&h.to_string())),
+        space: space.map(|space| floor_size(space, words)),
+        headroom: space.and_then(|s| s.height.as_ref()).map(|h| h.say(words)),
         place: space.map(|space| place_of(&space.whereabouts)),
         effort: main_effort(session, time).map(Effort::word),
         activity: session.activity.word(),

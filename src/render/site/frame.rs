@@ -7,12 +7,17 @@ use super::html::{Html, Scribe};
 use crate::pack::{Pack, Session};
 use crate::prose::plain_line;
 use crate::render::phrases::is_right_to_left;
+use crate::render::{Edition, page_path};
 
 /// The page's way round, head and foot.
 #[derive(Serialize, Clone, Debug)]
 pub(super) struct Frame {
     /// From this page up to the top folder: nothing, `../`, `../../` …
     root: String,
+    /// From this page up to the folder of style sheets and pictures.
+    top: String,
+    /// The same page in every language it is in; empty where there is one.
+    versions: Vec<Version>,
     language: String,
     direction: &'static str,
     /// For the window's title.
@@ -27,6 +32,18 @@ pub(super) struct Frame {
     contact: Option<Html>,
     licence: Option<Licence>,
     credit: Option<Html>,
+}
+
+/// A page in one language.
+#[derive(Serialize, Clone, Debug)]
+struct Version {
+    language: String,
+    direction: &'static str,
+    name: String,
+    href: String,
+    /// Its address on the web, where the pack says where it will stand.
+    address: Option<String>,
+    is_here: bool,
 }
 
 /// A licence by its name, with its text's address where it is one of the well-known ones.
@@ -44,7 +61,9 @@ pub(super) fn frame_of_page(
     about: &str,
 ) -> Frame {
     let pack = site.publication.pack;
-    let mut frame = bare_frame(pack, "", here, title, about);
+    let path = if here == "front" { "index.html".to_owned() } else { format!("{here}.html") };
+    let is_shared = matches!(here, "front" | "things");
+    let mut frame = bare_frame(site, (&path, is_shared), "", here, (title, about));
     // A page about many sessions names a licence and a maker only where all of them share it.
     frame.licence =
         shared(pack, |session| session.licence.as_deref()).map(|name| licence_of(&name));
@@ -56,20 +75,33 @@ pub(super) fn frame_of_page(
 }
 
 /// The frame of a session's page.
-pub(super) fn frame_of_session(pack: &Pack, session: &Session) -> Frame {
+pub(super) fn frame_of_session(site: &Site<'_>, session: &Session) -> Frame {
+    let pack = site.publication.pack;
     let root = root_of(session);
     let title = plain_line(&session.title);
-    let mut frame = bare_frame(pack, &root, "session", &title, &plain_line(&session.summary));
+    let about = plain_line(&session.summary);
+    let path = page_path(&session.id);
+    let mut frame = bare_frame(site, (&path, true), &root, "session", (&title, &about));
     frame.licence = session.licence.as_ref().map(|name| licence_of(name));
     let scribe = Scribe::new(pack, &root);
     frame.credit = session.credit.as_ref().map(|credit| scribe.line(credit));
     frame
 }
 
-fn bare_frame(pack: &Pack, root: &str, here: &'static str, title: &str, about: &str) -> Frame {
+fn bare_frame(
+    site: &Site<'_>,
+    (path, is_shared): (&str, bool),
+    root: &str,
+    here: &'static str,
+    (title, about): (&str, &str),
+) -> Frame {
+    let pack = site.publication.pack;
+    let top = format!("{root}{}", site.up());
     let name = plain_line(&pack.title);
     Frame {
         root: root.to_owned(),
+        versions: if is_shared { versions_of(site, path, &top) } else { Vec::new() },
+        top,
         language: pack.language.to_string(),
         direction: direction_of(&pack.language),
         title: if title == name { name.clone() } else { format!("{title} – {name}") },
@@ -82,6 +114,25 @@ fn bare_frame(pack: &Pack, root: &str, here: &'static str, title: &str, about: &
         licence: None,
         credit: None,
     }
+}
+
+/// The same page in every language. Search engines are told of full addresses only.
+fn versions_of(site: &Site<'_>, path: &str, top: &str) -> Vec<Version> {
+    let editions = site.publication.editions;
+    if editions.len() < 2 {
+        return Vec::new();
+    }
+    let address = site.publication.pack.address.as_ref();
+    let version = |(at, edition): (usize, &Edition)| Version {
+        language: edition.language.clone(),
+        direction: direction_of(&edition.language),
+        name: edition.name.clone(),
+        href: format!("{top}{}{path}", edition.folder),
+        address: address
+            .map(|site| format!("{}/{}{path}", site.trim_end_matches('/'), edition.folder)),
+        is_here: at == site.publication.edition,
+    };
+    editions.iter().enumerate().map(version).collect()
 }
 
 /// The way up from a session's page: one step for `sessions`, one for each folder of its id.

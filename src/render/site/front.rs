@@ -77,14 +77,15 @@ fn entries_of(site: &Site<'_>, chooser: &Chooser) -> Vec<Entry> {
 }
 
 fn entry_of(site: &Site<'_>, chooser: &Chooser, session: &Session, plans: &Plans) -> Entry {
-    let scribe = Scribe::new(site.publication.pack, "");
+    let scribe =
+        Scribe::new(site.publication.pack, "").above(&site.up()).telling(&session.language);
     let needs = session.needs.iter().filter(|need| !need.optional);
     Entry {
         href: page_path(&session.id),
         cards: Sheet::Cards.path(&session.id),
         title: plain_line(&session.title),
         summary: scribe.line(&session.summary),
-        facts: facts_of(session, &plans.time),
+        facts: facts_of(session, &plans.time, &site.words),
         needs: needs.map(|need| plain_line(&need.counted())).collect(),
         skyline: draw_skyline(session, &plans.time),
         fits: chooser.fits_of(session),

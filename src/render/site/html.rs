@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::frame::direction_of;
 use super::picture::picture_path;
 use crate::drawing::{Drawing, to_svg};
 use crate::pack::{Lead, Pack};
@@ -19,23 +20,47 @@ pub(super) struct Html(String);
 /// in, wherever the text is shown.
 pub(super) struct Scribe<'p> {
     pack: &'p Pack,
-    /// From the page up to the top of the site: `../../`.
+    /// From the page up to the top of this language’s pages: `../../`.
     root: String,
+    /// From there up to the pictures.
+    up: String,
+    /// The language of the texts, where it is not that of the page.
+    language: Option<String>,
 }
 
 impl<'p> Scribe<'p> {
     pub(super) fn new(pack: &'p Pack, root: &str) -> Self {
-        Self { pack, root: root.to_owned() }
+        Self { pack, root: root.to_owned(), up: String::new(), language: None }
+    }
+
+    /// The same, on a page whose pictures lie further up.
+    pub(super) fn above(mut self, up: &str) -> Self {
+        up.clone_into(&mut self.up);
+        self
+    }
+
+    /// The same, for texts in a language that is told where it is not that of the page (WCAG 2.2, 3.1.2).
+    pub(super) fn telling(mut self, language: &str) -> Self {
+        self.language = (language != self.pack.language.value).then(|| language.to_owned());
+        self
+    }
+
+    /// A text with its language told where it is another.
+    fn told(&self, element: &str, html: String) -> Html {
+        let Some(language) = &self.language else { return Html(html) };
+        let direction = direction_of(language);
+        let language = escaped(language);
+        Html(format!("<{element} lang=\"{language}\" dir=\"{direction}\">{html}</{element}>"))
     }
 
     /// Several paragraphs.
     pub(super) fn prose(&self, text: &Placed<Prose>) -> Html {
-        Html(prose_to_html(text, &|link| self.follow(text.place.file, link)))
+        self.told("div", prose_to_html(text, &|link| self.follow(text.place.file, link)))
     }
 
     /// One line, with nothing around it.
     pub(super) fn line(&self, text: &Placed<Line>) -> Html {
-        Html(line_to_html(text, &|link| self.follow(text.place.file, link)))
+        self.told("span", line_to_html(text, &|link| self.follow(text.place.file, link)))
     }
 
     /// A line that may not be written.
@@ -51,12 +76,17 @@ impl<'p> Scribe<'p> {
     /// A relative link leads to the page of a session or to a picture; any other is plain words.
     fn follow(&self, from: FileId, link: &str) -> Option<String> {
         let leads_to = match self.pack.lead(from, link) {
-            Lead::Picture(path) => picture_path(path),
+            Lead::Picture(path) => format!("{}{}", self.up, picture_path(path)),
             Lead::Session(session) if !session.is_retired() => page_path(&session.id),
             _ => return None,
         };
         Some(format!("{}{leads_to}", self.root))
     }
+}
+
+/// A language tag as the inside of an attribute: letters, digits and hyphens.
+fn escaped(tag: &str) -> String {
+    tag.chars().filter(|c| c.is_ascii_alphanumeric() || *c == '-').collect()
 }
 
 /// A drawing of ours as SVG: its words are escaped.

@@ -52,6 +52,19 @@ impl<'p> Site<'p> {
         frame::direction_of(&self.publication.pack.language) == "rtl"
     }
 
+    /// From the folder of this language up to the top.
+    fn up(&self) -> String {
+        let publication = self.publication;
+        let folder = &publication.editions[publication.edition].folder;
+        "../".repeat(folder.matches('/').count())
+    }
+
+    /// The name of a language in itself.
+    fn name_of_language(&self, language: &str) -> String {
+        let known = self.publication.editions.iter().find(|e| e.language == language);
+        known.map_or_else(|| self.words.say("language-unnamed"), |e| e.name.clone())
+    }
+
     fn sessions(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
         self.publication.pack.sessions.iter().zip(&self.publication.plans)
     }
@@ -74,7 +87,9 @@ impl<'p> Site<'p> {
 /// Where a template of the pack's own look can't be used.
 pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
     let site = Site::of(publication)?;
-    let mut bundle = assets::gather_assets(publication);
+    // Style sheets, fonts and pictures lie at the top once, for every language.
+    let is_top = publication.edition == 0;
+    let mut bundle = if is_top { assets::gather_assets(publication) } else { Bundle::new() };
     bundle.extend(front::render_front(&site)?);
     bundle.insert("things.html".into(), things::render_things(&site)?);
     if publication.pack.teacher_pages {

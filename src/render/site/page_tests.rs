@@ -8,6 +8,7 @@ use crate::inspect::example_pack;
 use crate::pack::Pack;
 use crate::plan::{plan_gather_set, plan_gathering, plan_session};
 use crate::read::{Selection, read_pack};
+use crate::render::Edition;
 use crate::render::house::House;
 use crate::render::{Bundle, GATHER_SHEET, Publication, Sheet};
 use crate::resolve::resolve_pack;
@@ -23,6 +24,9 @@ fn pack_of(example: &str) -> Pack {
 
 fn pages_of(pack: &Pack) -> Bundle {
     let house = House::new(&pack.look);
+    let name = "English".to_owned();
+    let language = pack.language.value.clone();
+    let editions = [Edition { language, name, folder: String::new() }];
     let publication = Publication {
         pack,
         plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
@@ -30,6 +34,8 @@ fn pages_of(pack: &Pack) -> Bundle {
         gather_set: plan_gather_set(pack),
         words: house.words(&pack.language).unwrap().into(),
         house,
+        editions: &editions,
+        edition: 0,
         on_session: &|| {},
     };
     render_site(&publication).expect("the shipped templates fit")

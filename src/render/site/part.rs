@@ -12,7 +12,8 @@ use crate::place::Placed;
 use crate::plan::PartSpan;
 use crate::prose::plain_line;
 use crate::read::Line;
-use crate::render::phrases::{hold_together, part_key, time_pieces};
+use crate::render::phrases::{part_key, time_pieces};
+use crate::render::quantities::Said;
 
 #[derive(Serialize, Clone, Debug)]
 pub(super) struct PartView {
@@ -80,7 +81,7 @@ pub(super) fn show_part(
         number,
         kind: part_key(part.kind),
         title: plain_line(&part.title),
-        time: hold_together(&span.total.to_string()),
+        time: span.total.say(&site.words),
         from: span.start.clock(),
         to: span.end().clock(),
         effort: part.effort.as_ref().map(|effort| effort.word()),

@@ -8,8 +8,8 @@ use crate::drawing::{Room, draw_floor_plan, draw_time_line};
 use crate::pack::Session;
 use crate::plan::{OtherSlot, PartFloor, Plans};
 use crate::prose::plain_line;
-use crate::render::phrases::hold_together;
 use crate::render::plan_phrases::{slot_name, slot_sentence, tape_sentence};
+use crate::render::quantities::Said;
 
 /// The room for a drawing on a page: as wide as a phone, so that its words can be read there.
 const WIDTH: f32 = 360.0;
@@ -79,7 +79,7 @@ fn show_floor(
     let steps = floor.setting_out.iter().map(|step| tape_sentence(step, &site.words));
     FloorView {
         svg: like.is_none().then(|| drawn(&draw(), "floor-plan")),
-        headroom: floor.footprint.headroom.map(|height| hold_together(&height.to_string())),
+        headroom: floor.footprint.headroom.map(|height| height.say(&site.words)),
         is_askew: floor.placement.is_some_and(|placement| placement.is_askew()),
         is_unfit: promised.is_some() && floor.placement.is_none(),
         steps: if like.is_some() { Vec::new() } else { steps.collect() },
@@ -89,7 +89,7 @@ fn show_floor(
 
 pub(super) fn show_slots(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<SlotView> {
     let show = |other: &OtherSlot| SlotView {
-        slot: slot_name(other.slot),
+        slot: slot_name(other.slot, &site.words),
         says: slot_sentence(other, session, &site.words),
     };
     plans.other_slots.iter().map(show).collect()

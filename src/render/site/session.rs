@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::Site;
 use super::facts::{Facts, facts_of};
-use super::frame::{Frame, frame_of_session, root_of};
+use super::frame::{Frame, direction_of, frame_of_session, root_of};
 use super::front::is_draft;
 use super::html::{Html, Scribe};
 use super::part::{MeasureView, PartView, show_measure, show_part};
@@ -17,14 +17,19 @@ use crate::plan::Plans;
 use crate::prose::{is_web_address, plain_line};
 use crate::quantity::Duration;
 use crate::render::equipment_phrases::home_list;
-use crate::render::phrases::{hold_together, surface_names};
+use crate::render::phrases::surface_names;
 use crate::render::plan_phrases::points_sentence;
+use crate::render::quantities::Said;
 use crate::render::{RenderFault, Sheet};
+use crate::words::Words;
 
 #[derive(Serialize, Clone, Debug)]
 struct SessionPage {
     frame: Frame,
     title: String,
+    /// The language of the texts and its direction, where it is not that of the page.
+    original: Option<Original>,
+    is_old_translation: bool,
     summary: Html,
     facts: Facts,
     is_draft: bool,
@@ -45,6 +50,14 @@ struct SessionPage {
     review: Vec<QuestionView>,
     adaptations: Vec<Adaptation>,
     papers: Vec<Paper>,
+}
+
+/// A session that is shown in another language than its page.
+#[derive(Serialize, Clone, Debug)]
+struct Original {
+    language: String,
+    direction: &'static str,
+    name: String,
 }
 
 #[derive(Serialize, Clone, Debug)]
@@ -101,12 +114,18 @@ pub(super) fn render_session(
 
 fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPage {
     let pack = site.publication.pack;
-    let scribe = Scribe::new(pack, &root_of(session));
+    let scribe = Scribe::new(pack, &root_of(session)).above(&site.up()).telling(&session.language);
     SessionPage {
-        frame: frame_of_session(pack, session),
+        frame: frame_of_session(site, session),
         title: plain_line(&session.title),
+        original: (session.language != pack.language.value).then(|| Original {
+            language: session.language.clone(),
+            direction: direction_of(&session.language),
+            name: site.name_of_language(&session.language),
+        }),
+        is_old_translation: session.is_old_translation,
         summary: scribe.line(&session.summary),
-        facts: facts_of(session, &plans.time),
+        facts: facts_of(session, &plans.time, &site.words),
         is_draft: is_draft(session),
         line: show_time_line(site, session, plans),
         slots: show_slots(site, session, plans),
@@ -118,7 +137,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
             .map(|need| show_need(&site.words, &scribe, session, need))
             .collect(),
         together: home_list(session, &plans.equipment, &site.words),
-        adult: session.adult.as_deref().map(|adult| show_adult(&scribe, adult)),
+        adult: session.adult.as_deref().map(|adult| show_adult(&site.words, &scribe, adult)),
         cautions: show_cautions(site, &scribe, session),
         film: session.film.as_ref().and_then(show_film),
         pictures: show_pictures(pack, &scribe, &session.pictures),
@@ -160,10 +179,8 @@ fn show_cautions(site: &Site<'_>, scribe: &Scribe<'_>, session: &Session) -> Vec
     own.chain(pack.cautions.iter().map(|caution| scribe.prose(caution))).collect()
 }
 
-fn show_adult(scribe: &Scribe<'_>, adult: &AdultTime) -> AdultView {
-    let time = |time: &Option<Placed<Duration>>| {
-        time.as_ref().map(|time| hold_together(&time.to_string()))
-    };
+fn show_adult(words: &Words, scribe: &Scribe<'_>, adult: &AdultTime) -> AdultView {
+    let time = |time: &Option<Placed<Duration>>| time.as_ref().map(|time| time.say(words));
     AdultView {
         nearby: time(&adult.nearby),
         helping: time(&adult.helping),

@@ -17,6 +17,7 @@ use crate::render::equipment_phrases::{counted_things, refusal_sentence};
 use crate::render::flight_phrases::flight_sentences;
 use crate::render::phrases::{effort_name, hold_together};
 use crate::render::plan_phrases::still_sentence;
+use crate::render::quantities::{Said, say_size};
 use crate::words::Filling;
 
 /// A figure and its name.
@@ -77,7 +78,7 @@ pub(super) fn show_teacher_plans(
 fn effort_sentences(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<String> {
     let words = &site.words;
     let effort = &plans.effort;
-    let time = |length: Duration| hold_together(&length.to_string());
+    let time = |length: Duration| length.say(words);
     let active = effort.active();
     let of_day = (active.seconds() * 200 + ACTIVE_A_DAY.seconds()) / (ACTIVE_A_DAY.seconds() * 2);
     let mut said = vec![
@@ -90,7 +91,8 @@ fn effort_sentences(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<St
         let Some(rhythm) = rhythm else { continue };
         let (title, work, rest) = (plain_line(&part.title), time(rhythm.work), time(rhythm.rest));
         let tenths = rhythm.rest_for_one();
-        let ratio = format!("1 : {}", crate::plan::short_number(f64::from(tenths) / 10.0));
+        let ratio =
+            format!("1 : {}", words.number(&crate::plan::short_number(f64::from(tenths) / 10.0)));
         let with = [
             ("part", Filling::Text(&title)),
             ("work", Filling::Text(&work)),
@@ -110,8 +112,11 @@ fn likened(site: &Site<'_>, part: &Part) -> Option<String> {
     let like = part.compendium.as_ref()?;
     let moderate_from = site.publication.pack.moderate_from;
     let band = effort_name(like.band(moderate_from), &site.words).to_lowercase();
-    let (title, met, from) =
-        (plain_line(&part.title), like.met().to_string(), moderate_from.to_string());
+    let (title, met, from) = (
+        plain_line(&part.title),
+        site.words.number(&like.met().to_string()),
+        site.words.number(&moderate_from.to_string()),
+    );
     let with = [
         ("part", Filling::Text(&title)),
         ("like", Filling::Text(like.word())),
@@ -126,7 +131,7 @@ fn show_floors(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<Row> {
     let row = |(part, floor): (&Part, &Option<PartFloor>)| {
         let floor = floor.as_ref()?;
         let (width, length) = floor.footprint.size();
-        let headroom = floor.footprint.headroom.map_or_else(String::new, |h| h.to_string());
+        let headroom = floor.footprint.headroom.map_or_else(String::new, |h| h.say(&site.words));
         let key = match floor.placement {
             Some(placement) if placement.is_askew() => "floor-askew",
             Some(_) => "floor-fits",
@@ -135,11 +140,7 @@ fn show_floors(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<Row> {
         };
         Some(Row {
             name: plain_line(&part.title),
-            figures: vec![
-                hold_together(&format!("{length} × {width}")),
-                hold_together(&headroom),
-                site.words.say(key),
-            ],
+            figures: vec![say_size(length, width, &site.words), headroom, site.words.say(key)],
         })
     };
     session.parts.iter().zip(&plans.space.parts).filter_map(row).collect()

@@ -14,7 +14,7 @@ use super::things::{Link, link_to};
 use crate::pack::{self, Session};
 use crate::plan::Plans;
 use crate::prose::plain_line;
-use crate::render::phrases::hold_together;
+use crate::render::quantities::Said;
 use crate::render::{RenderFault, page_path};
 
 #[derive(Serialize, Clone, Debug)]
@@ -93,10 +93,10 @@ fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry
         anchor: format!("session-{}", session.id.as_str().replace('/', ".")),
         href: (!session.is_retired()).then(|| page_path(&session.id)),
         title: plain_line(&session.title),
-        facts: facts_of(session, &plans.time),
+        facts: facts_of(session, &plans.time, &site.words),
         line: show_time_line(site, session, plans),
         plans: show_teacher_plans(site, session, plans),
-        active: hold_together(&active.to_string()),
+        active: active.say(&site.words),
         active_share: (active.seconds() * 200 + slot) / (slot * 2),
         parts: show_parts(site, &scribe, session, plans),
         objectives: scribe.lines(&session.objectives),

@@ -1,0 +1,417 @@
+### الكلمات التي تقرؤها الأسرة ويقرؤها المعلم، على الصفحات وعلى الورق.
+
+## Shared
+
+part-warm-up = الإحماء
+part-technique = المهارة
+part-challenge = التحدي
+part-stretch = مهمة إضافية
+part-cool-down = التهدئة
+
+effort-rest = راحة
+effort-light = خفيف
+effort-moderate = متوسط
+effort-vigorous = شديد
+
+activity-athletics = ألعاب القوى
+activity-dance = الحركة الإيقاعية
+activity-fitness = اللياقة البدنية
+activity-games = الألعاب
+activity-gymnastics = الجمباز
+activity-outdoor = أنشطة في الهواء الطلق
+
+place-indoors = داخل البيت
+place-outdoors = في الخارج
+place-both = داخل البيت أو في الخارج
+
+surface-grass = العشب
+surface-carpet = السجاد
+surface-mat = بساط تمارين
+surface-hard-floor = أرضية صلبة
+surface-paving = البلاط الخارجي
+surface-sand = الرمل
+surface-soft-play = أرضية لعب لينة
+
+piece-explain = شرح { $amount }
+piece-set-up = تجهيز { $amount }
+piece-work = عمل { $amount }
+piece-rest = راحة { $amount }
+piece-rounds = { $count ->
+    [zero] بلا جولات
+    [one] جولة واحدة
+    [two] جولتان
+    [few] { $count } جولات
+    [many] { $count } جولة
+   *[other] { $count } جولة
+}
+piece-recover = استعادة النفَس { $amount }
+piece-counts = عدد العدّات { $counts } بسرعة { $tempo } في الدقيقة
+
+minutes = { $count ->
+    [zero] أقل من دقيقة
+    [one] دقيقة واحدة
+    [two] دقيقتان
+    [few] { $count } دقائق
+    [many] { $count } دقيقة
+   *[other] { $count } دقيقة
+}
+ages = الأعمار { $ages }
+optional = إن وُجد
+soft = لين
+list-or = { $rest } أو { $last }
+
+kind-recall = تذكّر
+kind-explain = اشرح
+kind-compare = قارن
+kind-apply = طبّق
+kind-reflect = راجع ما فعلت
+
+task-inform = تقديم
+task-extend = توسيع
+task-refine = تحسين
+task-apply = تطبيق
+
+standing-draft = مسودة
+standing-reviewed = تمت المراجعة
+standing-approved = معتمد
+standing-retired = لم يعد يُستعمل
+
+adapt-space = مكان آخر
+adapt-task = مهمة أخرى
+adapt-equipment = أدوات أخرى
+adapt-people = أشخاص آخرون
+
+sheet-cards = البطاقات
+sheet-home-guide = دليل البيت
+sheet-record = ورقة النتائج
+sheet-review = ورقة المراجعة
+
+key-points = نقاط الأداء
+easier = أسهل
+harder = أصعب
+faults = أخطاء شائعة
+fault-see = ما تراه
+fault-say = ما تقوله
+adult-nearby = شخص بالغ قريب منك
+adult-helping = شخص بالغ يساعدك
+landing-zone = منطقة السقوط
+stop-and-collect = قف ثم اجمع
+cautions = انتبه
+local-rules = قواعد بلدك وتقييم المخاطر في المدرسة والممارسة المعتمدة تأتي أولًا. هذه الصفحات تقدم نصائح، ولا تضمن أن النشاط آمن في بيتك.
+attempt = محاولة
+best = الأفضل
+mark-in = النتيجة ({ $unit })
+measure-distance = قس المسافة بوحدة { $unit }.
+measure-time = قس الزمن بوحدة { $unit }.
+measure-count = عُدّ: { $unit }.
+measure-points = اجمع النقاط.
+measure-criteria = لاحظ ما يلي:
+attempts = { $count ->
+    [zero] لا تُحتسب أي محاولة.
+    [one] تُحتسب محاولة واحدة.
+    [two] تُحتسب محاولتان.
+    [few] تُحتسب { $count } محاولات.
+    [many] تُحتسب { $count } محاولة.
+   *[other] تُحتسب { $count } محاولة.
+}
+better-more = الأكثر أفضل.
+better-less = الأقل أفضل.
+code-name = اسم مستعار
+date = التاريخ
+licence = الترخيص
+credit = من إعداد
+
+## Plans, on pages and on paper
+
+plan = مخطط الأرض
+plan-same = الأرض نفسها كما في
+plan-says = مخطط للأرض بمقياس رسم، طوله { $length } وعرضه { $width }.
+plan-stand = ابدأ هنا
+plan-wait = انتظر هنا
+plan-line = الخط
+plan-wall = الحائط
+plan-moving = مساحة الحركة
+plan-run-up = خلف الخط
+plan-landing = الهبوط
+plan-stopping = مساحة للتوقف
+plan-clear = تبقى خالية
+plan-floor = أرضك
+plan-for = لأجل { $parts }
+plan-headroom = الارتفاع فوقك: { $height }.
+plan-askew = ضعه من زاوية إلى زاوية: لا يتسع إلا مائلًا.
+plan-unfit = يحتاج إلى مساحة أكبر مما تذكره هذه الحصة: اختر مكانًا أوسع.
+setting-out = القياس بالشريط
+tape-line = علّم الخط بعرض { $length }.
+tape-right-angle = إلى الأمام مباشرة: ضع علامة على بعد { $along } على الخط وعلامة على بعد { $away } من طرفه. يكون مستقيمًا حين تكون المسافة بين العلامتين { $across }.
+tape-diagonals = علّم { $length } في { $width }. تكون الزوايا قائمة حين يكون القطران { $diagonal }.
+tape-sector = الجانبان: علامتان على بعد { $along } من وسط الخط، وبينهما { $apart }.
+tape-reach = المساحة الخالية: { $margin } أخرى بعد { $reach }.
+tape-around = اترك { $margin } خالية من كل جهة.
+tape-wait = الانتظار: { $behind } خلف الخط.
+
+slots = إذا اختلف الوقت
+slots-how = يبقى الإحماء وتبقى التهدئة، ويُحتفظ بالأهم.
+slot-in = في { $time }
+slot-same = كل شيء يتسع.
+slot-drop = اترك: { $list }.
+slot-change = { $part }: { $time }.
+slot-change-rounds = { $part }: { $rounds ->
+    [zero] بلا جولات
+    [one] جولة واحدة
+    [two] جولتان
+    [few] { $rounds } جولات
+    [many] { $rounds } جولة
+   *[other] { $rounds } جولة
+}، { $time }.
+slot-left = يتبقى: { $time }.
+slot-too-short = الوقت أقصر بمقدار { $by }: ما يجب أن يبقى يحتاج إلى وقت أطول.
+
+effort-talk = كلام
+effort-still = أطول وقت بلا حركة هو { $time }، في «{ $part }».
+
+effort-of-day = الجهد المتوسط والشديد يساوي { $share }٪ من 60 دقيقة يوميًا توصي بها منظمة الصحة العالمية (من 5 إلى 17 سنة).
+effort-rhythm = { $part }: عمل { $work } ثم راحة { $rest } ({ $ratio }).
+effort-usual = للبداية، المعتاد في هذا العمر من { $least } إلى { $most } ثانية من العمل الشديد وراحة مساوية (ممارسة شائعة).
+effort-like = { $part } يشبه «{ $like }» في دليل الأنشطة البدنية لعام 2011: { $met } MET، { $band } (المتوسط يبدأ من { $from }). الرقم للبالغين، وهو تقدير للأطفال.
+
+floor-how = على الأرض
+floor-fits = يتسع
+floor-askew = يتسع مائلًا
+floor-unfit = لا يتسع
+floor-unsaid = لم تُذكر مساحة
+
+things-as = { $things } بدل { $need }
+things-together = ما يكفي لكل شيء معًا:
+things-need = المطلوب
+things-at-home = في البيت
+things-refused = غير مناسب
+things-missing = ينقص { $count }
+things-once = اجمعها مرة واحدة
+things-once-how = هذه الأشياء القليلة تكفي كل الحصص هنا. لا يُحتاج إلى شيء في موضعين معًا.
+things-all = كل الأشياء وما يحل محلها
+sheet-print = اطبع هذه القائمة (PDF)
+things-once-unproven = قد توجد مجموعة أصغر.
+sheet-gather = اجمعها مرة واحدة
+misfit-heavy = ثقيل جدًا: { $found }، والمطلوب { $asked } للأعمار { $ages }
+misfit-light = خفيف جدًا: { $found }، والمطلوب { $asked } للأعمار { $ages }
+misfit-large = كبير جدًا: { $found }، والمطلوب { $asked } للأعمار { $ages }
+misfit-small = صغير جدًا: { $found }، والمطلوب { $asked } للأعمار { $ages }
+misfit-hard = لم يُذكر أنه لين
+misfit-lacks = لم يُذكر أنه { $asked }
+
+flight-throw = عند الرمي بسرعة { $speed } م/ث وزاوية { $angle }° من ارتفاع { $height } يصل إلى مسافة { $distance } وارتفاع { $apex }. يطير { $time } ويهبط بسرعة { $landing } م/ث.
+flight-toss = عند القذف إلى أعلى بسرعة { $speed } م/ث من ارتفاع { $height } يصعد إلى { $apex } ويطير { $time }.
+flight-drag = حُسبت مقاومة الهواء لـ«{ $thing }»، ومن دونها تكون المسافة { $distance }.
+flight-drag-toss = حُسبت مقاومة الهواء لـ«{ $thing }».
+flight-no-drag = من دون مقاومة الهواء.
+flight-headroom = الارتفاع فوقك: { $height }.
+flight-room = تحت سقف ارتفاعه { $ceiling } أبعد مسافة بهذه السرعة هي { $distance } بزاوية { $angle }°.
+flight-best = بحسب المعادلة أفضل زاوية { $angle }° ومسافتها { $distance }. تقل سرعة الشخص كلما زادت الزاوية، فأفضل رمية حقيقية أخفض: في دفع الجلة تعطي المعادلة نحو 42°، والرياضيون يرمون بين 37° و38°.
+
+marks-distance = تُقرأ المسافات إلى أقرب { $step } كاملة نزولًا (القواعد الفنية للاتحاد الدولي لألعاب القوى).
+marks-time = تُقرأ الأزمنة اليدوية إلى { $step } التالية صعودًا (القواعد الفنية للاتحاد الدولي لألعاب القوى).
+marks-time-held = الأطول أفضل: تُقرأ الأزمنة إلى أقرب { $step } كاملة نزولًا.
+marks-whole = النتائج أعداد صحيحة.
+marks-ties = تُحتسب أفضل محاولة، وعند التعادل تفصل المحاولة التالية.
+marks-reference = للمقارنة: { $mark } ({ $source }). تختلف المجتمعات، وليس هذا معيارًا لأحد.
+marks-formula = النقاط: الجزء الصحيح من { $a } · d^{ $c }، حيث d هو بُعد النتيجة عن { $b }.
+marks-points-source = النقاط: { $source }
+marks-from = من
+marks-points = النقاط
+points-list = النقاط: { $list }.
+points-from = { $points } من { $mark }
+points-within = { $points } حتى { $mark }
+
+reading-how = صعوبة الجمل التي يقرؤها الطفل بحسب معادلات منشورة وُضعت للإنجليزية. هي ترى الأطوال لا المعنى.
+reading-words = الكلمات
+reading-sentences = الجمل
+reading-flesch = سهولة القراءة (Flesch)
+reading-kincaid = مستوى Flesch–Kincaid
+reading-smog = مستوى SMOG
+reading-ari = ARI
+reading-coleman = Coleman–Liau
+reading-age = عمر القراءة (المستوى + 5)
+reading-long-words = كلمات من ثلاثة مقاطع فأكثر:
+reading-long-sentences = عدد الكلمات في الجمل التي تزيد على 20 كلمة:
+
+flight-axis-angle = الزاوية
+flight-axis-distance = المسافة (م)
+flight-figure-says = المسافة بحسب الزاوية. الأفضل
+
+## Pages
+
+skip = انتقل إلى المحتوى
+pages = الصفحات
+nav-front = كل الحصص
+nav-things = أشياء للجمع
+nav-teachers = للمعلمين
+nav-rules = قواعد الكتابة
+foot-contact = اسأل المدرسة
+foot-made = هذه الصفحات لا تحمّل شيئًا من مكان آخر ولا ترسل شيئًا إلى أي مكان.
+
+front-about = التربية البدنية في البيت: اختر حصة بحسب العمر والوقت والمكان والأشياء المتوفرة.
+front-choose = اختر حصة
+front-choose-how = أجب عما تريد. تبقى في القائمة الحصص المناسبة فقط.
+front-sessions = الحصص
+front-any = أي
+front-age = عمر الطفل
+front-minutes = الوقت المتاح
+front-up-to = حتى { $count } د
+front-space = المساحة الخالية
+front-space-rug = سجادة، 2 م × 2 م
+front-space-small-room = غرفة صغيرة، 3 م × 3 م
+front-space-big-room = غرفة كبيرة، 5 م × 4 م
+front-place = أين
+front-activity = النشاط
+front-lacking = ليس لدينا …
+front-lacking-how = (ولا ما يحل محله)
+front-more = المكان والنشاط والأشياء في البيت
+front-reset = ابدأ من جديد
+front-shown = المعروض:
+front-none = لا توجد حصة تناسب كل ذلك. احذف إجابة واحدة.
+front-needs = اجمع:
+front-needs-nothing = لا شيء للجمع
+front-cards = بطاقات للطباعة
+front-minutes-unit = د
+
+fact-ages = الأعمار
+fact-minutes = الدقائق
+fact-space = المساحة الخالية
+fact-place = أين
+fact-effort = الجهد غالبًا
+
+space = المكان
+space-needs = أخلِ { $size } من الأرض.
+space-headroom = الارتفاع فوقك { $height }.
+space-surface = مناسب تحت القدمين: { $list }.
+
+before = قبل أن تبدأ
+running-order = ترتيب الحصة
+running-how = العمود الأعلى يعني جهدًا أكبر.
+line-label = خط زمني من { $minutes } دقيقة، عمود لكل جزء
+success = ما أستطيع فعله في النهاية
+things = أشياء للجمع
+things-nothing = لا شيء. أنت جاهز.
+things-household = موجود في كل بيت.
+things-limits = المناسب: { $limits }
+stands-in = أو استعمل
+for-parts = لأجل:
+adult = وقت الشخص البالغ
+adult-nearby-for = قريب مدة { $time }.
+adult-helping-for = يساعد مدة { $time }.
+adult-none = غير مطلوب. ابقَ حيث تسمع الطفل.
+film = فيلم
+from-to = من { $from } إلى { $to }
+beats-label = العمل والراحة بمقياس رسم
+how-measured = طريقة القياس
+throwing = قبل أن يُرمى أي شيء
+tick-rounds = الجولات المنجزة
+finish = النهاية
+finish-say = اشرب بعض الماء، ثم اكتب نتائجك.
+marks = نتائجي
+marks-how = استعمل اسمًا مستعارًا، ولا تكتب اسمك الكامل أبدًا. نتائجك لك وحدك: تفوّق على أفضل نتيجة لك.
+next-time = في المرة القادمة سوف
+review = فكّر في ذلك
+review-how = قل إجابتك أو اكتبها أولًا، ثم افتح إجابتنا.
+review-answer = إجابتنا
+adaptations = كيّفها لتناسبك
+papers = اطبعها
+sheet-cards-about = جزء في كل بطاقة، أربع في الصفحة
+sheet-home-guide-about = صفحة واحدة: الخط الزمني والأشياء والمكان والتنبيهات
+sheet-record-about = جدول لكتابة النتائج
+sheet-review-about = أسئلة، والإجابات في صفحة مستقلة
+draft-note = مسودة: لم تُراجع هذه الحصة بعد.
+
+things-intro = كل ما تطلبه الحصص هنا وما يمكن أن يحل محله. ضع علامة على ما تجده.
+things-for = الحصص
+things-extras = يستحسن وجوده
+
+rules-intro = ما يبحث عنه homeground حين يفحص ملفات الحصص، والسبب. هو ينصح ولا يشهد أبدًا بأن الحصة آمنة.
+rules-contents = الرموز
+rules-why = لماذا
+rules-source = المصدر:
+rules-bad = ليس هكذا
+rules-good = هكذا
+severity-problem = مشكلة
+severity-warning = تحذير
+severity-advice = نصيحة
+
+teachers-intro = كل حصة مع خطها الزمني وإجاباتها وحالتها. أرقام الجهد تقديرات مأخوذة من الجهد المذكور لكل جزء.
+teachers-contents = الحصص
+teachers-active = متوسط وشديد: { $time }، { $share }٪ من وقت الحصة (تقدير)
+teachers-plans = الخطط: الجهد والوقت والأرض والأشياء والطيران والنتائج والقراءة
+teachers-floors = المساحات
+teachers-flights = الطيران
+teachers-marks = النتائج والنقاط
+teachers-reading = القراءة
+teachers-part = الجزء
+teachers-from = من
+teachers-time = الوقت
+teachers-effort = الجهد
+teachers-task = المهمة
+teachers-objectives = الأهداف
+teachers-success = معايير النجاح
+teachers-codes = المنهاج
+teachers-answers = أسئلة المراجعة وإجاباتها
+teachers-standing = الحالة
+teachers-by = بواسطة { $by }
+teachers-on = في { $on }
+teachers-look-again = المراجعة القادمة { $on }
+teachers-changed = ما الذي تغيّر
+teachers-curriculum = تغطية المنهاج
+teachers-uncovered = لا توجد حصة بعد
+
+## Paper
+
+cards-number = البطاقة { $number } من { $total }
+cards-continued = (تتمة)
+cards-see-guide = في دليل البيت ترتيب الحصة وما يمكن أن يحل محل كل شيء وكل التنبيهات.
+cards-adapt = لتناسب بيتك وتناسبك
+cards-helper = لمن يساعد
+cards-look = ما يجب ملاحظته
+cards-look-how = ما قد تراه ← ما تقوله. شيء واحد في كل مرة.
+or-use = أو استعمل
+sheet-number = الصفحة { $number } من { $total }
+fact-time = الوقت
+review-paper-how = قل إجابتك بصوت مسموع أولًا، ثم اكتبها.
+review-answers = الإجابات
+review-own = إجابتك أنت.
+review-help = هذه إجابات نموذجية. كلمات الطفل صحيحة بالقدر نفسه إذا كان معناها واحدًا.
+fact-headroom = الارتفاع فوقك
+record-look-for = لاحظ
+
+## Quantities
+
+amount-m = { $number } م
+amount-cm = { $number } سم
+amount-mm = { $number } مم
+amount-kg = { $number } كغم
+amount-g = { $number } غم
+amount-min = { $number ->
+    [zero] { $number } دقيقة
+    [one] دقيقة
+    [two] دقيقتان
+    [few] { $number } دقائق
+    [many] { $number } دقيقة
+   *[other] { $number } دقيقة
+}
+amount-s = { $number ->
+    [zero] { $number } ثانية
+    [one] ثانية
+    [two] ثانيتان
+    [few] { $number } ثوانٍ
+    [many] { $number } ثانية
+   *[other] { $number } ثانية
+}
+amount-min-s = { $minutes } و{ $seconds }
+amount-at-most = { $amount } على الأكثر
+amount-at-least = { $amount } على الأقل
+amount-any = أي مقدار
+
+## Languages
+
+languages = لغات أخرى
+language-name = العربية
+shown-in-original = لم تُترجم هذه الحصة بعد، وهي معروضة بلغتها الأصلية ({ $language }).
+translation-old = تغيّر النص الأصلي بعد هذه الترجمة.
+language-unnamed = لغتها

@@ -1,0 +1,388 @@
+### Every word of ours that a family or a teacher reads, on pages and on paper.
+### One message a label; $count, $list … are filled in by the renderer.
+
+## Shared
+
+part-warm-up = Warm-up
+part-technique = Technique
+part-challenge = Challenge
+part-stretch = Extension task
+part-cool-down = Cool-down
+
+effort-rest = Rest
+effort-light = Light
+effort-moderate = Moderate
+effort-vigorous = Vigorous
+
+activity-athletics = Athletics
+activity-dance = Dance
+activity-fitness = Fitness
+activity-games = Games
+activity-gymnastics = Gymnastics
+activity-outdoor = Outdoor
+
+place-indoors = Indoors
+place-outdoors = Outdoors
+place-both = Indoors or outdoors
+
+surface-grass = grass
+surface-carpet = carpet
+surface-mat = a mat
+surface-hard-floor = a hard floor
+surface-paving = pavement
+surface-sand = sand
+surface-soft-play = soft play
+
+piece-explain = explain { $amount }
+piece-set-up = set up { $amount }
+piece-work = work { $amount }
+piece-rest = rest { $amount }
+piece-rounds = { $count ->
+    [one] 1 round
+   *[other] { $count } rounds
+}
+piece-recover = recover { $amount }
+piece-counts = { $counts } counts at { $tempo } a minute
+
+minutes = { $count ->
+    [one] { $count } minute
+   *[other] { $count } minutes
+}
+ages = Ages { $ages }
+optional = if you have it
+soft = soft
+list-or = { $rest } or { $last }
+
+kind-recall = Remember
+kind-explain = Explain
+kind-compare = Compare
+kind-apply = Use it
+kind-reflect = Look back
+
+task-inform = inform
+task-extend = extend
+task-refine = refine
+task-apply = apply
+
+standing-draft = Draft
+standing-reviewed = Reviewed
+standing-approved = Approved
+standing-retired = Retired
+
+adapt-space = Another space
+adapt-task = Another task
+adapt-equipment = Other equipment
+adapt-people = Other people
+
+sheet-cards = Cards
+sheet-home-guide = Home guide
+sheet-record = Record sheet
+sheet-review = Review sheet
+
+key-points = Cues
+easier = Easier
+harder = Harder
+faults = Common faults
+fault-see = You see
+fault-say = You say
+adult-nearby = An adult stays nearby
+adult-helping = An adult helps
+landing-zone = Landing zone
+stop-and-collect = Stop and collect
+cautions = Take care
+local-rules = Local rules, the school’s risk assessment and licensed practice come first. These pages give advice. They cannot promise that an activity is safe in your home.
+attempt = Attempt
+best = Best
+mark-in = Mark ({ $unit })
+measure-distance = Measure the distance in { $unit }.
+measure-time = Measure the time in { $unit }.
+measure-count = Count the { $unit }.
+measure-points = Add up the points.
+measure-criteria = Look for these:
+attempts = { $count ->
+    [one] One attempt counts.
+   *[other] { $count } attempts count.
+}
+better-more = More is better.
+better-less = Less is better.
+code-name = Code name
+date = Date
+licence = License
+credit = Credit
+
+## Plans, on pages and on paper
+
+plan = Floor plan
+plan-same = The same floor as in
+plan-says = Floor plan to scale, { $length } long and { $width } wide.
+plan-stand = Start here
+plan-wait = Wait here
+plan-line = The line
+plan-wall = The wall
+plan-moving = Room to move
+plan-run-up = Behind the line
+plan-landing = Landing
+plan-stopping = Room to stop
+plan-clear = Kept clear
+plan-floor = Your floor
+plan-for = For { $parts }
+plan-headroom = Headroom: { $height }.
+plan-askew = Lay it from corner to corner: it fits only at a slant.
+plan-unfit = It needs more floor than this session promises: go somewhere larger.
+setting-out = Setting out with a tape
+tape-line = Mark the line, { $length } wide.
+tape-right-angle = Straight ahead: mark { $along } along the line and { $away } away from its end. It is straight when both marks are { $across } apart.
+tape-diagonals = Mark { $length } by { $width }. It is square when both diagonals are { $diagonal }.
+tape-sector = Sides: two marks { $along } from the middle of the line, { $apart } apart.
+tape-reach = Clear: { $margin } more beyond { $reach }.
+tape-around = Keep { $margin } clear all round it.
+tape-wait = Waiting: { $behind } behind the line.
+
+slots = Another time
+slots-how = The warm-up and the cool-down stay. What matters most is kept.
+slot-in = In { $time }
+slot-same = Everything fits.
+slot-drop = Leave out: { $list }.
+slot-change = { $part }: { $time }.
+slot-change-rounds = { $part }: { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+}, { $time }.
+slot-left = Left over: { $time }.
+slot-too-short = Too short by { $by }: what must stay takes longer.
+
+effort-talk = Talk
+effort-still = The longest time standing still is { $time }, in “{ $part }”.
+
+effort-of-day = Moderate and vigorous work is { $share } % of the 60 minutes a day that the WHO asks for (ages 5 to 17).
+effort-rhythm = { $part }: { $work } of work to { $rest } of rest ({ $ratio }).
+effort-usual = To begin with, { $least } to { $most } s of hard work and as much rest are usual at this age (common practice).
+effort-like = { $part } is like “{ $like }” in the 2011 Compendium of Physical Activities: { $met } MET, { $band } (moderate from { $from }). A figure of adults: an estimate for children.
+
+floor-how = On the floor
+floor-fits = fits
+floor-askew = fits at a slant
+floor-unfit = does not fit
+floor-unsaid = no floor is named
+
+things-as = { $things } as { $need }
+things-together = Enough for all at once:
+things-need = Needed
+things-at-home = At home
+things-refused = Not suitable
+things-missing = { $count } too few
+things-once = Gather once
+things-once-how = These few things serve every session here. Nothing is needed twice at once.
+things-all = Everything, with what can stand in
+sheet-print = Print this list (PDF)
+things-once-unproven = There may be a smaller set.
+sheet-gather = Gather once
+misfit-heavy = too heavy: { $found }, { $asked } for ages { $ages }
+misfit-light = too light: { $found }, { $asked } for ages { $ages }
+misfit-large = too large: { $found }, { $asked } for ages { $ages }
+misfit-small = too small: { $found }, { $asked } for ages { $ages }
+misfit-hard = not said to be soft
+misfit-lacks = not said to be { $asked }
+
+flight-throw = Let go at { $speed } m/s and { $angle }°, { $height } above the floor, it comes { $distance } far and { $apex } high. It flies for { $time } and lands at { $landing } m/s.
+flight-toss = Tossed up at { $speed } m/s from { $height }, it rises to { $apex } and flies for { $time }.
+flight-drag = The drag of the air on “{ $thing }” is counted in; without it the distance would be { $distance }.
+flight-drag-toss = The drag of the air on “{ $thing }” is counted in.
+flight-no-drag = Without the drag of the air.
+flight-headroom = Headroom: { $height }.
+flight-room = Under { $ceiling } the furthest at this speed is { $distance }, at { $angle }°.
+flight-best = By the formula { $angle }° is best, with { $distance }. A person’s own speed falls as the angle rises, so the best real throw is flatter: for the shot the formula says about 42°, and athletes put it at 37° to 38°.
+
+marks-distance = Marks are read down to the whole { $step } (World Athletics technical rules).
+marks-time = Hand times are read up to the next { $step } (World Athletics technical rules for running).
+marks-time-held = The longer the better: times are read down to the whole { $step }.
+marks-whole = Marks are whole numbers.
+marks-ties = The best attempt counts; the next best decides a tie.
+marks-reference = To compare with: { $mark } ({ $source }). Populations differ; it is nobody’s norm.
+marks-formula = Points: the whole part of { $a } · d^{ $c }, where d is how far the mark is beyond { $b }.
+marks-points-source = Points: { $source }
+marks-from = From
+marks-points = Points
+points-list = Points: { $list }.
+points-from = { $points } from { $mark }
+points-within = { $points } within { $mark }
+
+reading-how = How hard the sentences are that a child reads, by published formulas made for English. They see lengths, not sense.
+reading-words = Words
+reading-sentences = Sentences
+reading-flesch = Flesch reading ease
+reading-kincaid = Flesch–Kincaid grade
+reading-smog = SMOG grade
+reading-ari = ARI
+reading-coleman = Coleman–Liau
+reading-age = Reading age (grade + 5)
+reading-long-words = Words of three and more syllables:
+reading-long-sentences = Words in the sentences over 20 words:
+
+flight-axis-angle = Angle
+flight-axis-distance = Distance (m)
+flight-figure-says = Distance against angle. The best is
+
+## Pages
+
+skip = Skip to the content
+pages = Pages
+nav-front = All sessions
+nav-things = Things to gather
+nav-teachers = For teachers
+nav-rules = Writing rules
+foot-contact = Ask the school
+foot-made = These pages load nothing from elsewhere and send nothing anywhere.
+
+front-about = Physical education at home: choose a session by age, time, space and things at home.
+front-choose = Choose a session
+front-choose-how = Answer what you like. The list below keeps only what fits.
+front-sessions = Sessions
+front-any = any
+front-age = Child’s age
+front-minutes = Time you have
+front-up-to = up to { $count } min
+front-space = Clear space
+front-space-rug = a rug, 2 m × 2 m
+front-space-small-room = a small room, 3 m × 3 m
+front-space-big-room = a big room, 5 m × 4 m
+front-place = Where
+front-activity = Activity
+front-lacking = We have no …
+front-lacking-how = (nor anything to stand in for it)
+front-more = Space, place, activity and things at home
+front-reset = Start again
+front-shown = Shown:
+front-none = No session fits all of that. Take one answer away.
+front-needs = To gather:
+front-needs-nothing = Nothing to gather
+front-cards = Cards to print
+front-minutes-unit = min
+
+fact-ages = Ages
+fact-minutes = Minutes
+fact-space = Clear space
+fact-place = Where
+fact-effort = Effort, mostly
+
+space = Space
+space-needs = Clear { $size } of floor.
+space-headroom = Headroom { $height }.
+space-surface = Good underfoot: { $list }.
+
+before = Before you start
+running-order = Running order
+running-how = A taller bar is harder work.
+line-label = Time line of { $minutes } minutes, one bar for each part
+success = What I can do by the end
+things = Things to gather
+things-nothing = Nothing. You are ready.
+things-household = Every home has one.
+things-limits = What fits: { $limits }
+stands-in = Or use
+for-parts = For:
+adult = An adult’s time
+adult-nearby-for = Nearby for { $time }.
+adult-helping-for = Helping for { $time }.
+adult-none = None asked for. Stay within earshot.
+film = Video
+from-to = { $from } to { $to }
+beats-label = Work and rest, drawn to scale
+how-measured = How it is measured
+throwing = Before anything flies
+tick-rounds = Rounds done
+finish = Finish
+finish-say = Drink some water. Then write down your marks.
+marks = My marks
+marks-how = Use a code name, never your full name. Your marks are yours: beat your own best.
+next-time = Next time I will
+review = Think about it
+review-how = Say or write your answer first. Then open ours.
+review-answer = Our answer
+adaptations = Make it fit you
+papers = Print it
+sheet-cards-about = one part a card, four to a page
+sheet-home-guide-about = one page: time line, things, space, cautions
+sheet-record-about = a table to write marks in
+sheet-review-about = questions, and the answers on a page of their own
+draft-note = Draft: this session has not been reviewed yet.
+
+things-intro = Everything the sessions here ask for, and what can stand in for it. Tick as you find.
+things-for = Sessions
+things-extras = Nice to have
+
+rules-intro = What homeground looks for when it inspects session files, and why. It advises; it never certifies a session as safe.
+rules-contents = Codes
+rules-why = Why
+rules-source = Source:
+rules-bad = Not like this
+rules-good = Like this
+severity-problem = Problem
+severity-warning = Warning
+severity-advice = Advice
+
+teachers-intro = Each session with its time line, answers and standing. Effort figures are estimates made from the parts’ stated effort.
+teachers-contents = Sessions
+teachers-active = Moderate and vigorous: { $time }, { $share } % of the slot (estimate)
+teachers-plans = Plans: effort, time, floor, things, flight, marks, reading
+teachers-floors = Floors
+teachers-flights = Flights
+teachers-marks = Marks and points
+teachers-reading = Reading
+teachers-part = Part
+teachers-from = From
+teachers-time = Time
+teachers-effort = Effort
+teachers-task = Task
+teachers-objectives = Learning targets
+teachers-success = Success criteria
+teachers-codes = Standards
+teachers-answers = Review questions and answers
+teachers-standing = Standing
+teachers-by = by { $by }
+teachers-on = on { $on }
+teachers-look-again = look again { $on }
+teachers-changed = What changed
+teachers-curriculum = Standards coverage
+teachers-uncovered = no session yet
+
+## Paper
+
+cards-number = Card { $number } of { $total }
+cards-continued = (continued)
+cards-see-guide = The home guide has the running order, what can stand in for each thing, and all cautions.
+cards-adapt = For your home and you
+cards-helper = For whoever helps
+cards-look = What to look for
+cards-look-how = What you may see → what to say. One thing at a time.
+or-use = or use
+sheet-number = Page { $number } of { $total }
+fact-time = Time
+review-paper-how = Say your answer out loud first. Then write it down.
+review-answers = Answers
+review-own = Your own answer.
+review-help = These are model answers. A child’s own words are as good where they mean the same.
+fact-headroom = Headroom
+record-look-for = Look for
+
+## Quantities
+
+amount-m = { $number } m
+amount-cm = { $number } cm
+amount-mm = { $number } mm
+amount-kg = { $number } kg
+amount-g = { $number } g
+amount-min = { $number } min
+amount-s = { $number } s
+amount-min-s = { $minutes } { $seconds }
+amount-at-most = at most { $amount }
+amount-at-least = at least { $amount }
+amount-any = any
+
+## Languages
+
+languages = Other languages
+language-name = English (US)
+shown-in-original = This session has not been translated yet. It is shown in { $language }.
+translation-old = The original has changed since this was translated.
+language-unnamed = its own language

@@ -1,0 +1,395 @@
+### Słowa, które czytają rodziny i nauczyciele WF, na stronach i na papierze.
+
+## Shared
+
+part-warm-up = Rozgrzewka
+part-technique = Technika
+part-challenge = Wyzwanie
+part-stretch = Zadanie dla chętnych
+part-cool-down = Uspokojenie organizmu
+
+effort-rest = Odpoczynek
+effort-light = Lekki
+effort-moderate = Umiarkowany
+effort-vigorous = Duży
+
+activity-athletics = Lekkoatletyka
+activity-dance = Taniec
+activity-fitness = Sprawność
+activity-games = Gry i zabawy
+activity-gymnastics = Gimnastyka
+activity-outdoor = Na świeżym powietrzu
+
+place-indoors = W domu
+place-outdoors = Na dworze
+place-both = W domu lub na dworze
+
+surface-grass = trawa
+surface-carpet = wykładzina
+surface-mat = mata
+surface-hard-floor = twarda podłoga
+surface-paving = kostka lub płyty
+surface-sand = piasek
+surface-soft-play = miękka nawierzchnia
+
+piece-explain = objaśnienie { $amount }
+piece-set-up = przygotowanie { $amount }
+piece-work = praca { $amount }
+piece-rest = odpoczynek { $amount }
+piece-rounds = { $count ->
+    [one] { $count } seria
+    [few] { $count } serie
+    [many] { $count } serii
+   *[other] { $count } serii
+}
+piece-recover = odetchnięcie { $amount }
+piece-counts = miary: { $counts }, tempo { $tempo } na minutę
+
+minutes = { $count ->
+    [one] { $count } minuta
+    [few] { $count } minuty
+    [many] { $count } minut
+   *[other] { $count } minuty
+}
+ages = Wiek: { $ages } lat
+optional = jeśli jest w domu
+soft = miękki
+list-or = { $rest } lub { $last }
+
+kind-recall = Przypomnij sobie
+kind-explain = Wyjaśnij
+kind-compare = Porównaj
+kind-apply = Zastosuj
+kind-reflect = Podsumuj
+
+task-inform = wprowadzenie
+task-extend = rozszerzenie
+task-refine = doskonalenie
+task-apply = zastosowanie
+
+standing-draft = Szkic
+standing-reviewed = Sprawdzone
+standing-approved = Zatwierdzone
+standing-retired = Wycofane
+
+adapt-space = Inne miejsce
+adapt-task = Inne zadanie
+adapt-equipment = Inny sprzęt
+adapt-people = Inne osoby
+
+sheet-cards = Karty
+sheet-home-guide = Przewodnik domowy
+sheet-record = Karta wyników
+sheet-review = Karta pytań
+
+key-points = Najważniejsze wskazówki
+easier = Łatwiej
+harder = Trudniej
+faults = Częste błędy
+fault-see = Widać
+fault-say = Można powiedzieć
+adult-nearby = Dorosły jest w pobliżu
+adult-helping = Dorosły pomaga
+landing-zone = Strefa lądowania
+stop-and-collect = Stop i zbieranie
+cautions = Uwaga
+local-rules = Najpierw obowiązują miejscowe przepisy, ocena ryzyka w szkole i zasady pracy uprawnionych osób. Te strony doradzają. Nie mogą zapewnić, że ćwiczenie będzie bezpieczne w Twoim domu.
+attempt = Próba
+best = Najlepszy
+mark-in = Wynik ({ $unit })
+measure-distance = Zmierz odległość w { $unit }.
+measure-time = Zmierz czas w { $unit }.
+measure-count = Policz: { $unit }.
+measure-points = Dodaj punkty.
+measure-criteria = Zwróć uwagę na:
+attempts = { $count ->
+    [one] Liczy się jedna próba.
+    [few] Liczą się { $count } próby.
+    [many] Liczy się { $count } prób.
+   *[other] Liczy się { $count } próby.
+}
+better-more = Im więcej, tym lepiej.
+better-less = Im mniej, tym lepiej.
+code-name = Pseudonim
+date = Data
+licence = Licencja
+credit = Autorzy
+
+## Plans, on pages and on paper
+
+plan = Plan podłogi
+plan-same = Ta sama podłoga co w
+plan-says = Plan podłogi w skali, długość { $length }, szerokość { $width }.
+plan-stand = Start tutaj
+plan-wait = Czekaj tutaj
+plan-line = Linia
+plan-wall = Ściana
+plan-moving = Miejsce do ruchu
+plan-run-up = Za linią
+plan-landing = Lądowanie
+plan-stopping = Miejsce na zatrzymanie
+plan-clear = Ma być puste
+plan-floor = Twoja podłoga
+plan-for = Do części: { $parts }
+plan-headroom = Wysokość nad głową: { $height }.
+plan-askew = Ułóż od rogu do rogu: mieści się tylko na ukos.
+plan-unfit = Potrzeba więcej podłogi, niż podano w tych zajęciach: znajdź większe miejsce.
+setting-out = Wyznaczanie taśmą mierniczą
+tape-line = Zaznacz linię o szerokości { $length }.
+tape-right-angle = Prosto przed siebie: zaznacz punkt { $along } wzdłuż linii i punkt { $away } od jej końca. Jest prosto, gdy między znakami jest { $across }.
+tape-diagonals = Zaznacz { $length } na { $width }. Kąty są proste, gdy obie przekątne mają { $diagonal }.
+tape-sector = Boki: dwa znaki { $along } od środka linii, w odstępie { $apart }.
+tape-reach = Wolne: jeszcze { $margin } za { $reach }.
+tape-around = Zostaw dookoła { $margin } wolnego miejsca.
+tape-wait = Czekanie: { $behind } za linią.
+
+slots = Gdy czasu jest inaczej
+slots-how = Rozgrzewka i uspokojenie zostają. Zostaje też to, co najważniejsze.
+slot-in = W { $time }
+slot-same = Wszystko się mieści.
+slot-drop = Pomiń: { $list }.
+slot-change = { $part }: { $time }.
+slot-change-rounds = { $part }: { $rounds ->
+    [one] { $rounds } seria
+    [few] { $rounds } serie
+    [many] { $rounds } serii
+   *[other] { $rounds } serii
+}, { $time }.
+slot-left = Zostaje: { $time }.
+slot-too-short = Brakuje { $by }: to, co musi zostać, trwa dłużej.
+
+effort-talk = Mówienie
+effort-still = Najdłużej bez ruchu: { $time }, w części „{ $part }”.
+
+effort-of-day = Wysiłek umiarkowany i duży to { $share }% z 60 minut dziennie zalecanych przez WHO (wiek 5–17 lat).
+effort-rhythm = { $part }: { $work } pracy na { $rest } odpoczynku ({ $ratio }).
+effort-usual = Na początek w tym wieku zwykle wystarcza od { $least } do { $most } s mocnej pracy i tyle samo odpoczynku (powszechna praktyka).
+effort-like = { $part } przypomina „{ $like }” z Compendium of Physical Activities 2011: { $met } MET, { $band } (umiarkowany od { $from }). To wartość dla dorosłych: dla dzieci szacunkowa.
+
+floor-how = Na podłodze
+floor-fits = mieści się
+floor-askew = mieści się na ukos
+floor-unfit = nie mieści się
+floor-unsaid = nie podano podłogi
+
+things-as = { $things } zamiast: { $need }
+things-together = Wystarczy na wszystko naraz:
+things-need = Potrzebne
+things-at-home = W domu
+things-refused = Nie nadaje się
+things-missing = brakuje: { $count }
+things-once = Zbierz raz
+things-once-how = Te kilka rzeczy wystarczy na wszystkie zajęcia. Nic nie jest potrzebne w dwóch miejscach naraz.
+things-all = Wszystko, razem z zamiennikami
+sheet-print = Wydrukuj tę listę (PDF)
+things-once-unproven = Może istnieć krótsza lista.
+sheet-gather = Zbierz raz
+misfit-heavy = za ciężkie: { $found }, ma być { $asked }, wiek { $ages } lat
+misfit-light = za lekkie: { $found }, ma być { $asked }, wiek { $ages } lat
+misfit-large = za duże: { $found }, ma być { $asked }, wiek { $ages } lat
+misfit-small = za małe: { $found }, ma być { $asked }, wiek { $ages } lat
+misfit-hard = nie podano, że jest miękkie
+misfit-lacks = nie podano cechy: { $asked }
+
+flight-throw = Wypuszczone z prędkością { $speed } m/s pod kątem { $angle }°, { $height } nad podłogą, leci na { $distance } i wznosi się na { $apex }. Lot trwa { $time }, lądowanie z prędkością { $landing } m/s.
+flight-toss = Podrzucone z prędkością { $speed } m/s z wysokości { $height } wznosi się na { $apex } i leci { $time }.
+flight-drag = Uwzględniono opór powietrza dla „{ $thing }”; bez niego odległość wyniosłaby { $distance }.
+flight-drag-toss = Uwzględniono opór powietrza dla „{ $thing }”.
+flight-no-drag = Bez oporu powietrza.
+flight-headroom = Wysokość nad głową: { $height }.
+flight-room = Pod sufitem { $ceiling } najdalej przy tej prędkości jest { $distance }, pod kątem { $angle }°.
+flight-best = Według wzoru najlepszy jest kąt { $angle }°, odległość { $distance }. Prędkość człowieka maleje, gdy kąt rośnie, więc najlepszy prawdziwy rzut jest niższy: dla kuli wzór daje około 42°, a zawodnicy pchają pod kątem od 37° do 38°.
+
+marks-distance = Wyniki odczytuje się w dół, do pełnego { $step } (przepisy techniczne World Athletics).
+marks-time = Czasy mierzone ręcznie zaokrągla się w górę, do { $step } (przepisy techniczne World Athletics dla biegów).
+marks-time-held = Im dłużej, tym lepiej: czasy odczytuje się w dół, do pełnego { $step }.
+marks-whole = Wyniki są liczbami całkowitymi.
+marks-ties = Liczy się najlepsza próba; przy remisie rozstrzyga następna.
+marks-reference = Dla porównania: { $mark } ({ $source }). Grupy są różne; to niczyja norma.
+marks-formula = Punkty: część całkowita z { $a } · d^{ $c }, gdzie d to różnica między wynikiem a { $b }.
+marks-points-source = Punkty: { $source }
+marks-from = Od
+marks-points = Punkty
+points-list = Punkty: { $list }.
+points-from = { $points } od { $mark }
+points-within = { $points } do { $mark }
+
+reading-how = Jak trudne są zdania, które czyta dziecko, według wzorów dla języka angielskiego. Widzą długość, nie sens.
+reading-words = Słowa
+reading-sentences = Zdania
+reading-flesch = Łatwość czytania Flescha
+reading-kincaid = Klasa Flescha–Kincaida
+reading-smog = Klasa SMOG
+reading-ari = ARI
+reading-coleman = Coleman–Liau
+reading-age = Wiek czytelnika (klasa + 5)
+reading-long-words = Słowa o trzech i więcej sylabach:
+reading-long-sentences = Liczba słów w zdaniach dłuższych niż 20 słów:
+
+flight-axis-angle = Kąt
+flight-axis-distance = Odległość (m)
+flight-figure-says = Odległość w zależności od kąta. Najlepiej
+
+## Pages
+
+skip = Przejdź do treści
+pages = Strony
+nav-front = Wszystkie zajęcia
+nav-things = Co przygotować
+nav-teachers = Dla nauczycieli
+nav-rules = Zasady pisania
+foot-contact = Zapytaj szkołę
+foot-made = Te strony niczego nie pobierają z zewnątrz i niczego nigdzie nie wysyłają.
+
+front-about = WF w domu: wybierz zajęcia według wieku, czasu, miejsca i rzeczy, które są w domu.
+front-choose = Wybierz zajęcia
+front-choose-how = Odpowiedz, na co chcesz. Na liście zostanie tylko to, co pasuje.
+front-sessions = Zajęcia
+front-any = dowolnie
+front-age = Wiek dziecka
+front-minutes = Ile jest czasu
+front-up-to = do { $count } min
+front-space = Wolne miejsce
+front-space-rug = dywanik, 2 m × 2 m
+front-space-small-room = mały pokój, 3 m × 3 m
+front-space-big-room = duży pokój, 5 m × 4 m
+front-place = Gdzie
+front-activity = Rodzaj ruchu
+front-lacking = Nie mamy …
+front-lacking-how = (ani niczego w zamian)
+front-more = Miejsce, rodzaj ruchu i rzeczy w domu
+front-reset = Zacznij od nowa
+front-shown = Pokazano:
+front-none = Żadne zajęcia nie pasują do wszystkiego. Usuń jedną odpowiedź.
+front-needs = Przygotuj:
+front-needs-nothing = Nic nie trzeba przygotować
+front-cards = Karty do wydruku
+front-minutes-unit = min
+
+fact-ages = Wiek
+fact-minutes = Minuty
+fact-space = Wolne miejsce
+fact-place = Gdzie
+fact-effort = Wysiłek, głównie
+
+space = Miejsce
+space-needs = { $size } wolnej podłogi.
+space-headroom = Wysokość nad głową { $height }.
+space-surface = Dobre pod stopami: { $list }.
+
+before = Zanim zaczniesz
+running-order = Przebieg zajęć
+running-how = Wyższy słupek to większy wysiłek.
+line-label = Oś czasu, { $minutes } minut, jeden słupek na część
+success = Co umiem na koniec
+things = Co przygotować
+things-nothing = Nic. Można zaczynać.
+things-household = Jest w każdym domu.
+things-limits = Co pasuje: { $limits }
+stands-in = Albo
+for-parts = Do:
+adult = Czas dorosłego
+adult-nearby-for = W pobliżu przez { $time }.
+adult-helping-for = Pomaga przez { $time }.
+adult-none = Nie jest potrzebny. Bądź w zasięgu głosu.
+film = Film
+from-to = od { $from } do { $to }
+beats-label = Praca i odpoczynek, narysowane w skali
+how-measured = Jak się mierzy
+throwing = Zanim coś poleci
+tick-rounds = Wykonane serie
+finish = Koniec
+finish-say = Napij się wody. Potem zapisz swoje wyniki.
+marks = Moje wyniki
+marks-how = Używaj pseudonimu, nigdy pełnego imienia i nazwiska. Wyniki są Twoje: popraw własny rekord.
+next-time = Następnym razem
+review = Zastanów się
+review-how = Najpierw powiedz lub zapisz swoją odpowiedź. Potem otwórz naszą.
+review-answer = Nasza odpowiedź
+adaptations = Dopasuj do siebie
+papers = Wydrukuj
+sheet-cards-about = jedna część na karcie, cztery na stronie
+sheet-home-guide-about = jedna strona: oś czasu, rzeczy, miejsce, uwagi
+sheet-record-about = tabela na wyniki
+sheet-review-about = pytania, a odpowiedzi na osobnej stronie
+draft-note = Szkic: te zajęcia nie zostały jeszcze sprawdzone.
+
+things-intro = Wszystko, czego potrzebują zajęcia, i czym to zastąpić. Odhaczaj, co masz.
+things-for = Zajęcia
+things-extras = Przyda się
+
+rules-intro = Na co patrzy homeground, gdy sprawdza pliki zajęć, i dlaczego. Doradza; nigdy nie poświadcza, że zajęcia są bezpieczne.
+rules-contents = Kody
+rules-why = Dlaczego
+rules-source = Źródło:
+rules-bad = Tak nie
+rules-good = Tak
+severity-problem = Problem
+severity-warning = Ostrzeżenie
+severity-advice = Rada
+
+teachers-intro = Każde zajęcia z osią czasu, odpowiedziami i statusem. Liczby dotyczące wysiłku to szacunki na podstawie podanego wysiłku części.
+teachers-contents = Zajęcia
+teachers-active = Umiarkowany i duży: { $time }, { $share }% czasu (szacunek)
+teachers-plans = Plany: wysiłek, czas, podłoga, rzeczy, lot, wyniki, czytanie
+teachers-floors = Podłogi
+teachers-flights = Loty
+teachers-marks = Wyniki i punkty
+teachers-reading = Czytanie
+teachers-part = Część
+teachers-from = Od
+teachers-time = Czas
+teachers-effort = Wysiłek
+teachers-task = Zadanie
+teachers-objectives = Cele
+teachers-success = Kryteria sukcesu
+teachers-codes = Podstawa programowa
+teachers-answers = Pytania i odpowiedzi
+teachers-standing = Status
+teachers-by = { $by }
+teachers-on = dnia { $on }
+teachers-look-again = ponownie sprawdzić { $on }
+teachers-changed = Co zmieniono
+teachers-curriculum = Realizacja podstawy programowej
+teachers-uncovered = jeszcze bez zajęć
+
+## Paper
+
+cards-number = Karta { $number } z { $total }
+cards-continued = (ciąg dalszy)
+cards-see-guide = W przewodniku domowym są: przebieg zajęć, zamienniki wszystkich rzeczy i wszystkie uwagi.
+cards-adapt = Dla Twojego domu i dla Ciebie
+cards-helper = Dla osoby, która pomaga
+cards-look = Na co patrzeć
+cards-look-how = Co widać → co powiedzieć. Jedna rzecz naraz.
+or-use = albo
+sheet-number = Strona { $number } z { $total }
+fact-time = Czas
+review-paper-how = Najpierw powiedz odpowiedź na głos. Potem ją zapisz.
+review-answers = Odpowiedzi
+review-own = Twoja własna odpowiedź.
+review-help = To wzorcowe odpowiedzi. Słowa dziecka są tak samo dobre, jeśli znaczą to samo.
+fact-headroom = Wysokość nad głową
+record-look-for = Zwróć uwagę na
+
+## Quantities
+
+amount-m = { $number } m
+amount-cm = { $number } cm
+amount-mm = { $number } mm
+amount-kg = { $number } kg
+amount-g = { $number } g
+amount-min = { $number } min
+amount-s = { $number } s
+amount-min-s = { $minutes } { $seconds }
+amount-at-most = najwyżej { $amount }
+amount-at-least = co najmniej { $amount }
+amount-any = dowolnie
+
+## Languages
+
+languages = Inne języki
+language-name = Polski
+shown-in-original = Te zajęcia nie są jeszcze przetłumaczone. Pokazano je w języku oryginału ({ $language }).
+translation-old = Oryginał zmienił się od czasu tego tłumaczenia.
+language-unnamed = swoim języku

@@ -1,0 +1,196 @@
+"""Labels, numbers, pages and paper in every language: plural forms and number forms against CLDR (Babel), the
+language and direction of pages as html5lib reads them, Arabic read out of PDFs by poppler and pypdf."""
+
+import re
+import shutil
+import subprocess
+import unicodedata
+
+import html5lib
+import pypdf
+from babel import Locale
+from babel.numbers import format_decimal
+
+from program import DEMO, ROOT, fresh_folder, publish, published
+from session_text import read_yaml
+
+AGAINST = "Unicode CLDR by Babel, html5lib, poppler’s pdftotext and pypdf"
+
+WORDS = ROOT / "static" / "words"
+TRANSLATED = {
+    "fr": "athletics/brook-leap",
+    "cy": "gymnastics/still-as-stones",
+    "ar": "gymnastics/still-as-stones",
+}
+RIGHT_TO_LEFT = {"ar", "ur"}
+NUMBERS = ["2.4", "0.5", "1.25", "12", "999", "136.05"]
+
+
+def labels_of(language):
+    """Key → its text with all its lines."""
+    labels, key = {}, None
+    for line in (WORDS / f"{language}.ftl").read_text(encoding="utf-8").splitlines():
+        opening = re.match(r"([a-z][a-z0-9-]*) = (.*)", line)
+        if opening:
+            key = opening.group(1)
+            labels[key] = opening.group(2)
+        elif key and line and not line.startswith("#"):
+            labels[key] += "\n" + line
+    return labels
+
+
+def languages():
+    return sorted(path.stem for path in WORDS.glob("*.ftl"))
+
+
+def check_labels(tally):
+    usual = labels_of("en-GB")
+    for language in languages():
+        labels = labels_of(language)
+        tally.same(f"{language}: the keys of the labels", sorted(labels), sorted(usual))
+        for key, text in labels.items():
+            named = lambda label: set(re.findall(r"\$([a-z]+)", label))
+            tally.same(f"{language}: {key}: what is filled in", named(text), named(usual.get(key, "")))
+
+
+def check_plurals(tally):
+    """Every plural category that a whole number up to 200 takes in CLDR has a form, and there is no other."""
+    count = 0
+    for language in languages():
+        rule = Locale.parse(language.replace("-", "_")).plural_form
+        taken = {rule(number) for number in range(201)} | {"other"}
+        for key, text in labels_of(language).items():
+            if "->" in text:
+                forms = set(re.findall(r"^\s*\*?\[([a-z]+)\]", text, re.M))
+                tally.same(f"{language}: {key}: plural forms", forms, taken)
+                count += 1
+    tally.note(f"{count} labels with plural forms in {len(languages())} languages")
+
+
+def decimal_pack(language):
+    """The demo’s session with a headroom and a size of each number, in one language."""
+    folder = fresh_folder(f"numbers-{language}")
+    shutil.copytree(DEMO, folder, dirs_exist_ok=True)
+    for translation in folder.rglob("*.*.yaml"):
+        translation.unlink()
+    pack = folder / "pack.yaml"
+    pack.write_text(re.sub(r"language: .*", f"language: {language}", pack.read_text(encoding="utf-8")), encoding="utf-8")
+    return folder
+
+
+def check_numbers(tally):
+    """Headrooms of the demo’s sessions as the pages say them, against Babel’s decimals with Western digits."""
+    compared = 0
+    for language in languages():
+        pack = decimal_pack(language)
+        to = fresh_folder(f"numbers-out-{language}")
+        to.rmdir()
+        done = publish(pack, to)
+        if not tally.holds(f"{language}: published", done.returncode == 0, done.stderr):
+            continue
+        locale = language.replace("-", "_")
+        for path in sorted(pack.glob("*/*.yaml")):
+            height = read_yaml(path).get("space", {}).get("height", "")
+            number = height.removesuffix(" m")
+            if "." not in number:
+                continue
+            written = format_decimal(number, locale=locale, numbering_system="latn")
+            unit = labels_of(language)["amount-m"].replace("{ $number }", written)
+            page = (to / "sessions" / path.relative_to(pack).with_suffix(".html")).read_text(encoding="utf-8")
+            plain = page.replace("\u00a0", " ")
+            tally.holds(f"{language}: {path.stem}: headroom {unit}", unit in plain, "not on the page")
+            compared += 1
+    tally.note(f"{compared} decimals on pages in {len(languages())} languages, digits 0 to 9")
+    tally.same("digits of ar in CLDR", Locale("ar").default_numbering_system, "latn")
+    tally.same("digits of ur in CLDR", Locale("ur").default_numbering_system, "latn")
+
+
+def check_pages(tally):
+    """lang and dir of each page, links to its versions that lead somewhere, foreign texts that say so."""
+    site = published(DEMO)
+    compared = 0
+    for language, session in TRANSLATED.items():
+        for page in sorted((site / language).rglob("*.html")):
+            tree = html5lib.parse(page.read_text(encoding="utf-8"), namespaceHTMLElements=False)
+            name = page.relative_to(site).as_posix()
+            tally.same(f"{name}: lang", tree.get("lang"), language)
+            tally.same(f"{name}: dir", tree.get("dir"), "rtl" if language in RIGHT_TO_LEFT else "ltr")
+            links = [link for link in tree.iter("link") if link.get("rel") == "alternate"]
+            tally.same(f"{name}: versions", len(links), 1 + len(TRANSLATED))
+            for link in links:
+                there = (page.parent / link.get("href")).resolve()
+                if tally.holds(f"{name}: leads to {link.get('href')}", there.is_file(), "no such page"):
+                    other = html5lib.parse(there.read_text(encoding="utf-8"), namespaceHTMLElements=False)
+                    tally.same(f"{name}: hreflang", link.get("hreflang"), other.get("lang"))
+            for element in list(tree.iter("link")) + list(tree.iter("img")) + list(tree.iter("a")):
+                target = element.get("src") or element.get("href") or ""
+                if target and not target.startswith(("#", "http", "mailto")):
+                    there = page.parent / target.split("#")[0]
+                    tally.holds(f"{name}: {target}", there.exists(), "leads nowhere")
+            if name.startswith(f"{language}/sessions/"):
+                title = next(tree.iter("h1"))
+                expected = None if session in name else "en-GB"
+                tally.same(f"{name}: language of the title", title.get("lang"), expected)
+            compared += 1
+    tally.note(f"{compared} pages in {len(TRANSLATED)} further languages")
+
+
+def bare(text):
+    """Words without vowel marks and signs: readers tell marks apart from their letters (a known fault)."""
+    apart = unicodedata.normalize("NFKD", text)
+    kept = (letter for letter in apart if not unicodedata.category(letter).startswith(("M", "C")))
+    return re.sub(r"\s+", "", "".join(kept))
+
+
+def letters(text):
+    """How often each letter stands in a text, whatever the order."""
+    return sorted(letter for letter in bare(text) if letter.isalpha())
+
+
+def read_out(pdf):
+    done = subprocess.run(["pdftotext", str(pdf), "-"], capture_output=True, text=True, check=True)
+    return done.stdout
+
+
+def check_arabic_paper(tally):
+    """Words of the Arabic session read out of its sheets; no letter lost, none that is another."""
+    site = published(DEMO)
+    session = read_yaml(DEMO / "gymnastics" / "still-as-stones.ar.yaml")
+    folder = site / "ar" / "print" / "gymnastics" / "still-as-stones"
+    read = bare(read_out(folder / "cards.pdf"))
+    words = []
+    for kind in ("technique", "challenge", "stretch"):
+        for part in session[kind]:
+            words += [part["title"], part["easier"], part["harder"], *part.get("key_points", [])]
+    words = [word for text in words for word in re.findall(r"[\u0621-\u06ff]+", text)]
+    # poppler turns the two letters of the ligature lam-alef round; pypdf reads the same file rightly.
+    joined = [word for word in words if "لا" in bare(word)]
+    plain = [word for word in words if word not in joined]
+    lost = [word for word in plain if bare(word) not in read]
+    tally.same("Arabic words of the cards that pdftotext does not read", lost, [])
+    pages = pypdf.PdfReader(folder / "cards.pdf").pages
+    by_pypdf = bare(" ".join(page.extract_text() for page in pages))
+    lost = [word for word in joined if bare(word) not in by_pypdf]
+    tally.same("words with the ligature lam-alef that pypdf does not read", lost, [])
+    review = folder / "review.pdf"
+    text = " ".join(page.extract_text() for page in pypdf.PdfReader(review).pages)
+    for question in session["review"]:
+        asked = [word for word in re.findall(r"[\u0621-\u06ff]+", question["ask"])]
+        seen = letters(text)
+        for letter in set(letters(" ".join(asked))):
+            need = letters(" ".join(asked)).count(letter)
+            tally.holds(f"review: {letter} read by pypdf", seen.count(letter) >= need, "too few")
+    tally.note(f"{len(words)} Arabic words read out of the cards, {len(joined)} of them with lam-alef by pypdf")
+    fonts = subprocess.run(["pdffonts", str(folder / "cards.pdf")], capture_output=True, text=True, check=True)
+    tally.holds("the Arabic face is embedded", "Naskh" in fonts.stdout, fonts.stdout)
+    english = site / "print" / "gymnastics" / "still-as-stones" / "cards.pdf"
+    fonts = subprocess.run(["pdffonts", str(english)], capture_output=True, text=True, check=True)
+    tally.holds("and only where it is used", "Naskh" not in fonts.stdout, fonts.stdout)
+
+
+def check(tally):
+    check_labels(tally)
+    check_plurals(tally)
+    check_numbers(tally)
+    check_pages(tally)
+    check_arabic_paper(tally)
