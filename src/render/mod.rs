@@ -4,6 +4,8 @@
 pub mod equipment_phrases;
 pub mod flight_phrases;
 pub mod house;
+mod ink_report;
+pub mod no_printer;
 pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
@@ -17,6 +19,7 @@ use crate::pack::{Pack, SessionId};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
 use house::House;
+pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
 
 /// Every file to publish, by its path below the target folder.
 pub type Bundle = BTreeMap<String, Vec<u8>>;
@@ -98,11 +101,18 @@ pub fn page_path(session: &SessionId) -> String {
     format!("sessions/{session}.html")
 }
 
+/// All that a pack becomes.
+#[derive(Debug)]
+pub struct Rendering {
+    pub bundle: Bundle,
+    pub ink: InkReport,
+}
+
 /// Renders the mini-site and the sheets of a whole pack.
 ///
 /// # Errors
 /// Where a template or other file of the pack's own look can't be used.
-pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle, RenderFault> {
+pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Rendering, RenderFault> {
     let house = House::new(&pack.look);
     let publication = Publication {
         pack,
@@ -114,6 +124,8 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle
         on_session,
     };
     let mut bundle = site::render_site(&publication)?;
-    bundle.append(&mut print::render_sheets(&publication)?);
-    Ok(bundle)
+    let (mut sheets, ink) = print::render_sheets(&publication)?;
+    bundle.append(&mut sheets);
+    bundle.append(&mut no_printer::render_texts(&publication));
+    Ok(Rendering { bundle, ink })
 }

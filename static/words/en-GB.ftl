@@ -364,3 +364,16 @@ review-own = Your own answer.
 review-help = These are model answers. A child’s own words are as good where they mean the same.
 fact-headroom = Headroom
 record-look-for = Look for
+
+## To scan, to copy, to send
+
+scan-page = This session’s page
+scan-film = The film
+
+no-printer = No printer?
+no-printer-how = Copy this by hand: about { $minutes } minutes. Or save it as text, or send it as messages.
+copy-file = Copy by hand (text)
+texts-file = Text messages (text)
+no-printer-needs = You need: { $list }.
+no-printer-read = Read all cautions on the page first.
+no-printer-rules = The school’s rules and risk assessment come first.

@@ -49,6 +49,11 @@ pub struct LoadedFace {
     /// Advance of each glyph in thousandths of the size, cut to whole numbers as the PDF's width
     /// table has them.
     pub widths: Vec<f32>,
+    /// The glyph shown where a word is broken: that of the soft hyphen, so that a reader of the PDF
+    /// can tell it from a hyphen that belongs to the word (ISO 32000-1, 14.8.2.2.3).
+    pub hyphen: u16,
+    /// Its width, in sizes of the type.
+    pub hyphen_width: f32,
 }
 
 /// All faces.
@@ -83,12 +88,23 @@ impl Faces {
 }
 
 fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
+    let widths = widths_of(bytes)?;
+    let hyphen = hyphen_of(bytes)?;
     Some(LoadedFace {
         face,
+        hyphen,
+        hyphen_width: widths.get(usize::from(hyphen)).copied().unwrap_or_default() / 1000.0,
         blob: Blob::new(Arc::new(bytes.to_vec())),
         parsed: ParsedFont::from_bytes(bytes, 0, &mut Vec::new())?,
-        widths: widths_of(bytes)?,
+        widths,
     })
+}
+
+/// The glyph of the soft hyphen, or of the plain one in a font of the pack’s own that lacks it.
+fn hyphen_of(bytes: &[u8]) -> Option<u16> {
+    let letters = FontRef::new(bytes).ok()?.charmap();
+    let glyph = letters.map('\u{ad}').or_else(|| letters.map('-'))?;
+    u16::try_from(glyph.to_u32()).ok()
 }
 
 fn widths_of(bytes: &[u8]) -> Option<Vec<f32>> {

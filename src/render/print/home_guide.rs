@@ -4,6 +4,7 @@
 use super::drawings::place_drawing;
 use super::page::{Item, Page};
 use super::scale::{SMALLEST, Type};
+use super::scan::{film_code, page_code};
 use super::shaper::Shaper;
 use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_head};
 use super::sheets::{SheetSource, one};
@@ -20,12 +21,13 @@ use crate::render::phrases::{
 use crate::words::Filling;
 
 /// Sizes of the running text, largest first: the largest that fills one page is taken.
-const SIZES: [Type; 5] = [
+const SIZES: [Type; 6] = [
     Type { size: 12.5, leading: 16.0, is_bold: false },
     Type { size: 12.0, leading: 15.2, is_bold: false },
     Type { size: 11.5, leading: 14.4, is_bold: false },
     Type { size: SMALLEST, leading: 13.2, is_bold: false },
     Type { size: SMALLEST, leading: 12.8, is_bold: false },
+    Type { size: SMALLEST, leading: 12.4, is_bold: false },
 ];
 
 /// Lays out the home guide: one page, or more where it can’t be helped.
@@ -49,11 +51,21 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
 fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> SheetHead {
     let width = inner_width(&source.letterhead());
     let kind = source.words.say("sheet-home-guide");
-    let (mut items, mut y) = lay_head(shaper, &source.letterhead(), &kind, &source.title());
-    let mut column = Column::new(shaper, width);
+    let letterhead = source.letterhead();
+    let (mut items, mut y) = lay_head(shaper, &letterhead, &kind, &source.title());
+    let page = page_code(shaper, source);
+    let corner = page.as_ref().map_or(0.0, |page| page.width);
+    let mut column = Column::new(shaper, width - corner);
     column.words(&read_line(&source.session.summary), body, Seat::default());
     column.gap(7.0);
     facts(&mut column, source);
+    column.width = width;
+    if let Some(page) = page {
+        let beside: f32 = column.strips.iter().map(|s| s.height + s.space_before).sum();
+        column.gap((page.height - beside).max(3.0));
+        column.words(&page.words, Type::SMALL, Seat::default());
+        items.extend(page.items.into_iter().map(|item| item.moved(width - corner, y)));
+    }
     column.gap(10.0);
     let line = draw_time_line(source.session, &source.plans.time, source.words, source.room(width));
     let drawn = place_drawing(column.shaper, &line);
@@ -65,8 +77,8 @@ fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> 
         items.extend(strip.items.into_iter().map(|item| item.moved(0.0, y)));
         y += strip.height;
     }
-    items.push(Item::line((0.0, y + 8.0), (width, y + 8.0), 0.8));
-    SheetHead { items, height: y + 18.0 }
+    items.push(Item::line((0.0, y + 6.0), (width, y + 6.0), 0.8));
+    SheetHead { items, height: y + 14.0 }
 }
 
 /// Ages, minutes, space, where and effort, each figure large over its name.
@@ -166,18 +178,19 @@ fn guide_strips(
     }
     space(&mut column, source, body);
     adult(&mut column, source, body);
-    film(&mut column, source, body);
     cautions(&mut column, source, body);
+    film(&mut column, source, body);
     column.strips
 }
 
-fn heading(column: &mut Column<'_, '_>, text: &str) {
-    column.gap(8.0);
+/// The closer the lines, the closer the headings.
+fn heading(column: &mut Column<'_, '_>, text: &str, body: Type) {
+    column.gap(body.leading * 0.5);
     column.label(text, Type::HEADING);
 }
 
 fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
-    heading(column, &source.words.say("things"));
+    heading(column, &source.words.say("things"), body);
     if source.session.needs.is_empty() {
         column.words(&one(source.words.say("things-nothing")), body, Seat::default());
     }
@@ -240,14 +253,14 @@ fn space(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     if surfaces.is_empty() {
         return;
     }
-    heading(column, &source.words.say("space"));
+    heading(column, &source.words.say("space"), body);
     let sentence = source.words.say_with("space-surface", &[("list", Filling::Text(&surfaces))]);
     column.words(&one(sentence), body, Seat::default());
 }
 
 fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     let words = source.words;
-    heading(column, &words.say("adult"));
+    heading(column, &words.say("adult"), body);
     let Some(adult) = &source.session.adult else {
         column.words(&one(words.say("adult-none")), body, Seat::default());
         return;
@@ -266,32 +279,33 @@ fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     column.words(&runs, body, Seat::default());
 }
 
-/// The film’s address in full: paper can’t be clicked.
+/// What the film shows, and a code to scan beside its address.
 fn film(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     let Some(film) = &source.session.film else { return };
-    heading(column, &source.words.say("film"));
+    heading(column, &source.words.say("film"), body);
     column.words(&read_line(&film.shows), body, Seat::default());
-    column.words(&one(film.link.to_string()), body, Seat::default());
+    column.keep_with_next();
+    film_code(column, source);
 }
 
 /// The session’s own cautions, the usual ones, and whose word comes first.
 fn cautions(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
-    heading(column, &source.words.say("cautions"));
+    heading(column, &source.words.say("cautions"), body);
     let all = source.session.safety.iter().chain(&source.pack.cautions);
     for block in all.flat_map(|text| read_blocks(text)) {
         column.gap(1.5);
         column.entry(&block.runs, body);
     }
-    column.gap(5.0);
+    column.gap(body.leading * 0.3);
     column.words(&one(source.words.say("local-rules")), body, Seat::default());
     if let Some(contact) = &source.pack.contact {
-        column.gap(5.0);
+        column.gap(body.leading * 0.3);
         let mut runs = vec![Run::bold(format!("{}: ", source.words.say("foot-contact")))];
         runs.extend(read_line(contact));
         column.words(&runs, body, Seat::default());
     }
     if let Some(credit) = &source.session.credit {
-        column.gap(5.0);
+        column.gap(body.leading * 0.3);
         column.words(&read_line(credit), Type::SMALL, Seat::default());
     }
 }

@@ -1,13 +1,15 @@
 //! Styled words → lines of shaped glyphs that fit a width.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
+use hypher::Lang;
 use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
 use parley::layout::{Alignment, AlignmentOptions, PositionedLayoutItem};
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, Layout, LayoutContext};
 
-use super::faces::Faces;
+use super::breaks::{SOFT_HYPHEN, language_of};
+use super::faces::{Face, Faces};
 use super::page::{BLACK, GlyphRun, PlacedGlyph};
 use super::scale::Type;
 use crate::prose::Run;
@@ -28,6 +30,8 @@ pub struct Shaper<'f> {
     fonts: FontContext,
     context: LayoutContext<()>,
     kept: Kept,
+    /// The language that words are broken in.
+    pub hyphens: Option<Lang>,
 }
 
 /// A line of a paragraph; positions count from the line's own top left corner.
@@ -35,10 +39,15 @@ pub struct Shaper<'f> {
 pub struct ShapedLine {
     pub width: f32,
     pub runs: Vec<GlyphRun>,
+    /// Where the next line begins in the text.
+    pub end: usize,
+    /// It ends in the middle of a word, with a hyphen.
+    pub is_hyphenated: bool,
 }
 
 impl<'f> Shaper<'f> {
-    pub fn new(faces: &'f Faces) -> Self {
+    /// A shaper for a language, named by its BCP 47 tag.
+    pub fn new(faces: &'f Faces, language: &str) -> Self {
         let options = CollectionOptions { shared: false, system_fonts: false };
         let mut collection = Collection::new(options);
         for face in &faces.loaded {
@@ -51,6 +60,7 @@ impl<'f> Shaper<'f> {
             fonts: FontContext { collection, source_cache: SourceCache::default() },
             context: LayoutContext::new(),
             kept: Kept::new(),
+            hyphens: language_of(language),
         }
     }
 
@@ -71,9 +81,10 @@ impl<'f> Shaper<'f> {
             None => self.shape_once(&text, runs, kind.is_bold),
         };
         let scale = kind.size / SHAPED_AT;
-        layout.break_all_lines(Some(width / scale));
-        layout.align(Alignment::Start, AlignmentOptions::default());
         let faces = self.faces;
+        let face = if kind.is_bold { Face::Bold } else { Face::Regular };
+        break_lines(&mut layout, &text, width / scale, faces.get(face).hyphen_width * SHAPED_AT);
+        layout.align(Alignment::Start, AlignmentOptions::default());
         let lines = layout.lines().map(|line| shaped_line(faces, &text, &line, kind)).collect();
         self.kept.insert(key, layout);
         lines
@@ -96,6 +107,49 @@ impl<'f> Shaper<'f> {
         }
         builder.build(text)
     }
+}
+
+/// Breaks a text into lines; one that ends inside a word leaves room for its hyphen. Lines that do not
+/// are broken anew, narrower by a hyphen, from the first to the last.
+fn break_lines(layout: &mut Layout<()>, text: &str, width: f32, hyphen: f32) {
+    layout.break_all_lines(Some(width));
+    if !text.contains(SOFT_HYPHEN) {
+        return;
+    }
+    let mut narrowed = BTreeSet::new();
+    while let Some(line) = first_overlong(layout, text, width - hyphen, &narrowed) {
+        narrowed.insert(line);
+        let mut breaker = layout.break_lines();
+        breaker.state_mut().set_layout_max_advance(width);
+        let mut line = 0;
+        loop {
+            let room = if narrowed.contains(&line) { width - hyphen } else { width };
+            breaker.state_mut().set_line_max_advance(room);
+            if breaker.break_next().is_none() {
+                break;
+            }
+            line += 1;
+        }
+        breaker.finish();
+    }
+}
+
+/// The first line that ends inside a word with no room for a hyphen.
+fn first_overlong(
+    layout: &Layout<()>,
+    text: &str,
+    room: f32,
+    narrowed: &BTreeSet<usize>,
+) -> Option<usize> {
+    layout.lines().enumerate().position(|(index, line)| {
+        let advance = line.metrics().advance;
+        advance > room && ends_in_word(text, &line) && !narrowed.contains(&index)
+    })
+}
+
+fn ends_in_word(text: &str, line: &parley::layout::Line<'_, ()>) -> bool {
+    let range = line.text_range();
+    range.end < text.len() && text[range].ends_with(SOFT_HYPHEN)
 }
 
 /// A line at its real size, with the words in the middle of the leading.
@@ -123,7 +177,15 @@ fn shaped_line(
             glyphs: placed_glyphs(text, &glyph_run, scale),
         });
     }
-    ShapedLine { width: (metrics.advance - metrics.hanging_advance) * scale, runs }
+    let mut width = (metrics.advance - metrics.hanging_advance) * scale;
+    let is_hyphenated = ends_in_word(text, line);
+    if is_hyphenated && let Some(last) = runs.last_mut() {
+        let face = faces.get(last.face);
+        let x = width - last.at.0;
+        last.glyphs.push(PlacedGlyph { id: face.hyphen, x, rise: 0.0, text: "\u{ad}".into() });
+        width += face.hyphen_width * kind.size;
+    }
+    ShapedLine { width, runs, end: line.text_range().end, is_hyphenated }
 }
 
 /// The glyphs of a run from left to right, each with the text of its cluster. A ligature carries the
@@ -136,19 +198,21 @@ fn placed_glyphs(
     let mut glyphs: Vec<PlacedGlyph> = Vec::new();
     let mut pen = 0.0;
     for cluster in glyph_run.run().visual_clusters() {
-        let words = &text[cluster.text_range()];
+        // A soft hyphen is seen only where a line ends with it.
+        let words = text[cluster.text_range()].replace(SOFT_HYPHEN, "");
+        let is_unseen = words.chars().all(char::is_control);
         if cluster.is_ligature_continuation() {
             if let Some(last) = glyphs.last_mut() {
                 last.text = format!("{}{words}", last.text).into();
             }
             continue;
         }
-        let mut words = words;
+        let mut words = words.as_str();
         for glyph in cluster.glyphs() {
             let id = u16::try_from(glyph.id).unwrap_or(0);
             // Andika has a glyph for every letter of the languages here; a sign that it lacks
             // (an emoji) is left out rather than printed as an empty box.
-            if id != 0 && !words.chars().all(char::is_control) {
+            if id != 0 && !is_unseen {
                 glyphs.push(PlacedGlyph {
                     id,
                     x: (pen + glyph.x) * scale,

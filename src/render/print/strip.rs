@@ -1,6 +1,7 @@
 //! Strips: the content of a sheet as pieces that are never cut, each with its height. Whatever is
 //! longer than a strip – a paragraph, a list – is several, and can go on in the next frame.
 
+use super::breaks::shape_running;
 use super::page::{Item, MM};
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
@@ -81,8 +82,8 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// A paragraph of styled words.
     pub fn words(&mut self, runs: &[Run], kind: Type, seat: Seat) {
-        let runs = with_addresses(runs);
-        let lines = self.shaper.shape(&runs, kind, (self.width - seat.indent).max(40.0));
+        let width = (self.width - seat.indent).max(40.0);
+        let lines = shape_running(self.shaper, &with_addresses(runs), kind, width);
         self.lines(lines, kind, seat, None);
     }
 
@@ -109,8 +110,9 @@ impl<'c, 'f> Column<'c, 'f> {
         let depth = block.depth.min(6) as f32;
         let indent = seat.indent + depth * step;
         let seat = Seat { indent, ..seat };
-        let runs = with_addresses(&block.runs);
-        let lines = self.shaper.shape(&runs, kind, (self.width - indent).max(40.0));
+        let width = (self.width - indent).max(40.0);
+        let kind_of_text = Type { is_bold: kind.is_bold || block.is_heading, ..kind };
+        let lines = shape_running(self.shaper, &with_addresses(&block.runs), kind_of_text, width);
         let marker = marker_of(block).and_then(|marker| {
             let shaped = self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop()?;
             let at = (indent - shaped.width - MARKER_GAP).max(0.0);
@@ -147,12 +149,14 @@ impl<'c, 'f> Column<'c, 'f> {
             if let Some((shaped, at)) = marker.take() {
                 items.extend(placed(shaped, at));
             }
+            // Half a word is never left for the next frame.
+            let is_hyphenated = line.is_hyphenated;
             items.extend(placed(line, seat.indent));
             let is_orphan = count > 1 && index == 0;
             let is_widow = count > 1 && index + 2 == count;
             self.push(Strip {
                 height: kind.leading,
-                keeps_next: is_orphan || is_widow,
+                keeps_next: is_orphan || is_widow || is_hyphenated,
                 goes_on: index > 0,
                 items,
                 ..Strip::default()
@@ -171,7 +175,7 @@ impl<'c, 'f> Column<'c, 'f> {
         for ((label, runs), x) in sides {
             let mut y = 0.0;
             let head = self.shaper.shape(&[Run::bold(label)], Type::LABEL, half);
-            let lines = self.shaper.shape(runs, kind, half);
+            let lines = shape_running(self.shaper, runs, kind, half);
             let all = head.into_iter().map(|line| (line, Type::LABEL.leading));
             for (line, leading) in all.chain(lines.into_iter().map(|line| (line, kind.leading))) {
                 items.extend(placed(line, x).map(|item| item.moved(0.0, y)));
