@@ -116,7 +116,7 @@ fn hold_units(text: &str) -> String {
 fn begins_with_unit(text: &str) -> bool {
     UNITS.iter().filter_map(|unit| text.strip_prefix(unit)).any(|after| {
         // “5 min” and “5 m²”, but not “5 more”; “20 °C”.
-        text.starts_with('°') || !after.starts_with(|c: char| c.is_alphanumeric())
+        text.starts_with('°') || !after.starts_with(char::is_alphabetic)
     })
 }
 

@@ -6,7 +6,7 @@ use super::page::{Item, Page};
 use super::scale::{SMALLEST, Type};
 use super::scan::{film_code, page_code};
 use super::shaper::Shaper;
-use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_head};
+use super::sheet_page::{SheetHead, TITLE_TOP, column_width, inner_width, lay_columns, lay_head};
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
 use crate::drawing::draw_time_line;
@@ -55,16 +55,23 @@ fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> 
     let (mut items, mut y) = lay_head(shaper, &letterhead, &kind, &source.title());
     let page = page_code(shaper, source);
     let corner = page.as_ref().map_or(0.0, |page| page.width);
+    let title = shaper.shape(&one(source.title()), Type::SHEET_TITLE, width - corner);
     let mut column = Column::new(shaper, width - corner);
     column.words(&read_line(&source.session.summary), body, Seat::default());
     column.gap(7.0);
+    // Beside a title of one line the code takes no room from the facts.
+    let top = if title.len() == 1 { TITLE_TOP } else { y };
+    let bottom = page.as_ref().map_or(0.0, |page| top + page.height);
+    if title.len() == 1 {
+        column.gap(bottom - y - height_of(&column));
+        column.width = width;
+    }
     facts(&mut column, source);
     column.width = width;
     if let Some(page) = page {
-        let beside: f32 = column.strips.iter().map(|s| s.height + s.space_before).sum();
-        column.gap((page.height - beside).max(3.0));
+        column.gap((bottom - y - height_of(&column)).max(3.0));
         column.words(&page.words, Type::SMALL, Seat::default());
-        items.extend(page.items.into_iter().map(|item| item.moved(width - corner, y)));
+        items.extend(page.items.into_iter().map(|item| item.moved(width - corner, top)));
     }
     column.gap(10.0);
     let line = draw_time_line(source.session, &source.plans.time, source.words, source.room(width));
@@ -79,6 +86,11 @@ fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> 
     }
     items.push(Item::line((0.0, y + 6.0), (width, y + 6.0), 0.8));
     SheetHead { items, height: y + 14.0 }
+}
+
+/// How far the strips of a column reach down.
+fn height_of(column: &Column<'_, '_>) -> f32 {
+    column.strips.iter().map(|strip| strip.space_before + strip.height).sum()
 }
 
 /// Ages, minutes, space, where and effort, each figure large over its name.
