@@ -33,6 +33,7 @@ use crate::pack::Pack;
 use faces::Faces;
 use ink::InkMeter;
 use page::Page;
+use scan::Codes;
 use shaper::Shaper;
 use sheets::SheetSource;
 use writer::{About, Writer};
@@ -54,7 +55,9 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport
         .map_init(
             || Press::new(&faces, &pack.language),
             |press, (session, plans)| {
-                let source = SheetSource { session, plans, pack, words: &publication.words };
+                let words = &publication.words;
+                let source =
+                    SheetSource { session, plans, pack, words, codes: Codes::of(session, pack) };
                 let sheets = render_session(press, &source);
                 (publication.on_session)();
                 sheets

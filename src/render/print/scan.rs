@@ -7,7 +7,8 @@ use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, placed};
-use crate::drawing::draw_qr;
+use crate::drawing::{Drawing, draw_qr};
+use crate::pack::{Pack, Session};
 use crate::prose::{Run, is_web_address};
 use crate::render::page_path;
 
@@ -22,10 +23,38 @@ pub struct PageCode {
     pub words: Vec<Run>,
 }
 
+/// An address and its code, drawn once for all sheets and sizes.
+#[derive(Clone, Debug)]
+pub struct Scanned {
+    address: String,
+    /// `None` where the address is none of the web’s, or too long for a small code.
+    code: Option<Drawing>,
+}
+
+/// What can be scanned on the sheets of a session.
+#[derive(Clone, Debug, Default)]
+pub struct Codes {
+    page: Option<Scanned>,
+    film: Option<Scanned>,
+}
+
+impl Codes {
+    pub fn of(session: &Session, pack: &Pack) -> Self {
+        let scanned = |address: String| {
+            let code = draw_qr(&address).filter(|_| is_web_address(&address));
+            Scanned { address, code }
+        };
+        Self {
+            page: page_address(session, pack).map(scanned),
+            film: session.film.as_ref().map(|film| scanned(film.link.to_string())),
+        }
+    }
+}
+
 /// The code of the session’s page, where the pack says where its pages stand.
 pub fn page_code(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Option<PageCode> {
-    let address = page_address(source)?;
-    let code = draw_qr(&address)?;
+    let Scanned { address, code } = source.codes.page.clone()?;
+    let code = code?;
     let label = Run::bold(format!("{}: ", source.words.say("scan-page")));
     Some(PageCode {
         width: code.width,
@@ -37,24 +66,24 @@ pub fn page_code(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Option<Pa
 
 /// The film’s code, or its address alone where no code can be scanned.
 pub fn film_code(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
-    if let Some(film) = &source.session.film {
-        code_beside_words(column, &source.words.say("scan-film"), &film.link);
+    if let Some(film) = &source.codes.film {
+        code_beside_words(column, &source.words.say("scan-film"), film);
     }
 }
 
 /// A code for the session’s page and one for its film, each in one piece with its words.
 pub fn scan_codes(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
-    if let Some(address) = page_address(source) {
+    if let Some(page) = &source.codes.page {
         column.gap(3.0);
-        code_beside_words(column, &source.words.say("scan-page"), &address);
+        code_beside_words(column, &source.words.say("scan-page"), page);
     }
     column.gap(3.0);
     film_code(column, source);
 }
 
-fn page_address(source: &SheetSource<'_>) -> Option<String> {
-    let home = source.pack.address.as_ref().filter(|address| is_web_address(address))?;
-    let path = percent_encoded(&page_path(&source.session.id));
+fn page_address(session: &Session, pack: &Pack) -> Option<String> {
+    let home = pack.address.as_ref().filter(|address| is_web_address(address))?;
+    let path = percent_encoded(&page_path(&session.id));
     Some(format!("{}/{path}", home.trim_end_matches('/')))
 }
 
@@ -67,11 +96,11 @@ fn percent_encoded(path: &str) -> String {
     path.bytes().map(encoded).collect()
 }
 
-/// An address that is none of the web’s, or too long for a small code, stands alone.
-fn code_beside_words(column: &mut Column<'_, '_>, label: &str, address: &str) {
-    let code = draw_qr(address).filter(|_| is_web_address(address));
-    let code = code.filter(|code| code.width < column.width * 0.45);
-    let left = code.as_ref().map_or(0.0, |code| code.width + GAP);
+/// An address with no code that fits stands alone.
+fn code_beside_words(column: &mut Column<'_, '_>, label: &str, scanned: &Scanned) {
+    let address = scanned.address.as_str();
+    let code = scanned.code.as_ref().filter(|code| code.width < column.width * 0.45);
+    let left = code.map_or(0.0, |code| code.width + GAP);
     let mut items = Vec::new();
     let mut y = 0.0;
     for (text, kind) in [(label, Type::LABEL), (address, Type::SMALL)] {
@@ -86,7 +115,7 @@ fn code_beside_words(column: &mut Column<'_, '_>, label: &str, address: &str) {
         // Words that are less tall than the code stand in its middle.
         let down = (tall - y) / 2.0;
         items = items.into_iter().map(|item| item.moved(0.0, down)).collect();
-        items.extend(place_drawing(column.shaper, &code));
+        items.extend(place_drawing(column.shaper, code));
     }
     column.drawing(tall, items);
 }
