@@ -9,8 +9,8 @@ use super::packs::open_folder;
 use crate::finding::{Finding, Severity, count_severity};
 use crate::publish::{check_target, publish_bundle};
 use crate::read::Selection;
-use crate::render::{Bundle, render_pack};
-use crate::report::report_text;
+use crate::render::{Bundle, Rendering, render_pack};
+use crate::report::{advise_ink, report_text, say_ink};
 
 pub fn run_publish(arguments: &PublishArguments, console: &Console) -> Ending {
     match publish(arguments, console) {
@@ -34,11 +34,15 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     }
     inspected.pack.teacher_pages &= !arguments.families_only;
     let bar = progress_bar(inspected.pack.sessions.len(), console);
-    let bundle = render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;
+    let Rendering { bundle, ink } =
+        render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;
     bar.finish_and_clear();
     publish_bundle(&bundle, &arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
     mention_others(&inspected.findings, arguments, console);
-    console.result(&tell_result(&bundle, arguments));
+    if let Some(advice) = advise_ink(&ink, inspected.pack.ink_budget) {
+        console.message(&advice);
+    }
+    console.result(&format!("{}{}\n", tell_result(&bundle, arguments), say_ink(&ink)));
     Ok(Ending::Well)
 }
 

@@ -9,6 +9,7 @@ mod effort_bar;
 mod floor_plan;
 mod marks;
 mod pen;
+mod qr;
 mod svg;
 mod time_line;
 
@@ -16,6 +17,7 @@ pub use angle_figure::{Curves, draw_angle_figure};
 pub use effort_bar::draw_effort_bar;
 pub use floor_plan::draw_floor_plan;
 pub use marks::{effort_steps, effort_width, part_mark};
+pub use qr::draw_qr;
 pub use svg::to_svg;
 pub use time_line::draw_time_line;
 

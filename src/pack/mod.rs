@@ -56,6 +56,8 @@ pub struct Pack {
     pub teacher_pages: bool,
     /// The metabolic equivalent that moderate effort begins at.
     pub moderate_from: Decimal,
+    /// The ink that a printed page may take, in per cent of it.
+    pub ink_budget: Decimal,
     /// The height of a usual room.
     pub room_height: Length,
     /// The shared list, by name.

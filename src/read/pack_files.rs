@@ -36,6 +36,8 @@ record! {
         moderate_from: Option<Placed<Decimal>>,
         /// The height of a usual room, 2.3 m where it is not said.
         room_height: Option<Placed<Length>>,
+        /// The ink that a page may take, in per cent of it, 10 where it is not said.
+        ink_budget: Option<Placed<Decimal>>,
         /// Whether the pages for teachers are made.
         teacher_pages: Option<Placed<bool>>,
     }

@@ -4,6 +4,8 @@
 pub mod equipment_phrases;
 pub mod flight_phrases;
 pub mod house;
+mod ink_report;
+pub mod no_printer;
 pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
@@ -18,6 +20,7 @@ use crate::pack::{Pack, SessionId};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
 use house::House;
+pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
 
 /// Every file to publish, by its path below the target folder.
 pub type Bundle = BTreeMap<String, Vec<u8>>;
@@ -114,20 +117,29 @@ pub fn page_path(session: &SessionId) -> String {
     format!("sessions/{session}.html")
 }
 
+/// All that a pack becomes.
+#[derive(Debug)]
+pub struct Rendering {
+    pub bundle: Bundle,
+    pub ink: InkReport,
+}
+
 /// Renders the mini-site and the sheets of a whole pack.
 ///
 /// # Errors
 /// Where a template or other file of the pack's own look can't be used.
-pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle, RenderFault> {
+pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Rendering, RenderFault> {
     let editions = editions_of(pack)?;
-    let mut bundle = render_edition(pack, &editions, 0, on_session)?;
+    let mut whole = render_edition(pack, &editions, 0, on_session)?;
     for edition in 1..editions.len() {
         let translated = pack.in_language(&editions[edition].language);
         let rendered = render_edition(&translated, &editions, edition, &|| {})?;
         let folder = &editions[edition].folder;
-        bundle.extend(rendered.into_iter().map(|(path, bytes)| (format!("{folder}{path}"), bytes)));
+        let below = |path: String| format!("{folder}{path}");
+        whole.bundle.extend(rendered.bundle.into_iter().map(|(path, bytes)| (below(path), bytes)));
+        whole.ink.extend(rendered.ink.into_iter().map(|(path, ink)| (below(path), ink)));
     }
-    Ok(bundle)
+    Ok(whole)
 }
 
 /// Renders the sheets of the pack’s own language alone.
@@ -136,7 +148,9 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle
 /// Where a font or label of the pack's own look can't be used.
 pub fn render_sheets_of(pack: &Pack) -> Result<Bundle, RenderFault> {
     let editions = editions_of(pack)?;
-    with_publication(pack, &editions, 0, &|| (), print::render_sheets)
+    with_publication(pack, &editions, 0, &|| (), |publication| {
+        print::render_sheets(publication).map(|(bundle, _)| bundle)
+    })
 }
 
 /// The pack’s own language and the others it asks for or has translations in.
@@ -162,21 +176,23 @@ fn render_edition(
     editions: &[Edition],
     edition: usize,
     on_session: &(dyn Fn() + Sync),
-) -> Result<Bundle, RenderFault> {
+) -> Result<Rendering, RenderFault> {
     with_publication(pack, editions, edition, on_session, |publication| {
         let mut bundle = site::render_site(publication)?;
-        bundle.append(&mut print::render_sheets(publication)?);
-        Ok(bundle)
+        let (mut sheets, ink) = print::render_sheets(publication)?;
+        bundle.append(&mut sheets);
+        bundle.append(&mut no_printer::render_texts(publication));
+        Ok(Rendering { bundle, ink })
     })
 }
 
-fn with_publication(
+fn with_publication<T>(
     pack: &Pack,
     editions: &[Edition],
     edition: usize,
     on_session: &(dyn Fn() + Sync),
-    render: impl Fn(&Publication<'_>) -> Result<Bundle, RenderFault>,
-) -> Result<Bundle, RenderFault> {
+    render: impl Fn(&Publication<'_>) -> Result<T, RenderFault>,
+) -> Result<T, RenderFault> {
     let house = House::new(&pack.look);
     let publication = Publication {
         pack,

@@ -1,7 +1,9 @@
-//! Findings → what a teacher, a script or an editor reads.
+//! Findings, and the ink of sheets → what a teacher, a script or an editor reads.
 
+mod ink;
 mod json;
 mod text;
 
+pub use ink::{advise_ink, say_ink};
 pub use json::report_json;
 pub use text::{report_text, summary_of};

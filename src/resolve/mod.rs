@@ -28,6 +28,10 @@ pub use pictures::path_from;
 /// (2015) asks of most of a home’s floor.
 const USUAL_ROOM_HEIGHT: Length = Length::from_millimetres(2300);
 
+/// Makers of printers reckon 5 % for a page of a letter (common practice). A card full to the edge with
+/// bold key points takes up to 9; more than 10 is a page with something dark on it.
+const USUAL_INK_BUDGET: Decimal = Decimal::from_tenths(100);
+
 /// The language of a pack that names none.
 const USUAL_LANGUAGE: &str = "en-GB";
 
@@ -64,6 +68,10 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         contact: shared.as_ref().and_then(|doc| doc.contact.clone()),
         address: shared.as_ref().and_then(|doc| doc.address.clone()),
         moderate_from: moderate_from(shared.as_ref()),
+        ink_budget: shared
+            .as_ref()
+            .and_then(|doc| doc.ink_budget.as_ref())
+            .map_or(USUAL_INK_BUDGET, |budget| budget.value),
         room_height: shared
             .as_ref()
             .and_then(|doc| doc.room_height.as_ref())

@@ -386,3 +386,16 @@ language-name = English
 shown-in-original = This session has not been translated yet. It is shown in { $language }.
 translation-old = The original has changed since this was translated.
 language-unnamed = its own language
+
+## To scan, to copy, to send
+
+scan-page = This session’s page
+scan-film = The film
+
+no-printer = No printer?
+no-printer-how = Copy this by hand: about { $minutes } minutes. Or save it as text, or send it as messages.
+copy-file = Copy by hand (text)
+texts-file = Text messages (text)
+no-printer-needs = You need: { $list }.
+no-printer-read = Read all cautions on the page first.
+no-printer-rules = The school’s rules and risk assessment come first.

@@ -3,6 +3,7 @@
 use super::drawings::place_marks;
 use super::page::Item;
 use super::scale::Type;
+use super::scan::scan_codes;
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
 use crate::drawing::{effort_steps, effort_width};
@@ -246,6 +247,8 @@ pub fn opening_strips(
     let body = Type::body(sizes.0);
     let session = source.session;
     column.words(&read_line(&session.summary), body, Seat::default());
+    // Before what may go on on the next card.
+    scan_codes(column, source);
     if !session.success.is_empty() {
         column.gap(8.0);
         column.label(&source.words.say("success"), Type::LABEL);

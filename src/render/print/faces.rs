@@ -63,6 +63,11 @@ pub struct LoadedFace {
     pub widths: Vec<f32>,
     /// Ascent and descent, in sizes.
     heights: (f32, f32),
+    /// The glyph shown where a word is broken: that of the soft hyphen, so that a reader of the PDF
+    /// can tell it from a hyphen that belongs to the word (ISO 32000-1, 14.8.2.2.3).
+    pub hyphen: u16,
+    /// Its width, in sizes of the type.
+    pub hyphen_width: f32,
 }
 
 /// All faces.
@@ -102,11 +107,15 @@ impl Faces {
 }
 
 fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
+    let widths = widths_of(bytes)?;
+    let hyphen = hyphen_of(bytes)?;
     Some(LoadedFace {
         face,
+        hyphen,
+        hyphen_width: widths.get(usize::from(hyphen)).copied().unwrap_or_default() / 1000.0,
         blob: Blob::new(Arc::new(bytes.to_vec())),
         parsed: ParsedFont::from_bytes(bytes, 0, &mut Vec::new())?,
-        widths: widths_of(bytes)?,
+        widths,
         heights: heights_of(bytes)?,
     })
 }
@@ -114,6 +123,14 @@ fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
 fn heights_of(bytes: &[u8]) -> Option<(f32, f32)> {
     let metrics = FontRef::new(bytes).ok()?.metrics(Size::new(1.0), LocationRef::default());
     Some((metrics.ascent, metrics.descent.abs()))
+}
+
+/// The glyph of the soft hyphen, or of the plain one in a font that lacks it.
+fn hyphen_of(bytes: &[u8]) -> Option<u16> {
+    let letters = FontRef::new(bytes).ok()?.charmap();
+    let glyph = letters.map('\u{ad}').or_else(|| letters.map('-'));
+    // A face of Arabic letters alone has neither, and breaks no words.
+    u16::try_from(glyph.map_or(0, |glyph| glyph.to_u32())).ok()
 }
 
 fn widths_of(bytes: &[u8]) -> Option<Vec<f32>> {

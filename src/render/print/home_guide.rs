@@ -4,8 +4,9 @@
 use super::drawings::place_drawing;
 use super::page::{Item, Page, Role};
 use super::scale::{SMALLEST, Type};
+use super::scan::{film_code, page_code};
 use super::shaper::Shaper;
-use super::sheet_page::{SheetHead, column_width, inner_width, lay_columns, lay_head};
+use super::sheet_page::{SheetHead, TITLE_TOP, column_width, inner_width, lay_columns, lay_head};
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
 use crate::drawing::draw_time_line;
@@ -21,12 +22,13 @@ use crate::render::quantities::Said;
 use crate::words::Filling;
 
 /// Sizes of the running text, largest first: the largest that fills one page is taken.
-const SIZES: [Type; 5] = [
+const SIZES: [Type; 6] = [
     Type { size: 12.5, leading: 16.0, is_bold: false },
     Type { size: 12.0, leading: 15.2, is_bold: false },
     Type { size: 11.5, leading: 14.4, is_bold: false },
     Type { size: SMALLEST, leading: 13.2, is_bold: false },
     Type { size: SMALLEST, leading: 12.8, is_bold: false },
+    Type { size: SMALLEST, leading: 12.4, is_bold: false },
 ];
 
 /// Lays out the home guide: one page, or more where it can’t be helped.
@@ -60,11 +62,28 @@ fn lay_guide(
 fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> SheetHead {
     let width = inner_width(&source.letterhead());
     let kind = source.words.say("sheet-home-guide");
-    let (mut items, mut y) = lay_head(shaper, &source.letterhead(), &kind, &source.title());
-    let mut column = Column::new(shaper, width);
+    let letterhead = source.letterhead();
+    let (mut items, mut y) = lay_head(shaper, &letterhead, &kind, &source.title());
+    let page = page_code(shaper, source);
+    let corner = page.as_ref().map_or(0.0, |page| page.width);
+    let title = shaper.shape(&one(source.title()), Type::SHEET_TITLE, width - corner);
+    let mut column = Column::new(shaper, width - corner);
     column.words(&read_line(&source.session.summary), body, Seat::default());
     column.gap(7.0);
+    // Beside a title of one line the code takes no room from the facts.
+    let top = if title.len() == 1 { TITLE_TOP } else { y };
+    let bottom = page.as_ref().map_or(0.0, |page| top + page.height);
+    if title.len() == 1 {
+        column.gap(bottom - y - height_of(&column));
+        column.width = width;
+    }
     facts(&mut column, source);
+    column.width = width;
+    if let Some(page) = page {
+        column.gap((bottom - y - height_of(&column)).max(3.0));
+        column.words(&page.words, Type::SMALL, Seat::default());
+        items.extend(page.items.into_iter().map(|item| item.moved(width - corner, top)));
+    }
     column.gap(10.0);
     let line = draw_time_line(source.session, &source.plans.time, source.words, source.room(width));
     let drawn = place_drawing(column.shaper, &line);
@@ -76,8 +95,13 @@ fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> 
         items.extend(strip.items.into_iter().map(|item| item.moved(0.0, y)));
         y += strip.height;
     }
-    items.push(Item::line((0.0, y + 8.0), (width, y + 8.0), 0.8));
-    SheetHead { items, height: y + 18.0 }
+    items.push(Item::line((0.0, y + 6.0), (width, y + 6.0), 0.8));
+    SheetHead { items, height: y + 14.0 }
+}
+
+/// How far the strips of a column reach down.
+fn height_of(column: &Column<'_, '_>) -> f32 {
+    column.strips.iter().map(|strip| strip.space_before + strip.height).sum()
 }
 
 /// Ages, minutes, space, where and effort, each figure large over its name.
@@ -188,18 +212,19 @@ fn guide_strips(
     }
     space(&mut column, source, body);
     adult(&mut column, source, body);
-    film(&mut column, source, body);
     cautions(&mut column, source, body);
+    film(&mut column, source, body);
     column.strips
 }
 
-fn heading(column: &mut Column<'_, '_>, text: &str) {
-    column.gap(8.0);
+/// The closer the lines, the closer the headings.
+fn heading(column: &mut Column<'_, '_>, text: &str, body: Type) {
+    column.gap(body.leading * 0.5);
     column.label(text, Type::HEADING);
 }
 
 fn things(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
-    heading(column, &source.words.say("things"));
+    heading(column, &source.words.say("things"), body);
     if source.session.needs.is_empty() {
         column.words(&one(source.words.say("things-nothing")), body, Seat::default());
     }
@@ -262,14 +287,14 @@ fn space(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     if surfaces.is_empty() {
         return;
     }
-    heading(column, &source.words.say("space"));
+    heading(column, &source.words.say("space"), body);
     let sentence = source.words.say_with("space-surface", &[("list", Filling::Text(&surfaces))]);
     column.words(&one(sentence), body, Seat::default());
 }
 
 fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     let words = source.words;
-    heading(column, &words.say("adult"));
+    heading(column, &words.say("adult"), body);
     let Some(adult) = &source.session.adult else {
         column.words(&one(words.say("adult-none")), body, Seat::default());
         return;
@@ -288,32 +313,33 @@ fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     column.words(&runs, body, Seat::default());
 }
 
-/// The film’s address in full: paper can’t be clicked.
+/// What the film shows, and a code to scan beside its address.
 fn film(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     let Some(film) = &source.session.film else { return };
-    heading(column, &source.words.say("film"));
+    heading(column, &source.words.say("film"), body);
     column.words(&read_line(&film.shows), body, Seat::default());
-    column.words(&one(film.link.to_string()), body, Seat::default());
+    column.keep_with_next();
+    film_code(column, source);
 }
 
 /// The session’s own cautions, the usual ones, and whose word comes first.
 fn cautions(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
-    heading(column, &source.words.say("cautions"));
+    heading(column, &source.words.say("cautions"), body);
     let all = source.session.safety.iter().chain(&source.pack.cautions);
     for block in all.flat_map(|text| read_blocks(text)) {
         column.gap(1.5);
         column.entry(&block.runs, body);
     }
-    column.gap(5.0);
+    column.gap(body.leading * 0.3);
     column.words(&one(source.words.say("local-rules")), body, Seat::default());
     if let Some(contact) = &source.pack.contact {
-        column.gap(5.0);
+        column.gap(body.leading * 0.3);
         let mut runs = vec![Run::bold(format!("{}: ", source.words.say("foot-contact")))];
         runs.extend(read_line(contact));
         column.words(&runs, body, Seat::default());
     }
     if let Some(credit) = &source.session.credit {
-        column.gap(5.0);
+        column.gap(body.leading * 0.3);
         column.words(&read_line(credit), Type::SMALL, Seat::default());
     }
 }

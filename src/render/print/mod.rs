@@ -4,6 +4,7 @@
 //! ([`strip`]), strips flow into frames ([`flow`]), frames make pages ([`page`]), and the
 //! [`writer`] alone knows PDF.
 
+mod breaks;
 mod card;
 mod cards;
 mod drawings;
@@ -13,10 +14,12 @@ mod flow;
 mod font_program;
 mod gather;
 mod home_guide;
+mod ink;
 mod page;
 mod record;
 mod review;
 mod scale;
+mod scan;
 mod shaper;
 mod sheet_page;
 mod sheets;
@@ -27,11 +30,14 @@ mod writer;
 
 use rayon::prelude::*;
 
-use super::{Bundle, GATHER_SHEET, Publication, RenderFault, Sheet};
+use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
+use crate::pack::Pack;
 use crate::render::phrases::is_right_to_left;
 use crate::words::Words;
 use faces::Faces;
+use ink::InkMeter;
 use page::Page;
+use scan::Codes;
 use shaper::Shaper;
 use sheets::SheetSource;
 use writer::{About, Writer};
@@ -39,66 +45,93 @@ use writer::{About, Writer};
 /// The date of sheets whose session gives none: any fixed day does, so long as it is always the same.
 const NO_DATE: &str = "20000101";
 
-/// Renders every sheet of every session.
+/// Renders every sheet of every session, and measures the ink of each.
 ///
 /// # Errors
 /// Where a font of the pack's own look can't be used.
-pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
+pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport), RenderFault> {
     let faces = Faces::load(&publication.house)?;
-    let sessions = publication.pack.sessions.iter().zip(&publication.plans);
+    let pack = publication.pack;
+    let sessions = pack.sessions.iter().zip(&publication.plans);
     let sessions: Vec<_> = sessions.filter(|(session, _)| !session.is_retired()).collect();
-    let bundle = sessions
+    let mut printed: Vec<Printed> = sessions
         .par_iter()
         .map_init(
-            || (Shaper::new(&faces, publication.words.language()), Writer::new(&faces)),
-            |(shaper, writer), (session, plans)| {
-                let source = SheetSource {
-                    session,
-                    plans,
-                    pack: publication.pack,
-                    words: &publication.words,
-                };
-                let sheets = render_session(shaper, writer, &source);
+            || Press::new(&faces, publication.words.language()),
+            |press, (session, plans)| {
+                let words = &publication.words;
+                let source =
+                    SheetSource { session, plans, pack, words, codes: Codes::of(session, pack) };
+                let sheets = render_session(press, &source);
                 (publication.on_session)();
                 sheets
             },
         )
         .flatten_iter()
-        .collect::<Bundle>();
-    let mut bundle = bundle;
+        .collect();
     if !publication.gather_set.things.is_empty() {
-        let bytes = render_gather(&faces, publication);
-        bundle.insert(GATHER_SHEET.to_owned(), bytes);
+        printed.push(render_gather(
+            &mut Press::new(&faces, publication.words.language()),
+            publication,
+        ));
     }
-    Ok(bundle)
+    Ok(printed
+        .into_iter()
+        .map(|sheet| ((sheet.path.clone(), sheet.bytes), (sheet.path, sheet.ink)))
+        .unzip())
+}
+
+/// What one thread prints with.
+struct Press<'f> {
+    shaper: Shaper<'f>,
+    writer: Writer<'f>,
+    meter: InkMeter<'f>,
+}
+
+impl<'f> Press<'f> {
+    fn new(faces: &'f Faces, language: &str) -> Self {
+        Self {
+            shaper: Shaper::new(faces, language),
+            writer: Writer::new(faces),
+            meter: InkMeter::new(faces),
+        }
+    }
+
+    fn print(&mut self, path: String, pages: &[Page], about: &About, pack: &Pack) -> Printed {
+        let ink = pages.iter().map(|page| self.meter.measure(page, &pack.pictures)).collect();
+        Printed { bytes: self.writer.write(pages, about, &pack.pictures), path, ink }
+    }
+}
+
+/// A finished sheet.
+struct Printed {
+    path: String,
+    bytes: Vec<u8>,
+    /// The share of each page that is inked.
+    ink: Vec<f32>,
 }
 
 /// The one sheet that is for the whole pack.
-fn render_gather(faces: &Faces, publication: &Publication<'_>) -> Vec<u8> {
+fn render_gather(press: &mut Press<'_>, publication: &Publication<'_>) -> Printed {
     let Publication { pack, gather_set, words, .. } = publication;
-    let mut shaper = Shaper::new(faces, words.language());
-    let pages = turned(gather::lay_gather(&mut shaper, pack, gather_set, words), words);
+    let pages = turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), words);
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
         language: pack.language.value.clone(),
         date: NO_DATE.to_owned(),
     };
-    Writer::new(faces).write(&pages, &about, &pack.pictures)
+    press.print(GATHER_SHEET.to_owned(), &pages, &about, pack)
 }
 
-fn render_session(
-    shaper: &mut Shaper<'_>,
-    writer: &mut Writer<'_>,
-    source: &SheetSource<'_>,
-) -> Vec<(String, Vec<u8>)> {
-    shaper.begin_session();
+fn render_session(press: &mut Press<'_>, source: &SheetSource<'_>) -> Vec<Printed> {
+    press.shaper.begin_session();
     Sheet::ALL
         .into_iter()
         .map(|sheet| {
-            let pages = lay_sheet(shaper, source, sheet);
-            let bytes = writer.write(&pages, &about(source, sheet), &source.pack.pictures);
-            (sheet.path(&source.session.id), bytes)
+            let pages = lay_sheet(&mut press.shaper, source, sheet);
+            let path = sheet.path(&source.session.id);
+            press.print(path, &pages, &about(source, sheet), source.pack)
         })
         .collect()
 }

@@ -1,13 +1,15 @@
 //! Styled words → lines of shaped glyphs that fit a width.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
+use hypher::Lang;
 use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
 use parley::layout::{Alignment, AlignmentOptions, PositionedLayoutItem};
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, FontFamilyName, Layout, LayoutContext};
 
-use super::faces::Faces;
+use super::breaks::{SOFT_HYPHEN, language_of};
+use super::faces::{Face, Faces};
 use super::page::{BLACK, GlyphRun, GlyphText, Key, PlacedGlyph};
 use super::scale::Type;
 use crate::prose::Run;
@@ -54,6 +56,8 @@ pub struct Shaper<'f> {
     is_trial: bool,
     /// The sheets are written from right to left and will be mirrored.
     is_rtl: bool,
+    /// The language that words are broken in.
+    pub hyphens: Option<Lang>,
 }
 
 /// A line of a paragraph; positions count from the line's own top left corner.
@@ -61,9 +65,14 @@ pub struct Shaper<'f> {
 pub struct ShapedLine {
     pub width: f32,
     pub runs: Vec<GlyphRun>,
+    /// Where the next line begins in the text.
+    pub end: usize,
+    /// It ends in the middle of a word, with a hyphen.
+    pub is_hyphenated: bool,
 }
 
 impl<'f> Shaper<'f> {
+    /// A shaper for a language, named by its BCP 47 tag.
     pub fn new(faces: &'f Faces, language: &str) -> Self {
         let options = CollectionOptions { shared: false, system_fonts: false };
         let mut collection = Collection::new(options);
@@ -81,6 +90,7 @@ impl<'f> Shaper<'f> {
             last_key: 0,
             is_trial: false,
             is_rtl: is_right_to_left(language),
+            hyphens: language_of(language),
         }
     }
 
@@ -114,8 +124,10 @@ impl<'f> Shaper<'f> {
     pub fn shape(&mut self, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
         let mut runs = runs.to_vec();
         // A sentence in Arabic runs from right to left even where a Latin name begins it.
+        let (mut added, mut added_bytes) = (0, 0);
         if self.is_rtl && runs.iter().any(|run| run.text.contains(is_arabic)) {
             runs.insert(0, Run::plain(FROM_RIGHT));
+            (added, added_bytes) = (1, FROM_RIGHT.len());
         }
         let text: String = runs.iter().map(|run| run.text.as_str()).collect();
         if text.is_empty() {
@@ -127,14 +139,21 @@ impl<'f> Shaper<'f> {
             None => self.shape_once(&text, &key.0, kind.is_bold),
         };
         let scale = kind.size / SHAPED_AT;
-        layout.break_all_lines(Some(width / scale));
-        layout.align(Alignment::Left, AlignmentOptions::default());
         let (faces, is_rtl, is_trial) = (self.faces, self.is_rtl, self.is_trial);
+        let face = if kind.is_bold { Face::Bold } else { Face::Regular };
+        let hyphen = faces.get(face).hyphen_width;
+        break_lines(&mut layout, &text, width / scale, hyphen * SHAPED_AT);
+        layout.align(Alignment::Left, AlignmentOptions::default());
         let lines = layout.lines().map(|line| {
-            if is_trial {
-                return ShapedLine { width: width_of(&line, kind), runs: Vec::new() };
+            let mut shaped = if is_trial {
+                measured_line(&text, &line, kind, hyphen)
+            } else {
+                shaped_line(faces, &text, &line, kind, layout.is_rtl())
+            };
+            shaped.end = shaped.end.saturating_sub(added_bytes);
+            for run in &mut shaped.runs {
+                run.source = run.source.saturating_sub(added);
             }
-            let shaped = shaped_line(faces, &text, &line, kind, layout.is_rtl());
             if is_rtl { from_right(shaped) } else { shaped }
         });
         let lines = lines.collect();
@@ -165,6 +184,49 @@ impl<'f> Shaper<'f> {
     }
 }
 
+/// Breaks a text into lines; one that ends inside a word leaves room for its hyphen. Lines that do not
+/// are broken anew, narrower by a hyphen, from the first to the last.
+fn break_lines(layout: &mut Layout<Source>, text: &str, width: f32, hyphen: f32) {
+    layout.break_all_lines(Some(width));
+    if !text.contains(SOFT_HYPHEN) {
+        return;
+    }
+    let mut narrowed = BTreeSet::new();
+    while let Some(line) = first_overlong(layout, text, width - hyphen, &narrowed) {
+        narrowed.insert(line);
+        let mut breaker = layout.break_lines();
+        breaker.state_mut().set_layout_max_advance(width);
+        let mut line = 0;
+        loop {
+            let room = if narrowed.contains(&line) { width - hyphen } else { width };
+            breaker.state_mut().set_line_max_advance(room);
+            if breaker.break_next().is_none() {
+                break;
+            }
+            line += 1;
+        }
+        breaker.finish();
+    }
+}
+
+/// The first line that ends inside a word with no room for a hyphen.
+fn first_overlong(
+    layout: &Layout<Source>,
+    text: &str,
+    room: f32,
+    narrowed: &BTreeSet<usize>,
+) -> Option<usize> {
+    layout.lines().enumerate().position(|(index, line)| {
+        let advance = line.metrics().advance;
+        advance > room && ends_in_word(text, &line) && !narrowed.contains(&index)
+    })
+}
+
+fn ends_in_word(text: &str, line: &parley::layout::Line<'_, Source>) -> bool {
+    let range = line.text_range();
+    range.end < text.len() && text[range].ends_with(SOFT_HYPHEN)
+}
+
 /// A line at its real size, with the words in the middle of the leading.
 fn shaped_line(
     faces: &Faces,
@@ -192,7 +254,29 @@ fn shaped_line(
             source: glyph_run.style().brush,
         });
     }
-    ShapedLine { width: width_of(line, kind), runs }
+    let mut width = width_of(line, kind);
+    let is_hyphenated = ends_in_word(text, line);
+    if is_hyphenated && let Some(last) = runs.last_mut() {
+        let face = faces.get(last.face);
+        let x = width - last.at.0;
+        let text = GlyphText::Letter(SOFT_HYPHEN);
+        last.glyphs.push(PlacedGlyph { id: face.hyphen, x, rise: 0.0, text });
+        width += face.hyphen_width * kind.size;
+    }
+    ShapedLine { width, runs, end: line.text_range().end, is_hyphenated }
+}
+
+/// The line’s measures alone.
+fn measured_line(
+    text: &str,
+    line: &parley::layout::Line<'_, Source>,
+    kind: Type,
+    hyphen: f32,
+) -> ShapedLine {
+    let is_hyphenated = ends_in_word(text, line);
+    let more = if is_hyphenated { hyphen * kind.size } else { 0.0 };
+    let (width, end) = (width_of(line, kind) + more, line.text_range().end);
+    ShapedLine { width, runs: Vec::new(), end, is_hyphenated }
 }
 
 fn width_of(line: &parley::layout::Line<'_, Source>, kind: Type) -> f32 {
@@ -287,7 +371,8 @@ fn placed_glyphs(
     // A shaped run can hold several of ours: only the clusters of this one.
     let own = glyph_run.style_index();
     for cluster in glyph_run.run().visual_clusters().filter(|c| c.style_index() == own) {
-        let words = &text[cluster.text_range()];
+        // A soft hyphen is seen only where a line ends with it.
+        let words = &text[cluster.text_range()].replace(SOFT_HYPHEN, "");
         if cluster.is_ligature_continuation() && cluster.is_rtl() {
             waiting.insert_str(0, words);
             continue;

@@ -25,6 +25,9 @@ pub fn column_width(sheet: &Letterhead<'_>, columns: u8) -> f32 {
     (inner_width(sheet) - GUTTER * (columns - 1.0)) / columns
 }
 
+/// Where the title of a sheet begins, below the thick line.
+pub const TITLE_TOP: f32 = 22.0;
+
 /// The head of a sheet: what kind of sheet, a thick line, the title.
 pub fn lay_head(
     shaper: &mut Shaper<'_>,
@@ -43,9 +46,8 @@ pub fn lay_head(
         let words = placed(line, left).collect();
         items.push(Item::group(Role::Paragraph, shaper.next_key(), words));
     }
-    let mut y = 17.0;
-    items.push(Item::line((0.0, y), (width, y), 2.6));
-    y += 5.0;
+    items.push(Item::line((0.0, TITLE_TOP - 5.0), (width, TITLE_TOP - 5.0), 2.6));
+    let mut y = TITLE_TOP;
     let mut words = Vec::new();
     for line in shaper.shape(&one(title), Type::SHEET_TITLE, width) {
         words.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));

@@ -1,6 +1,7 @@
 //! What every sheet maker works from.
 
 use super::scale::SMALLEST;
+use super::scan::Codes;
 use super::shaper::Shaper;
 use crate::drawing::Room;
 use crate::pack::{Pack, Session};
@@ -39,6 +40,7 @@ pub struct SheetSource<'s> {
     pub plans: &'s Plans,
     pub pack: &'s Pack,
     pub words: &'s Words,
+    pub codes: Codes,
 }
 
 impl SheetSource<'_> {

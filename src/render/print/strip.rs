@@ -1,6 +1,7 @@
 //! Strips: the content of a sheet as pieces that are never cut, each with its height. Whatever is
 //! longer than a strip – a paragraph, a list – is several, and can go on in the next frame.
 
+use super::breaks::shape_running;
 use super::page::{Item, Key, MM, Role};
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
@@ -102,7 +103,8 @@ impl<'c, 'f> Column<'c, 'f> {
     pub fn words(&mut self, runs: &[Run], kind: Type, seat: Seat) {
         self.open_list = None;
         let runs = with_addresses(runs);
-        let lines = self.shaper.shape(&runs, kind, (self.width - seat.indent).max(40.0));
+        let width = (self.width - seat.indent).max(40.0);
+        let lines = shape_running(self.shaper, &runs, kind, width);
         let key = self.shaper.next_key();
         self.lines(lines, kind, seat, &Wrap::plain(Role::Paragraph, key, &runs), None);
     }
@@ -110,7 +112,8 @@ impl<'c, 'f> Column<'c, 'f> {
     /// A paragraph that is an entry of a list, with a mark of its own drawn beside it.
     pub fn ticked(&mut self, runs: &[Run], kind: Type, seat: Seat) {
         let runs = with_addresses(runs);
-        let lines = self.shaper.shape(&runs, kind, (self.width - seat.indent).max(40.0));
+        let width = (self.width - seat.indent).max(40.0);
+        let lines = shape_running(self.shaper, &runs, kind, width);
         let wrap = self.entry_wrap(false, &runs);
         self.lines(lines, kind, seat, &wrap, None);
     }
@@ -159,8 +162,10 @@ impl<'c, 'f> Column<'c, 'f> {
         let depth = block.depth.min(6) as f32;
         let indent = seat.indent + depth * step;
         let seat = Seat { indent, ..seat };
+        let width = (self.width - indent).max(40.0);
+        let kind_of_text = Type { is_bold: kind.is_bold || block.is_heading, ..kind };
         let runs = with_addresses(&block.runs);
-        let lines = self.shaper.shape(&runs, kind, (self.width - indent).max(40.0));
+        let lines = shape_running(self.shaper, &runs, kind_of_text, width);
         let marker = marker_of(block).and_then(|marker| {
             let shaped = self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop()?;
             let at = (indent - shaped.width - MARKER_GAP).max(0.0);
@@ -204,12 +209,14 @@ impl<'c, 'f> Column<'c, 'f> {
                 items.push(Item::rectangle((0.0, 0.0), (1.2 * MM, leading), Some(0.0), None));
             }
             let marker = marker.take().map(|(shaped, at)| placed(shaped, at).collect());
+            // Half a word is never left for the next frame.
+            let is_hyphenated = line.is_hyphenated;
             items.push(wrap.around(marker, placed(line, seat.indent).collect(), self.shaper));
             let is_orphan = count > 1 && index == 0;
             let is_widow = count > 1 && index + 2 == count;
             self.push(Strip {
                 height: leading,
-                keeps_next: is_orphan || is_widow,
+                keeps_next: is_orphan || is_widow || is_hyphenated,
                 goes_on: index > 0,
                 items,
                 ..Strip::default()
@@ -233,7 +240,7 @@ impl<'c, 'f> Column<'c, 'f> {
             {
                 let (key, leading) = (self.shaper.next_key(), self.shaper.leading(kind));
                 let wrap = Wrap::plain(role, key, runs);
-                for line in self.shaper.shape(runs, kind, half) {
+                for line in shape_running(self.shaper, runs, kind, half) {
                     let words = placed(line, x).map(|item| item.moved(0.0, y)).collect();
                     items.push(wrap.around(None, words, self.shaper));
                     y += leading;

@@ -10,6 +10,7 @@ use crate::plan::{plan_gather_set, plan_gathering, plan_session};
 use crate::read::{Selection, read_pack};
 use crate::render::Edition;
 use crate::render::house::House;
+use crate::render::no_printer::{copy_path, messages_path};
 use crate::render::{Bundle, GATHER_SHEET, Publication, Sheet};
 use crate::resolve::resolve_pack;
 
@@ -72,6 +73,7 @@ fn every_link_inside_the_site_leads_somewhere() {
     let sheets = pack.sessions.iter().flat_map(|s| Sheet::ALL.map(|sheet| sheet.path(&s.id)));
     let mut paths: BTreeSet<String> = pages.keys().cloned().chain(sheets).collect();
     paths.insert(GATHER_SHEET.to_owned());
+    paths.extend(pack.sessions.iter().flat_map(|s| [copy_path(&s.id), messages_path(&s.id)]));
     let mut followed = 0;
     for (path, page) in html(&pages) {
         let ids: BTreeSet<&str> = values(&page, "id").into_iter().collect();

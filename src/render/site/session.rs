@@ -17,6 +17,7 @@ use crate::plan::Plans;
 use crate::prose::{is_web_address, plain_line};
 use crate::quantity::Duration;
 use crate::render::equipment_phrases::home_list;
+use crate::render::no_printer::{copy_lines, copy_minutes, copy_path, messages_path};
 use crate::render::phrases::surface_names;
 use crate::render::plan_phrases::points_sentence;
 use crate::render::quantities::Said;
@@ -50,6 +51,16 @@ struct SessionPage {
     review: Vec<QuestionView>,
     adaptations: Vec<Adaptation>,
     papers: Vec<Paper>,
+    no_printer: NoPrinter,
+}
+
+/// The session in a few lines to copy by hand, and the files for homes with no printer.
+#[derive(Serialize, Clone, Debug)]
+struct NoPrinter {
+    lines: Vec<String>,
+    minutes: u32,
+    copy: String,
+    texts: String,
 }
 
 /// A session that is shown in another language than its page.
@@ -151,6 +162,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
             .map(|(of, how)| Adaptation { of, how: scribe.prose(how) })
             .collect(),
         papers: papers_of(session),
+        no_printer: show_no_printer(site, session, plans),
     }
 }
 
@@ -221,4 +233,14 @@ fn papers_of(session: &Session) -> Vec<Paper> {
     let kind = |sheet: Sheet| sheet.word_key().trim_start_matches("sheet-");
     let paper = |sheet: Sheet| Paper { kind: kind(sheet), href: sheet.path(&session.id) };
     Sheet::ALL.into_iter().map(paper).collect()
+}
+
+fn show_no_printer(site: &Site<'_>, session: &Session, plans: &Plans) -> NoPrinter {
+    let lines = copy_lines(session, plans, site.publication.pack, &site.words);
+    NoPrinter {
+        minutes: copy_minutes(&lines),
+        lines,
+        copy: copy_path(&session.id),
+        texts: messages_path(&session.id),
+    }
 }

@@ -1,0 +1,177 @@
+//! Where a line of running text may break on paper, and where it must not: styled words → the same
+//! words with soft hyphens inside long ones, and figures tied to their units.
+//!
+//! Syllables by Liang’s patterns (F. M. Liang, “Word hy-phen-a-tion by com-put-er”, 1983) for the
+//! language, as the `hypher` crate has them. How long a word must be and how narrow a column are
+//! common practice. The shaper shows a soft hyphen only at the end of a line that breaks there.
+
+use hypher::{Lang, hyphenate_bounded};
+
+use super::scale::Type;
+use super::shaper::{ShapedLine, Shaper};
+use crate::prose::Run;
+
+/// Invisible; a line may break after it and then ends in a hyphen.
+pub const SOFT_HYPHEN: char = '\u{ad}';
+
+const NO_BREAK_SPACE: char = '\u{a0}';
+
+/// Shorter words stay whole: a child reads whole words best.
+const SHORTEST: usize = 8;
+
+/// Letters that stay together before and after a break.
+const BEFORE: usize = 3;
+const AFTER: usize = 3;
+
+/// Lines of so many letters have room enough for whole words.
+const WIDE: f32 = 45.0;
+
+/// A line filled less than this is ragged; a fuller one is left as it is.
+const RAGGED: f32 = 0.8;
+
+/// A word broken on one line moves the lines after it: so often they are looked at anew.
+const PASSES: usize = 4;
+
+/// How wide a letter is on average, in sizes of the type.
+const LETTER: f32 = 0.5;
+
+/// What stays with the figure before it.
+const UNITS: [&str; 12] = ["m", "cm", "mm", "km", "s", "min", "h", "g", "kg", "ml", "l", "°"];
+
+/// The language to break words in, by its BCP 47 tag; `None` where there are no patterns.
+pub fn language_of(tag: &str) -> Option<Lang> {
+    let primary = tag.split(['-', '_']).next()?.to_ascii_lowercase();
+    Lang::from_iso(primary.as_bytes().try_into().ok()?)
+}
+
+/// Running text in lines. A long word is broken only where a line would else stay far too short.
+/// Bold type is for what must be read at a glance: key points, labels and titles stay whole, and so
+/// do links and addresses.
+pub fn shape_running(
+    shaper: &mut Shaper<'_>,
+    runs: &[Run],
+    kind: Type,
+    width: f32,
+) -> Vec<ShapedLine> {
+    let mut runs = hold_figures(runs);
+    let mut lines = shaper.shape(&runs, kind, width);
+    let is_narrow = width < WIDE * LETTER * kind.size;
+    let Some(language) = shaper.hyphens.filter(|_| is_narrow && !kind.is_bold) else {
+        return lines;
+    };
+    for _ in 0..PASSES {
+        // From the end, so that the places before stay where they are.
+        let ragged = lines.iter().rev().skip(1).filter(|line| line.width < width * RAGGED);
+        let places: Vec<usize> = ragged.map(|line| line.end).collect();
+        let softened = places.into_iter().filter(|at| soften_at(&mut runs, *at, language)).count();
+        if softened == 0 {
+            break;
+        }
+        lines = shaper.shape(&runs, kind, width);
+    }
+    lines
+}
+
+/// Each figure stays with the unit after it.
+fn hold_figures(runs: &[Run]) -> Vec<Run> {
+    runs.iter().map(|run| Run { text: hold_units(&run.text), ..run.clone() }).collect()
+}
+
+/// Lets the word that begins at a place of the whole text break; whether it can.
+fn soften_at(runs: &mut [Run], at: usize, language: Lang) -> bool {
+    let mut start = 0;
+    for run in runs {
+        let end = start + run.text.len();
+        if (start..end).contains(&at) {
+            let (before, rest) = run.text.split_at(at - start);
+            let length = rest.find(char::is_whitespace).unwrap_or(rest.len());
+            let (word, after) = rest.split_at(length);
+            let softened = soften_word(word, language);
+            let is_changed = run.link.is_none() && softened.len() > word.len();
+            if is_changed {
+                run.text = format!("{before}{softened}{after}");
+            }
+            return is_changed;
+        }
+        start = end;
+    }
+    false
+}
+
+/// “5 m” with a space that does not break.
+fn hold_units(text: &str) -> String {
+    let mut held = String::with_capacity(text.len() + 4);
+    let mut rest = text;
+    while let Some(at) = rest.find(' ') {
+        let (before, after) = (&rest[..at], &rest[at + 1..]);
+        held.push_str(before);
+        let is_figure = held.ends_with(|c: char| c.is_ascii_digit());
+        held.push(if is_figure && begins_with_unit(after) { NO_BREAK_SPACE } else { ' ' });
+        rest = after;
+    }
+    held.push_str(rest);
+    held
+}
+
+fn begins_with_unit(text: &str) -> bool {
+    UNITS.iter().filter_map(|unit| text.strip_prefix(unit)).any(|after| {
+        // “5 min” and “5 m²”, but not “5 more”; “20 °C”.
+        text.starts_with('°') || !after.starts_with(char::is_alphabetic)
+    })
+}
+
+/// A piece between spaces with a soft hyphen wherever it may break: one word with its signs around it,
+/// or something that is no word (an address, a figure, a word with a hyphen of its own) and stays.
+fn soften_word(piece: &str, language: Lang) -> String {
+    let is_sign = |c: char| !c.is_alphanumeric();
+    let word = piece.trim_matches(is_sign);
+    let is_word = word.chars().count() >= SHORTEST
+        && word.chars().all(char::is_alphabetic)
+        && !word.chars().all(char::is_uppercase);
+    if !is_word {
+        return piece.to_owned();
+    }
+    let syllables: Vec<&str> = hyphenate_bounded(word, language, BEFORE, AFTER).collect();
+    piece.replacen(word, &syllables.join("\u{ad}"), 1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_long_words_may_break() {
+        let english = language_of("en-GB").unwrap();
+        let broken = |word| soften_word(word, english).replace(SOFT_HYPHEN, "|");
+        assert_eq!(broken("(extensive,"), "(exten|sive,");
+        for whole in ["forward", "EXTENSIVE", "https://example.org/extensive", "side-stepping"] {
+            assert_eq!(broken(whole), whole);
+        }
+    }
+
+    #[test]
+    fn the_word_at_the_place_breaks_but_no_link() {
+        let link = Run { link: Some("a.html".into()), ..Run::plain("extensive") };
+        let mut runs = [Run::plain("an extensive leap, "), link];
+        assert!(soften_at(&mut runs, 3, Lang::English));
+        assert_eq!(runs[0].text, "an exten\u{ad}sive leap, ");
+        let end = runs[0].text.len();
+        assert!(!soften_at(&mut runs, end, Lang::English));
+    }
+
+    #[test]
+    fn figures_stay_with_their_units() {
+        assert_eq!(hold_units("for 10 s, 5 more"), "for 10\u{a0}s, 5 more");
+        assert_eq!(
+            hold_units("at 20 °C on 3 m² of 2 mats"),
+            "at 20\u{a0}°C on 3\u{a0}m² of 2 mats"
+        );
+    }
+
+    #[test]
+    fn languages_without_patterns_keep_their_words() {
+        assert_eq!(language_of("cy"), None);
+        assert_eq!(language_of("ckb"), None);
+        assert_eq!(language_of("de-AT"), Some(Lang::German));
+    }
+}

@@ -1,0 +1,329 @@
+//! How much of a page is inked: laid-out pages → the share of the paper that is black.
+//!
+//! Every area is reckoned exactly – glyphs and shapes from their outlines by Green’s theorem, lines
+//! from length and thickness – and counts by how much darker it is than what lies under it. What
+//! lies under is looked up on a coarse grid of the fills painted so far: white words on a black tab
+//! take ink away.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+use skrifa::instance::{LocationRef, Size};
+use skrifa::outline::{DrawSettings, OutlinePen};
+use skrifa::{FontRef, MetadataProvider};
+
+use super::faces::{Face, Faces};
+use super::page::{At, Corner, GlyphRun, Item, Page, Stroke};
+use crate::picture::dots_for_paper;
+
+/// The side of a cell of the grid, in points.
+const CELL: f32 = 2.0;
+
+/// Measures pages; the areas of glyphs are kept from page to page.
+pub struct InkMeter<'f> {
+    faces: &'f Faces,
+    /// In squares of the type’s size.
+    glyphs: BTreeMap<(Face, u16), f32>,
+}
+
+impl<'f> InkMeter<'f> {
+    pub const fn new(faces: &'f Faces) -> Self {
+        Self { faces, glyphs: BTreeMap::new() }
+    }
+
+    /// The share of a page that is inked, from 0 to 1; half a grey is half the ink.
+    pub fn measure(&mut self, page: &Page, pictures: &BTreeMap<String, Arc<[u8]>>) -> f32 {
+        let mut ground = Ground::new(page.width, page.height);
+        let mut ink = 0.0;
+        let mut lines = BTreeSet::new();
+        let mut items = Vec::new();
+        flatten(&page.items, &mut items);
+        for item in items {
+            ink += match item {
+                Item::Group { .. } => 0.0,
+                Item::Glyphs(run) => self.glyph_ink(run, &ground),
+                // The lower line of a table’s row is the upper line of the next: it is inked once.
+                Item::Line { from, to, .. } if !lines.insert(tenths(*from, *to)) => 0.0,
+                Item::Line { from, to, thickness, dash, grey } => {
+                    let stroke = Stroke { thickness: *thickness, grey: *grey, dash: *dash };
+                    line_ink(*from, *to, stroke, &ground)
+                }
+                Item::Shape { outline, fill, stroke } => {
+                    shape_ink(outline, *fill, *stroke, &mut ground)
+                }
+                Item::Picture { path, width, height, .. } => {
+                    let bytes = pictures.get(path);
+                    bytes.map_or(0.0, |bytes| darkness_of(bytes) * width * height)
+                }
+            };
+        }
+        ink / (page.width * page.height)
+    }
+
+    fn glyph_ink(&mut self, run: &GlyphRun, ground: &Ground) -> f32 {
+        let mut ink = 0.0;
+        for glyph in &run.glyphs {
+            let middle = (run.at.0 + glyph.x + run.size * 0.25, run.at.1 - run.size * 0.25);
+            let darker = 1.0 - run.grey - ground.darkness(middle);
+            ink += self.glyph_area(run.face, glyph.id) * run.size * run.size * darker;
+        }
+        ink
+    }
+
+    fn glyph_area(&mut self, face: Face, glyph: u16) -> f32 {
+        let faces = self.faces;
+        let area = || area_of_glyph(faces.get(face).blob.as_ref(), glyph).unwrap_or(0.0);
+        *self.glyphs.entry((face, glyph)).or_insert_with(area)
+    }
+}
+
+/// Every item that is drawn, in the order of drawing.
+fn flatten<'i>(items: &'i [Item], flat: &mut Vec<&'i Item>) {
+    for item in items {
+        match item {
+            Item::Group { items, .. } => flatten(items, flat),
+            drawn => flat.push(drawn),
+        }
+    }
+}
+
+/// How dark the fills painted so far have made each cell of a page.
+struct Ground {
+    columns: usize,
+    cells: Vec<f32>,
+}
+
+impl Ground {
+    fn new(width: f32, height: f32) -> Self {
+        let columns = cell(width) + 1;
+        Self { columns, cells: vec![0.0; columns * (cell(height) + 1)] }
+    }
+
+    fn darkness(&self, at: At) -> f32 {
+        let place = cell(at.1) * self.columns + cell(at.0).min(self.columns - 1);
+        self.cells.get(place).copied().unwrap_or(0.0)
+    }
+
+    /// Paints the cells whose middle lies inside an outline with straight sides.
+    fn paint(&mut self, corners: &[At], darkness: f32) {
+        let (top, bottom) = span(corners.iter().map(|corner| corner.1));
+        for row in cell(top)..=cell(bottom) {
+            let mut crossings = crossings(corners, middle_of(row));
+            crossings.sort_by(f32::total_cmp);
+            for pair in crossings.chunks_exact(2) {
+                let columns = cell(pair[0] + CELL / 2.0)..cell(pair[1] + CELL / 2.0);
+                for column in columns.start..columns.end.min(self.columns) {
+                    if let Some(cell) = self.cells.get_mut(row * self.columns + column) {
+                        *cell = darkness;
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Where a level line crosses an outline.
+fn crossings(corners: &[At], y: f32) -> Vec<f32> {
+    let sides = corners.iter().zip(corners.iter().cycle().skip(1));
+    sides
+        .filter(|(a, b)| (a.1 <= y) != (b.1 <= y))
+        .map(|(a, b)| a.0 + (b.0 - a.0) * (y - a.1) / (b.1 - a.1))
+        .collect()
+}
+
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
+fn cell(points: f32) -> usize {
+    (points / CELL).max(0.0) as usize
+}
+
+#[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
+fn middle_of(row: usize) -> f32 {
+    (row as f32 + 0.5) * CELL
+}
+
+fn span(values: impl Iterator<Item = f32>) -> (f32, f32) {
+    values.fold((f32::MAX, f32::MIN), |(low, high), value| (low.min(value), high.max(value)))
+}
+
+/// Where a line runs, in tenths of a point.
+fn tenths(from: At, to: At) -> [i32; 4] {
+    #[allow(clippy::cast_possible_truncation, reason = "paper is small")]
+    let tenth = |points: f32| (points * 10.0).round() as i32;
+    [from.0, from.1, to.0, to.1].map(tenth)
+}
+
+fn line_ink(from: At, to: At, stroke: Stroke, ground: &Ground) -> f32 {
+    let drawn = stroke.dash.map_or(1.0, |(on, off)| on / (on + off));
+    let middle = (f32::midpoint(from.0, to.0), f32::midpoint(from.1, to.1));
+    let darker = 1.0 - stroke.grey - ground.darkness(middle);
+    (to.0 - from.0).hypot(to.1 - from.1) * stroke.thickness * drawn * darker
+}
+
+fn shape_ink(
+    outline: &[Corner],
+    fill: Option<f32>,
+    stroke: Option<Stroke>,
+    ground: &mut Ground,
+) -> f32 {
+    let corners = straightened(outline);
+    let mut ink = 0.0;
+    if let Some(grey) = fill {
+        let (left, right) = span(corners.iter().map(|corner| corner.0));
+        let (top, bottom) = span(corners.iter().map(|corner| corner.1));
+        let middle = (f32::midpoint(left, right), f32::midpoint(top, bottom));
+        ink += area_within(&corners) * (1.0 - grey - ground.darkness(middle));
+        ground.paint(&corners, 1.0 - grey);
+    }
+    if let Some(stroke) = stroke {
+        let sides = corners.iter().zip(corners.iter().cycle().skip(1));
+        ink += sides.map(|(a, b)| side_ink(*a, *b, stroke, fill, ground)).sum::<f32>();
+    }
+    ink
+}
+
+/// A side of an outline: half of its stroke lies on the shape’s own fill, half outside.
+fn side_ink(from: At, to: At, stroke: Stroke, fill: Option<f32>, ground: &Ground) -> f32 {
+    let beside = line_ink(from, to, stroke, ground);
+    let Some(grey) = fill else { return beside };
+    let length = (to.0 - from.0).hypot(to.1 - from.1);
+    length * stroke.thickness * ((1.0 - stroke.grey) - (1.0 - grey) / 2.0)
+}
+
+/// Pieces that a bend is cut into.
+const PIECES: u8 = 8;
+
+/// An outline with each bend as a few straight pieces.
+fn straightened(outline: &[Corner]) -> Vec<At> {
+    let mut points: Vec<At> = Vec::with_capacity(outline.len());
+    let mut corners = outline.iter();
+    while let Some(corner) = corners.next() {
+        let start = points.last().copied();
+        match (corner.is_bent, start) {
+            (true, Some(start)) => {
+                let (Some(second), Some(end)) = (corners.next(), corners.next()) else { break };
+                let bend = [start, corner.at, second.at, end.at];
+                points.extend((1..=PIECES).map(|piece| on_bend(bend, f32::from(piece))));
+            }
+            _ => points.push(corner.at),
+        }
+    }
+    points
+}
+
+/// A point of a cubic curve, after so many of its pieces.
+fn on_bend(bend: [At; 4], piece: f32) -> At {
+    let t = piece / f32::from(PIECES);
+    let u = 1.0 - t;
+    let share = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
+    let along = |of: fn(At) -> f32| bend.iter().zip(share).map(|(p, s)| of(*p) * s).sum();
+    (along(|p| p.0), along(|p| p.1))
+}
+
+fn area_within(corners: &[At]) -> f32 {
+    let sides = corners.iter().zip(corners.iter().cycle().skip(1));
+    (sides.map(|(a, b)| cross(*a, *b)).sum::<f32>() / 2.0).abs()
+}
+
+fn cross(a: At, b: At) -> f32 {
+    a.0 * b.1 - a.1 * b.0
+}
+
+/// The area inside a glyph’s outline, in squares of the type’s size.
+fn area_of_glyph(font: &[u8], glyph: u16) -> Option<f32> {
+    let font = FontRef::new(font).ok()?;
+    let em = f32::from(font.metrics(Size::unscaled(), LocationRef::default()).units_per_em);
+    let mut pen = AreaPen::default();
+    let settings = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());
+    font.outline_glyphs().get(u32::from(glyph).into())?.draw(settings, &mut pen).ok()?;
+    Some(pen.area.abs() / (em * em))
+}
+
+/// Adds up the area inside the contours of a glyph; holes run the other way round.
+#[derive(Default)]
+struct AreaPen {
+    area: f32,
+    start: At,
+    at: At,
+}
+
+impl OutlinePen for AreaPen {
+    fn move_to(&mut self, x: f32, y: f32) {
+        self.start = (x, y);
+        self.at = (x, y);
+    }
+
+    fn line_to(&mut self, x: f32, y: f32) {
+        self.area += cross(self.at, (x, y)) / 2.0;
+        self.at = (x, y);
+    }
+
+    fn quad_to(&mut self, cx: f32, cy: f32, x: f32, y: f32) {
+        let (start, bend, end) = (self.at, (cx, cy), (x, y));
+        self.area += (2.0 * cross(start, bend) + 2.0 * cross(bend, end) + cross(start, end)) / 6.0;
+        self.at = end;
+    }
+
+    fn curve_to(&mut self, ax: f32, ay: f32, bx: f32, by: f32, x: f32, y: f32) {
+        let (start, a, b, end) = (self.at, (ax, ay), (bx, by), (x, y));
+        let (near, far) = (cross(start, a) + cross(b, end), cross(start, b) + cross(a, end));
+        self.area += (6.0 * near + 3.0 * far + 3.0 * cross(a, b) + cross(start, end)) / 20.0;
+        self.at = end;
+    }
+
+    fn close(&mut self) {
+        let (x, y) = self.start;
+        self.line_to(x, y);
+    }
+}
+
+/// The mean darkness of a picture, by the weights of ITU-R BT.601.
+fn darkness_of(bytes: &[u8]) -> f32 {
+    let Some(dots) = dots_for_paper(bytes) else { return 0.0 };
+    let light = |dot: &image::Rgb<u8>| {
+        let [red, green, blue] = dot.0.map(u64::from);
+        299 * red + 587 * green + 114 * blue
+    };
+    let sum: u64 = dots.pixels().map(light).sum();
+    let whole = u64::from(dots.width()) * u64::from(dots.height()) * 255_000;
+    #[allow(clippy::cast_precision_loss, reason = "a share to a few digits")]
+    let share = sum as f32 / whole.max(1) as f32;
+    1.0 - share
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn areas_are_those_of_geometry() {
+        let mut pen = AreaPen::default();
+        // A circle of radius 1 by four cubic curves; the usual approximation is good to 3 in 10,000.
+        let k = 0.5523;
+        pen.move_to(1.0, 0.0);
+        pen.curve_to(1.0, k, k, 1.0, 0.0, 1.0);
+        pen.curve_to(-k, 1.0, -1.0, k, -1.0, 0.0);
+        pen.curve_to(-1.0, -k, -k, -1.0, 0.0, -1.0);
+        pen.curve_to(k, -1.0, 1.0, -k, 1.0, 0.0);
+        pen.close();
+        assert!((pen.area - std::f32::consts::PI).abs() < 0.002, "{}", pen.area);
+        let mut pen = AreaPen::default();
+        // Under a parabola: two thirds of the box round it (Archimedes).
+        pen.move_to(0.0, 0.0);
+        pen.quad_to(1.0, 2.0, 2.0, 0.0);
+        pen.close();
+        assert!((pen.area.abs() - 4.0 / 3.0).abs() < 1e-5, "{}", pen.area);
+    }
+
+    #[test]
+    fn white_on_black_takes_ink_away() {
+        let mut ground = Ground::new(100.0, 100.0);
+        let square =
+            |at: f32, side: f32| match Item::rectangle((at, at), (side, side), Some(0.0), None) {
+                Item::Shape { outline, .. } => outline,
+                _ => Vec::new(),
+            };
+        let black = shape_ink(&square(10.0, 50.0), Some(0.0), None, &mut ground);
+        let white = shape_ink(&square(20.0, 10.0), Some(1.0), None, &mut ground);
+        assert!((black - 2500.0).abs() < 0.1 && (white + 100.0).abs() < 0.1, "{black} {white}");
+    }
+}
