@@ -10,6 +10,7 @@ mod id;
 mod lead;
 mod part;
 mod part_space;
+mod printing;
 mod session;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -24,6 +25,7 @@ pub use part::{
     Fault, Measure, Part, PartKind, PartLengths, Points, PointsFormula, Reference, ThrowRules,
 };
 pub use part_space::{FlightSaid, PartSpace};
+pub use printing::{PrintWishes, Printing};
 pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
 
 use crate::place::{FileId, Files, Placed};
@@ -39,6 +41,8 @@ pub struct Pack {
     /// BCP 47 tag of the language the sessions are written in.
     pub language: Placed<String>,
     pub paper: Paper,
+    /// What is printed of each session, and how.
+    pub printing: Printing,
     pub welcome: Option<Placed<Prose>>,
     /// The usual cautions, shown in every session after its own.
     pub cautions: Vec<Placed<Prose>>,

@@ -1,10 +1,16 @@
-//! The printed sheets: cards, home guide, record sheet and review sheet of every session, as PDFs.
+//! The printed sheets of every session, as PDFs: cards, home guide, record sheet and review sheet, and
+//! what else a pack asks for.
 //!
 //! Words are shaped and broken into lines ([`shaper`]), lines become strips that are never cut
 //! ([`strip`]), strips flow into frames ([`flow`]), frames make pages ([`page`]), and the
 //! [`writer`] alone knows PDF.
 
+mod booklet;
 mod card;
+mod card_fit;
+mod card_head;
+mod card_plan;
+mod card_type;
 mod cards;
 mod drawings;
 mod faces;
@@ -13,14 +19,19 @@ mod flow;
 mod font_program;
 mod gather;
 mod home_guide;
+mod impose;
 mod page;
+mod poster;
 mod record;
+mod record_class;
+mod record_week;
 mod review;
 mod scale;
 mod shaper;
 mod sheet_page;
 mod sheets;
 mod strip;
+mod table;
 mod writer;
 
 use rayon::prelude::*;
@@ -28,6 +39,7 @@ use rayon::prelude::*;
 use super::{Bundle, GATHER_SHEET, Publication, RenderFault, Sheet};
 use faces::Faces;
 use page::Page;
+use scale::Air;
 use shaper::Shaper;
 use sheets::SheetSource;
 use writer::{About, Writer};
@@ -41,12 +53,13 @@ const NO_DATE: &str = "20000101";
 /// Where a font of the pack's own look can't be used.
 pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
     let faces = Faces::load(&publication.house)?;
+    let air = Air::of(publication.pack.printing.spacing);
     let sessions = publication.pack.sessions.iter().zip(&publication.plans);
     let sessions: Vec<_> = sessions.filter(|(session, _)| !session.is_retired()).collect();
     let bundle = sessions
         .par_iter()
         .map_init(
-            || (Shaper::new(&faces), Writer::new(&faces)),
+            || (Shaper::new(&faces, air), Writer::new(&faces)),
             |(shaper, writer), (session, plans)| {
                 let source = SheetSource {
                     session,
@@ -72,7 +85,8 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFaul
 /// The one sheet that is for the whole pack.
 fn render_gather(faces: &Faces, publication: &Publication<'_>) -> Vec<u8> {
     let Publication { pack, gather_set, words, .. } = publication;
-    let pages = gather::lay_gather(&mut Shaper::new(faces), pack, gather_set, words);
+    let air = Air::of(pack.printing.spacing);
+    let pages = gather::lay_gather(&mut Shaper::new(faces, air), pack, gather_set, words);
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -88,7 +102,7 @@ fn render_session(
     source: &SheetSource<'_>,
 ) -> Vec<(String, Vec<u8>)> {
     shaper.begin_session();
-    Sheet::ALL
+    Sheet::chosen(&source.pack.printing)
         .into_iter()
         .map(|sheet| {
             let pages = lay_sheet(shaper, source, sheet);
@@ -101,8 +115,16 @@ fn render_session(
 fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) -> Vec<Page> {
     match sheet {
         Sheet::Cards => cards::lay_cards(shaper, source),
+        Sheet::LargePrint => cards::lay_large_print(shaper, source),
+        Sheet::ClassSet => {
+            cards::lay_class_set(shaper, source, source.pack.printing.copies.unwrap_or(1))
+        }
+        Sheet::Booklet => booklet::lay_booklet(shaper, source),
+        Sheet::Poster => poster::lay_poster(shaper, source),
         Sheet::HomeGuide => home_guide::lay_home_guide(shaper, source),
         Sheet::Record => record::lay_record(shaper, source),
+        Sheet::ClassRecord => record_class::lay_class_record(shaper, source),
+        Sheet::WeekRecord => record_week::lay_week_record(shaper, source),
         Sheet::Review => review::lay_review(shaper, source),
     }
 }
@@ -110,7 +132,7 @@ fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) ->
 fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
     let date = source.session.standing.as_ref().and_then(|standing| standing.on.as_ref());
     About {
-        title: format!("{} – {}", source.title(), source.words.say(sheet.word_key())),
+        title: format!("{} – {}", source.title(), source.words.say(&sheet.word_key())),
         author: source.pack.school.clone().unwrap_or_else(|| source.pack.title.clone()),
         language: source.pack.language.value.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),

@@ -9,7 +9,7 @@ use parley::{FontContext, FontFamily, Layout, LayoutContext};
 
 use super::faces::Faces;
 use super::page::{BLACK, GlyphRun, PlacedGlyph};
-use super::scale::Type;
+use super::scale::{Air, Type};
 use crate::prose::Run;
 
 /// The family every face is registered under.
@@ -28,6 +28,8 @@ pub struct Shaper<'f> {
     fonts: FontContext,
     context: LayoutContext<()>,
     kept: Kept,
+    /// How far apart its letters, words and lines stand.
+    pub air: Air,
 }
 
 /// A line of a paragraph; positions count from the line's own top left corner.
@@ -38,7 +40,7 @@ pub struct ShapedLine {
 }
 
 impl<'f> Shaper<'f> {
-    pub fn new(faces: &'f Faces) -> Self {
+    pub fn new(faces: &'f Faces, air: Air) -> Self {
         let options = CollectionOptions { shared: false, system_fonts: false };
         let mut collection = Collection::new(options);
         for face in &faces.loaded {
@@ -51,6 +53,7 @@ impl<'f> Shaper<'f> {
             fonts: FontContext { collection, source_cache: SourceCache::default() },
             context: LayoutContext::new(),
             kept: Kept::new(),
+            air,
         }
     }
 
@@ -83,6 +86,8 @@ impl<'f> Shaper<'f> {
         let mut builder = self.context.ranged_builder(&mut self.fonts, text, 1.0, false);
         builder.push_default(FontFamily::from(FAMILY));
         builder.push_default(StyleProperty::FontSize(SHAPED_AT));
+        builder.push_default(StyleProperty::LetterSpacing(SHAPED_AT * self.air.letters));
+        builder.push_default(StyleProperty::WordSpacing(SHAPED_AT * self.air.words));
         builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::BreakWord));
         let mut start = 0;
         for run in runs {

@@ -81,6 +81,7 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// A paragraph of styled words.
     pub fn words(&mut self, runs: &[Run], kind: Type, seat: Seat) {
+        let kind = self.shaper.air.let_in(kind);
         let runs = with_addresses(runs);
         let lines = self.shaper.shape(&runs, kind, (self.width - seat.indent).max(40.0));
         self.lines(lines, kind, seat, None);
@@ -88,6 +89,7 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// Prose of several blocks.
     pub fn blocks(&mut self, blocks: &[Block], kind: Type, seat: Seat) {
+        let kind = self.shaper.air.let_in(kind);
         // A list that counts to a hundred needs more room before its words than one to nine.
         let markers = blocks.iter().filter_map(marker_of);
         let widest = markers
@@ -124,6 +126,7 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// An entry of a list with a bullet.
     pub fn entry(&mut self, runs: &[Run], kind: Type) {
+        let kind = self.shaper.air.let_in(kind);
         let block =
             Block { marker: Marker::Bullet, depth: 1, is_heading: false, runs: runs.to_vec() };
         self.block(&block, kind, Seat::default(), LIST_STEP);
@@ -162,7 +165,13 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// Two short texts side by side, each under its label, as one piece: the left is read before the
     /// right. Longer ones stand one below the other, so that they can go on elsewhere.
-    pub fn pair(&mut self, left: (&str, &[Run]), right: (&str, &[Run]), kind: Type) {
+    pub fn pair(
+        &mut self,
+        left: (&str, &[Run]),
+        right: (&str, &[Run]),
+        (kind, label_kind): (Type, Type),
+    ) {
+        let kind = self.shaper.air.let_in(kind);
         let gutter = 10.0;
         let half = (self.width - gutter) / 2.0;
         let sides = [(left, 0.0), (right, half + gutter)];
@@ -170,9 +179,9 @@ impl<'c, 'f> Column<'c, 'f> {
         let mut tallest = 0.0_f32;
         for ((label, runs), x) in sides {
             let mut y = 0.0;
-            let head = self.shaper.shape(&[Run::bold(label)], Type::LABEL, half);
+            let head = self.shaper.shape(&[Run::bold(label)], label_kind, half);
             let lines = self.shaper.shape(runs, kind, half);
-            let all = head.into_iter().map(|line| (line, Type::LABEL.leading));
+            let all = head.into_iter().map(|line| (line, label_kind.leading));
             for (line, leading) in all.chain(lines.into_iter().map(|line| (line, kind.leading))) {
                 items.extend(placed(line, x).map(|item| item.moved(0.0, y)));
                 y += leading;
@@ -181,7 +190,7 @@ impl<'c, 'f> Column<'c, 'f> {
         }
         if tallest > kind.leading * MOST_PAIRED {
             for ((label, runs), _) in sides {
-                self.label(label, Type::LABEL);
+                self.label(label, label_kind);
                 self.words(runs, kind, Seat::default());
                 self.gap(4.0);
             }
