@@ -142,13 +142,12 @@ def check_cuts(tally, where, path, grid, sides):
         tally.holds(f"{where} page {number + 1}: nothing under the scissors", not cut, "".join(cut[:30]))
 
 
-def folded(path):
+def folded(sides):
     """The halves of the printed sides in the order they are read, when the stack is folded once.
 
     A point x of the front of a sheet has W - x of its back behind it. The right leaf of each sheet is read from the
     outermost to the innermost, front before back; then the left leaves on the way out, back before front.
     """
-    sides = [{spot[0]: words for spot, words in page.items()} for page in cells_of(path, 2, 1)]
     sheets = list(zip(sides[::2], sides[1::2], strict=True))
     behind = {half: int((1 - (half + 0.5) / 2) * 2) for half in (0, 1)}
     read = []
@@ -159,19 +158,32 @@ def folded(path):
     return read
 
 
+def folios_of(page):
+    """The page number of each half of a side: bold figures on the lowest line, at the foot of the paper."""
+    width, height, glyphs = page
+    folios = {}
+    for half in (0, 1):
+        own = [g for g in glyphs if int(middle(g)[0] * 2 / width) == half and g["bottom"] > height - MARGIN - 20]
+        lowest = max((g["bottom"] for g in own), default=0)
+        figures = [g["text"] for g in own if "Bold" in g["fontname"] and abs(g["bottom"] - lowest) < 0.5]
+        folios[half] = "".join(figures)
+    return folios
+
+
 def check_booklet(tally, where, session, path):
-    pages = folded(path)
+    pages = folded([{spot[0]: words for spot, words in page.items()} for page in cells_of(path, 2, 1)])
+    folios = folded([folios_of(page) for page in read_pages(path)])
     tally.same(f"{where}: pages divide by four", len(pages) % 4, 0)
     tally.holds(f"{where}: the cover has the title", squeezed(line_of(session["title"])) in pages[0], pages[0][:60])
-    numbers = [re.search(r"(\d+)$", page.removesuffix(squeezed(line_of(session["title"])))) for page in pages[1:]]
-    numbers = [int(found[1][-len(str(n)):]) for n, found in enumerate(numbers, 2) if found]
-    tally.same(f"{where}: page numbers run on", numbers, list(range(2, 2 + len(numbers))))
-    tally.holds(f"{where}: only notes follow", all(page == "Notes" for page in pages[1 + len(numbers):]))
+    written = [n for n, page in enumerate(pages, 1) if n > 1 and page != "Notes"]
+    tally.same(f"{where}: page numbers run on", folios, ["", *map(str, written), *[""] * (len(pages) - 1 - len(written))])
+    tally.same(f"{where}: notes stand last", written, list(range(2, 2 + len(written))))
     check_words(tally, where, session, pages[1:], False)
     # The list on the cover names the page each part is on.
     for kind, part in parts_of(session):
         title = squeezed(line_of(part["title"]))
-        listed = re.search(re.escape(":" + title) + r"(\d+)", pages[0])
+        # Of many parts, the list goes on on the page after the cover.
+        listed = re.search(re.escape(":" + title) + r"(\d+)", pages[0]) or re.search(re.escape(":" + title) + r"(\d+)", pages[1])
         if tally.holds(f"{where}: {title} is listed", listed):
             page = next((int(listed[1][:n]) for n in (2, 1) if int(listed[1][:n]) <= len(pages) and title in pages[int(listed[1][:n]) - 1]), None)
             tally.holds(f"{where}: {title} is on its page", page, listed[1])
@@ -185,6 +197,12 @@ def check_sizes(tally, where, path, paper, is_wide=False):
         tally.holds(f"{where}: paper {paper}", near and not page.get("/Rotate"), str(size))
 
 
+def without_foot(words, title):
+    """The words of a card without the title at its foot, whole or cut off with “…”."""
+    cut = re.search(re.escape(title[:4]) + r"[^…]*(…|\.\.\.)$", words)
+    return words[:cut.start()] if cut else words.removesuffix(title)
+
+
 def check_class_set(tally, where, path, cards, title):
     pages, each = cells_of(path, 2, 2), cells_of(cards, 2, 2)
     tally.same(f"{where}: pages of the class set", len(pages), COPIES * len(each))
@@ -194,7 +212,7 @@ def check_class_set(tally, where, path, cards, title):
         for page, plain in zip(own, each):
             tally.holds(f"{where}: {label} on each card", page.keys() == plain.keys() and all(label in words for words in page.values()))
             # The title at the foot gives way to the number of the set: it stands whole on the first card.
-            same = all(page[spot].replace(label, "").startswith(plain[spot].removesuffix(title)) for spot in plain)
+            same = all(page[spot].replace(label, "").startswith(without_foot(plain[spot], title)) for spot in plain)
             tally.holds(f"{where}: {label} has the same cards", same)
 
 
@@ -252,8 +270,8 @@ def check_wide(tally, where, path, usual, wider):
         cells = collections.defaultdict(set)
         for g in glyphs:
             x, y = middle(g)
-            # Titles of 19 pt are no running text; the number and the foot stand alone.
-            if g["size"] < 18.5:
+            # Titles of 19 pt are no running text, nor are the labels, drawings and boxes, all of 11 pt.
+            if 11.4 < g["size"] < 18.5:
                 cells[int(x * 2 / width), int(y * 2 / height), "Bold" in g["fontname"], round(g["size"], 1)].add(round(g["bottom"], 1))
         for (_, _, _, size), lines in cells.items():
             lines = sorted(lines)

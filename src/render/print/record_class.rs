@@ -51,13 +51,13 @@ fn measured_pages(title: &str, measure: &Measure, source: &SheetSource<'_>) -> V
     vec![ClassPage { title: title.to_owned(), says, numbered: Vec::new(), heads }]
 }
 
-/// Each attempt and the best of them; the best alone where there are more attempts than columns.
+/// Each attempt and the best of them; the best alone where there is one, or more than there are columns.
 fn mark_heads(measure: &Measure, source: &SheetSource<'_>) -> Vec<String> {
     let attempts = measure.attempts.as_ref().map_or(3, |attempts| attempts.value);
     let unit = measure.unit.as_ref().map(|unit| plain_line(unit)).unwrap_or_default();
     let best = source.words.say("best");
     let best = if unit.is_empty() { best } else { format!("{best} ({unit})") };
-    let shown = if attempts > MOST_COLUMNS { 0 } else { attempts };
+    let shown = if (2..=MOST_COLUMNS).contains(&attempts) { attempts } else { 0 };
     let mut heads = attempt_heads(shown, source);
     heads.push(best);
     heads
