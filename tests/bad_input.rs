@@ -521,3 +521,46 @@ fn publishing_leaves_what_is_not_its_own() {
     assert_eq!(publish(), Some(2), "a folder of the teacher’s, even an empty one, is left");
     assert!(target.join("photos").is_dir() && target.join("index.html").is_file());
 }
+
+#[test]
+fn wishes_for_paper_are_held_to_their_words() {
+    let print = |wish: &str| {
+        let text = format!("title: A\nprint:\n  {wish}\n");
+        Pack::with(SOUND).file("pack.yaml", text)
+    };
+    let said = print("cards: 3").finds_in("pack.yaml", "value-unfit", 3, 10);
+    assert!(said.contains("1, 2, 4, 8"), "{said}");
+    let said = print("sides: long-edge").finds_in("pack.yaml", "value-unfit", 3, 10);
+    assert!(said.contains("long_edge"), "{said}");
+    print("copies: 0").finds_in("pack.yaml", "value-unfit", 3, 11);
+    print("copies: 41").finds_in("pack.yaml", "value-unfit", 3, 11);
+    print("record: [child, clas]").finds_in("pack.yaml", "value-unfit", 3, 19);
+    let said = print("boklet: true").finds_in("pack.yaml", "key-unknown", 3, 3);
+    assert!(said.contains("booklet"), "{said}");
+}
+
+#[test]
+fn the_command_prints_over_what_the_pack_wishes() {
+    let wishes = "title: A\nprint: {poster: true, booklet: true, record: [class, week]}\n";
+    let pack = Pack::with(SOUND).file("pack.yaml", wishes);
+    let (from, shelf) = (pack.path().display().to_string(), tempfile::tempdir().expect("a folder"));
+    let sheets = |name: &str, more: &[&str]| {
+        let to = shelf.path().join(name);
+        let published = ["publish", &from, "--to", &to.display().to_string()];
+        assert_eq!(run(&[&published, more].concat()).status.code(), Some(0));
+        let made = std::fs::read_dir(to.join("print/games/hop")).expect("sheets");
+        made.map(|file| file.expect("a file").file_name().to_string_lossy().into_owned())
+            .collect::<BTreeSet<_>>()
+    };
+    let usual = ["cards.pdf", "home-guide.pdf", "review.pdf"];
+    let with = |more: &[&str]| [&usual, more].concat().iter().map(ToString::to_string).collect();
+    let wished: BTreeSet<String> =
+        with(&["poster.pdf", "booklet.pdf", "record-class.pdf", "record-week.pdf"]);
+    assert_eq!(sheets("pack", &[]), wished);
+    let over = ["--booklet=false", "--record", "child", "--copies", "2", "--large-print"];
+    let wished: BTreeSet<String> =
+        with(&["poster.pdf", "record.pdf", "class-set.pdf", "large-print.pdf"]);
+    assert_eq!(sheets("command", &over), wished);
+    let slip = run(&["publish", &from, "--to", "nowhere", "--cards", "3"]);
+    assert_eq!(slip.status.code(), Some(2));
+}

@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use super::print_args::PrintArguments;
+
 /// Plans, checks and prints physical-education sessions for pupils at home.
 ///
 /// With no command it publishes the pack in the folder “sessions” to the folder “published”.
@@ -32,6 +34,7 @@ impl Default for Command {
             to: "published".into(),
             families_only: false,
             as_of: None,
+            print: PrintArguments::default(),
         })
     }
 }
@@ -89,4 +92,6 @@ pub struct PublishArguments {
     /// Publish as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,
+    #[command(flatten)]
+    pub print: PrintArguments,
 }

@@ -5,6 +5,7 @@ mod console;
 mod draft;
 mod inspect;
 mod packs;
+mod print_args;
 mod publish;
 
 use clap::Parser;

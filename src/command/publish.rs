@@ -33,6 +33,8 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
         return Err(format!("There are no sessions in {}.", arguments.pack.display()));
     }
     inspected.pack.teacher_pages &= !arguments.families_only;
+    let printing = std::mem::take(&mut inspected.pack.printing);
+    inspected.pack.printing = printing.with(arguments.print.wishes());
     let bar = progress_bar(inspected.pack.sessions.len(), console);
     let Rendering { bundle, ink } =
         render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;

@@ -11,6 +11,7 @@ mod id;
 mod lead;
 mod part;
 mod part_space;
+mod printing;
 mod session;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -26,6 +27,7 @@ pub use part::{
     Fault, Measure, Part, PartKind, PartLengths, Points, PointsFormula, Reference, ThrowRules,
 };
 pub use part_space::{FlightSaid, PartSpace};
+pub use printing::{PrintWishes, Printing};
 pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
 
 use crate::finding::Finding;
@@ -48,6 +50,8 @@ pub struct Pack {
     /// What was met while translations were laid over their originals.
     pub translation_slips: Vec<Finding>,
     pub paper: Paper,
+    /// What is printed of each session, and how.
+    pub printing: Printing,
     pub welcome: Option<Placed<Prose>>,
     /// The usual cautions, shown in every session after its own.
     pub cautions: Vec<Placed<Prose>>,

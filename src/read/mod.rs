@@ -15,6 +15,7 @@ mod yaml;
 pub mod compendium;
 pub mod pack_files;
 pub mod part_file;
+pub mod print_choices;
 pub mod session_file;
 pub mod translation;
 pub mod words;

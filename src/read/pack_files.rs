@@ -1,5 +1,6 @@
 //! The files a department writes once for the whole pack: pack.yaml, equipment.yaml, curriculum.yaml.
 
+use super::print_choices::PrintDoc;
 use super::record::record;
 use super::session_file::SubstituteDoc;
 use super::text::{Line, Prose};
@@ -40,6 +41,8 @@ record! {
         ink_budget: Option<Placed<Decimal>>,
         /// Whether the pages for teachers are made.
         teacher_pages: Option<Placed<bool>>,
+        /// What is printed, and how.
+        print: Option<PrintDoc>,
     }
 }
 

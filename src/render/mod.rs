@@ -10,6 +10,7 @@ pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
 pub mod quantities;
+mod sheet;
 pub mod site;
 
 use std::collections::BTreeMap;
@@ -21,6 +22,7 @@ use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering,
 use crate::words::Words;
 use house::House;
 pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
+pub use sheet::Sheet;
 
 /// Every file to publish, by its path below the target folder.
 pub type Bundle = BTreeMap<String, Vec<u8>>;
@@ -69,43 +71,6 @@ pub struct RenderFault {
 impl fmt::Display for RenderFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{}: {}", self.file, self.says)
-    }
-}
-
-/// The printed sheets of a session, in the order they are offered.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Sheet {
-    Cards,
-    HomeGuide,
-    Record,
-    Review,
-}
-
-impl Sheet {
-    pub const ALL: [Self; 4] = [Self::Cards, Self::HomeGuide, Self::Record, Self::Review];
-
-    const fn file(self) -> &'static str {
-        match self {
-            Self::Cards => "cards.pdf",
-            Self::HomeGuide => "home-guide.pdf",
-            Self::Record => "record.pdf",
-            Self::Review => "review.pdf",
-        }
-    }
-
-    /// The path of a session's sheet below the published folder.
-    pub fn path(self, session: &SessionId) -> String {
-        format!("print/{session}/{}", self.file())
-    }
-
-    /// The key of its name in the catalogue of words.
-    pub const fn word_key(self) -> &'static str {
-        match self {
-            Self::Cards => "sheet-cards",
-            Self::HomeGuide => "sheet-home-guide",
-            Self::Record => "sheet-record",
-            Self::Review => "sheet-review",
-        }
     }
 }
 

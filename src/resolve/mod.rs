@@ -11,13 +11,14 @@ use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
 use crate::pack::{
-    Adaptations, AdultTime, Curriculum, Film, Pack, Question, Session, SessionId, Space, Standing,
-    Statement, Thing, Translation,
+    Adaptations, AdultTime, Curriculum, Film, Pack, PrintWishes, Printing, Question, Session,
+    SessionId, Space, Standing, Statement, Thing, Translation,
 };
 use crate::place::{FileId, Files, Place, Placed};
 use crate::quantity::{Decimal, Length};
 use crate::read::compendium::USUAL_MODERATE_FROM;
 use crate::read::pack_files::{CurriculumDoc, PackDoc};
+use crate::read::print_choices::PrintDoc;
 use crate::read::session_file::{AdaptationsDoc, SessionDoc, SpaceDoc, StandingDoc};
 use crate::read::words::{Paper, Whereabouts};
 use crate::read::{Documents, Written};
@@ -60,6 +61,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         translations,
         translation_slips: documents.translation_slips,
         paper: shared.as_ref().and_then(|doc| doc.paper.as_ref()).map_or(Paper::A4, |p| p.value),
+        printing: resolve_printing(shared.as_ref().and_then(|doc| doc.print.as_ref())),
         teacher_pages: shared
             .as_ref()
             .and_then(|d| d.teacher_pages.as_ref())
@@ -88,6 +90,21 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         files: documents.files,
         today: documents.today,
     }
+}
+
+/// The usual set of sheets, with what the pack wishes over it.
+fn resolve_printing(doc: Option<&PrintDoc>) -> Printing {
+    let Some(doc) = doc else { return Printing::default() };
+    Printing::default().with(PrintWishes {
+        cards: doc.cards.as_ref().map(|cards| cards.value),
+        sides: doc.sides.as_ref().map(|sides| sides.value),
+        large_print: doc.large_print.as_ref().map(|wish| wish.value),
+        spacing: doc.spacing.as_ref().map(|spacing| spacing.value),
+        booklet: doc.booklet.as_ref().map(|wish| wish.value),
+        poster: doc.poster.as_ref().map(|wish| wish.value),
+        copies: doc.copies.as_ref().map(|copies| copies.value.0),
+        records: doc.record.iter().map(|kind| kind.value).collect(),
+    })
 }
 
 /// Where moderate begins for this pack.

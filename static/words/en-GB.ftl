@@ -301,7 +301,7 @@ review-how = Say or write your answer first. Then open ours.
 review-answer = Our answer
 adaptations = Make it fit you
 papers = Print it
-sheet-cards-about = one part a card, four to a page
+sheet-cards-about = one part a card, { $cards } to a sheet
 sheet-home-guide-about = one page: time line, things, space, cautions
 sheet-record-about = a table to write marks in
 sheet-review-about = questions, and the answers on a page of their own
@@ -399,3 +399,40 @@ texts-file = Text messages (text)
 no-printer-needs = You need: { $list }.
 no-printer-read = Read all cautions on the page first.
 no-printer-rules = The school’s rules and risk assessment come first.
+
+## Sheets
+
+sheet-large-print = Large-print cards
+sheet-large-print-about = no words below 18 point, one card a sheet
+sheet-class-set = Class set
+sheet-class-set-about = { $copies ->
+    [one] one numbered set of cards
+   *[other] { $copies } numbered sets of cards
+}, { $cards } to a sheet
+sheet-booklet = Booklet
+sheet-booklet-about = print on both sides, turned over on the short edge, and fold the stack once
+sheet-poster = Poster
+sheet-poster-about = the key points, to be read from 2 m
+sheet-record-class = Record sheet for a class
+sheet-record-class-about = code names down the side
+sheet-record-week = Record sheet for a week
+sheet-record-week-about = a column for each day
+both-long = print on both sides, turned over on the long edge
+both-short = print on both sides, turned over on the short edge
+cards-back = Back of { $number } of { $total }
+cards-set = Set { $number } of { $total }
+notes = Notes
+booklet-inside = Inside
+record-class-tick = Tick what you saw. Leave a gap for what you did not see.
+record-week-how = Tick what you did each day, and write your best mark of the day.
+record-done = I did it
+record-best-marks = My best mark
+record-week-best = What went best this week?
+week-of = Week of
+day-1 = Mon
+day-2 = Tue
+day-3 = Wed
+day-4 = Thu
+day-5 = Fri
+day-6 = Sat
+day-7 = Sun

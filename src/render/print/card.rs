@@ -1,5 +1,6 @@
 //! The content of one activity card: a part of the session, as strips that may go on on another card.
 
+use super::card_type::CardType;
 use super::drawings::place_marks;
 use super::page::Item;
 use super::scale::Type;
@@ -7,102 +8,147 @@ use super::scan::scan_codes;
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
 use crate::drawing::{effort_steps, effort_width};
-use crate::pack::{Fault, Measure, Part, PartKind, Picture};
+use crate::pack::{Fault, Measure, Part, Picture};
 use crate::picture::pixels_of;
-use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
+use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
 use crate::render::plan_phrases::{points_sentence, slot_name, slot_sentence};
-use crate::render::quantities::Said;
+use crate::render::quantities::Said as _;
 use crate::words::Filling;
 
-/// The sizes that the words of a card are tried in, largest first: running text and key points.
-pub const SIZES: [(f32, f32); 5] =
-    [(13.0, 20.0), (12.5, 19.0), (12.0, 18.0), (11.5, 17.0), (11.0, 16.0)];
+/// What a card says, in pieces: `front` has what is read first, `either` what may stand below it or on
+/// the back.
+#[derive(Debug, Default)]
+pub struct Said {
+    pub front: Vec<Strip>,
+    pub either: Vec<Vec<Strip>>,
+    /// So many of `either` are best on the front, where there is room for them.
+    pub best_on_front: usize,
+}
 
-/// The room a picture may take on a card, in points.
-const TALLEST_PICTURE: f32 = 150.0;
-
-/// Lays out what a card says of a part.
-pub fn part_strips(
+/// Lays out what a card says of a part: the task and its key points, then the rest. What to look for
+/// has a card of its own where cards have no backs.
+pub fn part_said(
     column: &mut Column<'_, '_>,
     part: &Part,
     source: &SheetSource<'_>,
-    sizes: (f32, f32),
+    kind: CardType,
+    has_back: bool,
+) -> Said {
+    time_and_effort(column, part, source, kind);
+    adult(column, part, source, kind);
+    throw_rules(column, part, source, kind);
+    column.gap(kind.gap(5.0));
+    column.blocks(&read_blocks(&part.how), kind.words(), Seat::default());
+    key_points(column, part, source, kind);
+    let front = std::mem::take(&mut column.strips);
+    let mut either = Vec::new();
+    let shown = |column: &mut Column<'_, '_>| {
+        pictures(column, &part.pictures, source, kind);
+        std::mem::take(&mut column.strips)
+    };
+    if has_back {
+        either.push(shown(column));
+    }
+    measure(column, part, source, kind);
+    either.push(std::mem::take(&mut column.strips));
+    easier_harder(column, part, source, kind);
+    either.push(std::mem::take(&mut column.strips));
+    if has_back {
+        either.push(faults(column, part, source, kind));
+    } else {
+        either.push(shown(column));
+    }
+    let best_on_front = usize::from(has_back && !either[0].is_empty());
+    either.retain(|strips| !strips.is_empty());
+    Said { front, either, best_on_front }
+}
+
+/// What may be seen of a part, and what to say, for the back of its card.
+fn faults(
+    column: &mut Column<'_, '_>,
+    part: &Part,
+    source: &SheetSource<'_>,
+    kind: CardType,
 ) -> Vec<Strip> {
-    let body = Type::body(sizes.0);
-    time_and_effort(column, part, source);
-    adult(column, part, source);
-    throw_rules(column, part, source, body);
-    column.gap(5.0);
-    column.blocks(&read_blocks(&part.how), body, Seat::default());
-    key_points(column, part, source, sizes.1);
-    measure(column, part, source, body);
-    easier_harder(column, part, source, body);
-    pictures(column, &part.pictures, source, body);
+    if !part.faults.is_empty() {
+        column.gap(kind.gap(8.0));
+        column.label(&source.words.say("cards-look"), kind.label());
+        for fault in &part.faults {
+            fault_entry(column, fault, kind.words());
+        }
+    }
     std::mem::take(&mut column.strips)
 }
 
 /// “5 min” large, with the effort’s steps and word at the right, and the pieces of the time below.
-fn time_and_effort(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>) {
+fn time_and_effort(
+    column: &mut Column<'_, '_>,
+    part: &Part,
+    source: &SheetSource<'_>,
+    kind: CardType,
+) {
     let Some(time) = &part.time else { return };
     let total = crate::plan::total_of(time).say(source.words);
-    let kind = Type::FIGURE;
+    let scale = kind.scale();
+    let small = kind.small();
+    let label = kind.label();
+    let kind = kind.figure();
     let width = column.width;
     let shaped = column.shaper.shape(&one(total), kind, width);
     let mut items: Vec<Item> = shaped.into_iter().flat_map(|l| placed(l, 0.0)).collect();
     if let Some(effort) = &part.effort {
         let name = effort_name(effort.value, source.words);
-        if let Some(line) =
-            column.shaper.shape(&one(name), Type::LABEL, width / 2.0).drain(..).next()
-        {
+        if let Some(line) = column.shaper.shape(&one(name), label, width / 2.0).drain(..).next() {
             let left = width - line.width;
-            items.extend(placed(line, left).map(|item| item.moved(0.0, 3.0)));
-            let steps = left - effort_width(13.0) - 5.0;
-            items.extend(place_marks(effort_steps(effort.value, (steps, 1.5), 13.0)));
+            items.extend(placed(line, left).map(|item| item.moved(0.0, 3.0 * scale)));
+            let (tall, top) = (13.0 * scale, 1.5 * scale);
+            let steps = left - effort_width(tall) - 5.0 * scale;
+            items.extend(place_marks(effort_steps(effort.value, (steps, top), tall)));
         }
     }
     column.line_of_words(column.shaper.leading(kind), items);
     column.keep_with_next();
     let pieces = time_pieces(time, source.words);
     if !pieces.is_empty() {
-        column.words(&one(pieces.join(" · ")), Type::SMALL, Seat::default());
+        column.words(&one(pieces.join(" · ")), small, Seat::default());
         column.keep_with_next();
     }
 }
 
 /// Whether an adult is wanted: the card may be all a family has printed.
-fn adult(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>) {
+fn adult(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, kind: CardType) {
     if let Some(adult) = &part.adult {
         let said = source.words.say(&format!("adult-{}", adult.word()));
-        column.words(&[Run::bold(said)], Type::SMALL, Seat::default());
+        column.words(&[Run::bold(said)], kind.small(), Seat::default());
         column.keep_with_next();
     }
 }
 
 /// Where things may land and when they are fetched: before anything flies, beside a thick line.
-fn throw_rules(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, body: Type) {
+fn throw_rules(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, kind: CardType) {
     let Some(rules) = &part.throw else { return };
     let rows =
         [("landing-zone", &rules.landing_zone), ("stop-and-collect", &rules.stop_and_collect)];
-    column.gap(5.0);
+    column.gap(kind.gap(5.0));
     for (key, rule) in rows {
         let Some(rule) = rule else { continue };
         let mut runs = vec![Run::bold(format!("{}: ", source.words.say(key)))];
         runs.extend(read_line(rule));
-        column.words(&runs, body, Seat { indent: 9.0, has_bar: true });
+        column.words(&runs, kind.words(), Seat { indent: 9.0, has_bar: true });
     }
 }
 
-fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, size: f32) {
+fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, kind: CardType) {
     if part.key_points.is_empty() {
         return;
     }
-    column.gap(9.0);
-    column.label(&source.words.say("key-points"), Type::LABEL);
+    column.gap(kind.gap(9.0));
+    column.label(&source.words.say("key-points"), kind.label());
     for (index, point) in part.key_points.iter().enumerate() {
         column.words(
             &read_line(point),
-            Type::key_point(size),
+            Type::key_point(kind.key_point),
             Seat { indent: 10.0, has_bar: true },
         );
         // A single key point is never left for the next card.
@@ -112,10 +158,11 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
     }
 }
 
-fn measure(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, body: Type) {
+fn measure(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, kind: CardType) {
+    let body = kind.words();
     let Some(measure) = &part.measure else { return };
-    column.gap(8.0);
-    column.label(&source.words.say("how-measured"), Type::LABEL);
+    column.gap(kind.gap(8.0));
+    column.label(&source.words.say("how-measured"), kind.label());
     column.words(&one(measure_sentence(measure, source.words)), body, Seat::default());
     let at = source.session.parts.iter().position(|other| std::ptr::eq(other, part));
     let marks = at.and_then(|at| source.plans.marks.get(at)?.as_ref());
@@ -125,45 +172,53 @@ fn measure(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, b
     for criterion in &measure.criteria {
         column.entry(&read_line(criterion), body);
     }
-    attempt_boxes(column, measure);
+    attempt_boxes(column, measure, kind);
 }
 
 /// A box to write each attempt in, with the unit in its corner.
-fn attempt_boxes(column: &mut Column<'_, '_>, measure: &Measure) {
+fn attempt_boxes(column: &mut Column<'_, '_>, measure: &Measure, kind: CardType) {
     let attempts = measure.attempts.as_ref().map_or(0, |attempts| attempts.value);
     if !(1..=6).contains(&attempts) {
         return;
     }
-    column.gap(6.0);
+    column.gap(kind.gap(6.0));
     column.keep_with_next();
-    let gap = 6.0;
+    let (gap, scale) = (6.0, kind.scale());
+    let (small, tall) = (kind.small(), 30.0 * scale);
     #[allow(clippy::cast_precision_loss, reason = "six boxes at most")]
     let count = attempts as f32;
-    let wide = ((column.width - gap * (count - 1.0)) / count).min(70.0);
+    let wide = ((column.width - gap * (count - 1.0)) / count).min(70.0 * scale);
     let mut items = Vec::new();
     for attempt in 1..=attempts {
         #[allow(clippy::cast_precision_loss, reason = "six boxes at most")]
         let x = (attempt - 1) as f32 * (wide + gap);
-        items.push(Item::rectangle((x, 0.0), (wide, 30.0), None, Some(0.9)));
-        let label = column.shaper.shape(&one(attempt.to_string()), Type::SMALL, 30.0);
+        items.push(Item::rectangle((x, 0.0), (wide, tall), None, Some(0.9)));
+        let label = column.shaper.shape(&one(attempt.to_string()), small, tall);
         items.extend(label.into_iter().flat_map(|l| placed(l, x + 3.5)).map(|i| i.moved(0.0, 0.5)));
         let unit = measure.unit.as_ref();
-        let unit = unit.map(|unit| column.shaper.shape(&read_line(unit), Type::SMALL, wide - 18.0));
+        let unit =
+            unit.map(|unit| column.shaper.shape(&read_line(unit), small, wide - 18.0 * scale));
         for line in unit.into_iter().filter(|lines| lines.len() == 1).flatten() {
             let left = x + wide - line.width - 3.5;
-            items.extend(placed(line, left).map(|item| item.moved(0.0, 15.0)));
+            items.extend(placed(line, left).map(|item| item.moved(0.0, 15.0 * scale)));
         }
     }
-    column.line_of_words(30.0, items);
+    column.line_of_words(tall, items);
 }
 
-fn easier_harder(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, body: Type) {
+fn easier_harder(
+    column: &mut Column<'_, '_>,
+    part: &Part,
+    source: &SheetSource<'_>,
+    kind: CardType,
+) {
+    let body = kind.words();
     let [easier, harder] = ["easier", "harder"].map(|key| source.words.say(key));
-    column.gap(8.0);
+    column.gap(kind.gap(8.0));
     match (&part.easier, &part.harder) {
         (Some(left), Some(right)) => {
             let (left, right) = (read_line(left), read_line(right));
-            column.pair((&easier, &left), (&harder, &right), body);
+            column.pair((&easier, &left), (&harder, &right), (body, kind.label()));
         }
         (Some(only), None) => labelled(column, &easier, &read_line(only), body),
         (None, Some(only)) => labelled(column, &harder, &read_line(only), body),
@@ -178,22 +233,18 @@ fn labelled(column: &mut Column<'_, '_>, label: &str, runs: &[Run], body: Type) 
 }
 
 /// The card for whoever watches: what may be seen at each step, and what to say.
-pub fn helper_strips(
-    column: &mut Column<'_, '_>,
-    source: &SheetSource<'_>,
-    sizes: (f32, f32),
-) -> Vec<Strip> {
-    let body = Type::body(sizes.0);
+pub fn helper_said(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind: CardType) -> Said {
+    let body = kind.words();
     let see = source.words.say("cards-look-how");
     column.words(&one(see), body, Seat::default());
     for part in source.session.parts.iter().filter(|part| !part.faults.is_empty()) {
-        column.gap(7.0);
-        column.label(&plain_line(&part.title), Type::LABEL);
+        column.gap(kind.gap(7.0));
+        column.label(&plain_line(&part.title), kind.label());
         for fault in &part.faults {
             fault_entry(column, fault, body);
         }
     }
-    std::mem::take(&mut column.strips)
+    Said { front: std::mem::take(&mut column.strips), ..Said::default() }
 }
 
 /// “The knee is stiff → **Land as if on eggs**”
@@ -208,26 +259,26 @@ fn fault_entry(column: &mut Column<'_, '_>, fault: &Fault, body: Type) {
     column.entry(&runs, body);
 }
 
-/// Pictures, each no wider than the card and no taller than half of it.
+/// Pictures, each no wider than the card and no taller than its kind allows.
 fn pictures(
     column: &mut Column<'_, '_>,
     pictures: &[Picture],
     source: &SheetSource<'_>,
-    body: Type,
+    kind: CardType,
 ) {
     for picture in pictures {
         let Some(path) = &picture.path else { continue };
         let size = source.pack.pictures.get(path).and_then(|bytes| pixels_of(bytes));
         let Some((wide, tall)) = size.and_then(in_points) else { continue };
-        let scale = (column.width / wide).min(TALLEST_PICTURE / tall);
+        let scale = (column.width / wide).min(column.width * kind.picture / tall);
         let (width, height) = (wide * scale, tall * scale);
-        column.gap(8.0);
+        column.gap(kind.gap(8.0));
         let item = Item::Picture { path: path.clone(), at: (0.0, 0.0), width, height };
         let says = picture.alt.as_ref().map(|alt| plain_line(alt)).unwrap_or_default();
         column.figure(height, vec![item], &says);
         if let Some(caption) = &picture.caption {
             column.keep_with_next();
-            column.words(&read_line(caption), body, Seat::default());
+            column.words(&read_line(caption), kind.words(), Seat::default());
         }
     }
 }
@@ -239,80 +290,72 @@ fn in_points((wide, tall): (u32, u32)) -> Option<(f32, f32)> {
 }
 
 /// The card that comes first: what the session is, what to gather and what to take care of.
-pub fn opening_strips(
-    column: &mut Column<'_, '_>,
-    source: &SheetSource<'_>,
-    sizes: (f32, f32),
-) -> Vec<Strip> {
-    let body = Type::body(sizes.0);
-    let session = source.session;
+pub fn opening_said(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind: CardType) -> Said {
+    let (body, session) = (kind.words(), source.session);
     column.words(&read_line(&session.summary), body, Seat::default());
-    // Before what may go on on the next card.
     scan_codes(column, source);
-    if !session.success.is_empty() {
-        column.gap(8.0);
-        column.label(&source.words.say("success"), Type::LABEL);
-        for line in &session.success {
-            column.entry(&read_line(line), body);
-        }
-    }
-    if !session.needs.is_empty() {
-        column.gap(8.0);
-        column.label(&source.words.say("things"), Type::LABEL);
-        for need in &session.needs {
-            let name = crate::render::phrases::need_name(need, source.words);
-            column.entry(&one(name), body);
-        }
-    }
-    let cautions: Vec<Block> = session.safety.iter().flat_map(|text| read_blocks(text)).collect();
-    if !cautions.is_empty() {
-        column.gap(8.0);
-        column.label(&source.words.say("cautions"), Type::LABEL);
-        for block in &cautions {
-            column.entry(&block.runs, body);
-        }
-    }
-    pictures(column, &session.pictures, source, body);
-    column.gap(6.0);
+    listed(column, (source, "success", kind), session.success.iter().map(|line| read_line(line)));
+    let front = std::mem::take(&mut column.strips);
+    let needs = session.needs.iter();
+    let needs = needs.map(|need| one(crate::render::phrases::need_name(need, source.words)));
+    listed(column, (source, "things", kind), needs);
+    let things = std::mem::take(&mut column.strips);
+    let cautions = session.safety.iter().flat_map(|text| read_blocks(text));
+    listed(column, (source, "cautions", kind), cautions.map(|block| block.runs));
+    pictures(column, &session.pictures, source, kind);
+    column.gap(kind.gap(6.0));
     column.words(&one(source.words.say("cards-see-guide")), body, Seat::default());
-    std::mem::take(&mut column.strips)
+    let either = vec![things, std::mem::take(&mut column.strips)];
+    Said { front, either, best_on_front: 1 }
+}
+
+/// Entries under a label, where there are any.
+fn listed(
+    column: &mut Column<'_, '_>,
+    (source, label, kind): (&SheetSource<'_>, &str, CardType),
+    entries: impl Iterator<Item = Vec<Run>>,
+) {
+    let mut entries = entries.peekable();
+    if entries.peek().is_none() {
+        return;
+    }
+    column.gap(kind.gap(8.0));
+    column.label(&source.words.say(label), kind.label());
+    for entry in entries {
+        column.entry(&entry, kind.words());
+    }
 }
 
 /// The card that comes last: how to make the session fit another home or child.
-pub fn adaptation_strips(
+pub fn adaptation_said(
     column: &mut Column<'_, '_>,
     source: &SheetSource<'_>,
-    sizes: (f32, f32),
-) -> Vec<Strip> {
-    let body = Type::body(sizes.0);
-    other_slots(column, source, body);
+    kind: CardType,
+) -> Said {
+    other_slots(column, source, kind);
+    let mut either = vec![std::mem::take(&mut column.strips)];
     for (key, text) in source.session.adaptations.each() {
-        column.gap(7.0);
-        column.label(&source.words.say(&format!("adapt-{key}")), Type::LABEL);
-        column.blocks(&read_blocks(text), body, Seat::default());
+        column.gap(kind.gap(7.0));
+        column.label(&source.words.say(&format!("adapt-{key}")), kind.label());
+        column.blocks(&read_blocks(text), kind.words(), Seat::default());
+        either.push(std::mem::take(&mut column.strips));
     }
-    std::mem::take(&mut column.strips)
+    either.retain(|strips| !strips.is_empty());
+    let front = if either.is_empty() { Vec::new() } else { either.remove(0) };
+    Said { front, either, best_on_front: 1 }
 }
 
 /// What to leave out or shorten where there is another time.
-fn other_slots(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
+fn other_slots(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind: CardType) {
     if source.plans.other_slots.is_empty() {
         return;
     }
-    column.label(&source.words.say("slots"), Type::LABEL);
+    column.label(&source.words.say("slots"), kind.label());
     for other in &source.plans.other_slots {
         let slot = slot_name(other.slot, source.words);
         let slot = source.words.say_with("slot-in", &[("time", Filling::Text(&slot))]);
         let said = slot_sentence(other, source.session, source.words);
         column.gap(1.5);
-        column.entry(&[Run::bold(format!("{slot}: ")), Run::plain(said)], body);
+        column.entry(&[Run::bold(format!("{slot}: ")), Run::plain(said)], kind.words());
     }
-}
-
-/// What a card is about, for its head.
-#[derive(Clone, Debug)]
-pub struct CardHead {
-    pub kind: Option<PartKind>,
-    pub label: String,
-    pub title: String,
 }

@@ -1,246 +1,226 @@
-//! The sheet set of activity cards: four to a page with cut lines, one card a part; a part that needs
-//! more room goes on on another card.
+//! The sheets of activity cards: one, two, four or eight to a sheet with lines to cut along, with or
+//! without backs; in large print; and as numbered sets for a class.
 
-use super::card::{CardHead, SIZES, adaptation_strips, helper_strips, opening_strips, part_strips};
-use super::drawings::place_marks;
-use super::floor_card::floor_strips;
-use super::flow::{Frame, break_frames, count_split, place_frames};
-use super::page::{BLACK, Corner, Item, MM, Page, Role, WHITE};
+use super::card_fit::{Card, CardForm, CardSide, Cell};
+use super::card_head::place_number;
+use super::card_plan::lay_all_cards;
+use super::card_type::{CardType, EIGHTH, HALF, LARGE, QUARTER, WHOLE};
+use super::impose::{Flip, Grid, Spot};
+use super::page::{Item, MM, Page};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
 use super::sheets::{SheetSource, fit_line, one};
-use super::strip::{Column, Strip, placed};
-use crate::drawing::part_mark;
-use crate::prose::plain_line;
-use crate::render::phrases::part_name;
+use super::strip::placed;
+use crate::read::print_choices::{CardCount, Sides};
 use crate::words::Filling;
 
 /// From a cut line to what stands on the card.
 const INNER: f32 = 6.0 * MM;
 
-/// The line at the foot of a card.
-const FOOT: f32 = 17.0;
-
-/// The room on one card.
-#[derive(Clone, Copy, Debug)]
-struct Cell {
-    width: f32,
-    height: f32,
-}
-
-struct Card {
-    head: CardHead,
-    /// From the first card of its part, counted from 0.
-    turn: usize,
-    head_items: Vec<Item>,
-    head_height: f32,
-    frame: Frame,
-}
+/// The same on pocket cards, where every line counts.
+const POCKET_INNER: f32 = 4.0 * MM;
 
 /// Lays out all cards of a session.
 pub fn lay_cards(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
-    let (width, height) = paper_size(source.paper());
-    let cell = Cell { width: width / 2.0 - MARGIN - INNER, height: height / 2.0 - MARGIN - INNER };
-    let mut cards = Vec::new();
-    for (head, fill) in card_plan(source) {
-        cards.extend(fit_part(shaper, cell, &head, source, &fill));
-    }
-    impose(shaper, source, cell, cards)
+    let sheet = CardSheet::of(source);
+    let cards = lay_all_cards(shaper, sheet.form(), source);
+    sheet.impose(shaper, source, &cards, None)
 }
 
-/// Fills a column with what a card says, in given sizes.
-type Fill<'f> = Box<dyn Fn(&mut Column<'_, '_>, (f32, f32)) -> Vec<Strip> + 'f>;
-
-/// Every card of a session in order: what to know first, each part, what a helper looks for, and how
-/// to make it fit.
-fn card_plan<'s>(source: &'s SheetSource<'_>) -> Vec<(CardHead, Fill<'s>)> {
-    let words = source.words;
-    let other =
-        |label: &str, title: String| CardHead { kind: None, label: words.say(label), title };
-    let mut plan: Vec<(CardHead, Fill<'s>)> = vec![(
-        other("before", source.title()),
-        Box::new(|column, sizes| opening_strips(column, source, sizes)),
-    )];
-    for part in &source.session.parts {
-        let label = part_name(part, words);
-        let head = CardHead { kind: Some(part.kind), label, title: plain_line(&part.title) };
-        plan.push((head, Box::new(|column, sizes| part_strips(column, part, source, sizes))));
-    }
-    for shared in source.plans.space.shared_floors() {
-        let first = shared.parts.first().and_then(|part| source.session.parts.get(*part));
-        let title = first.map(|part| plain_line(&part.title)).unwrap_or_default();
-        let fill: Fill<'s> =
-            Box::new(move |column, sizes| floor_strips(column, &shared, source, sizes));
-        plan.push((other("plan", title), fill));
-    }
-    if source.session.parts.iter().any(|part| !part.faults.is_empty()) {
-        let head = other("cards-helper", words.say("cards-look"));
-        plan.push((head, Box::new(|column, sizes| helper_strips(column, source, sizes))));
-    }
-    let has_adaptations = !source.session.adaptations.each().is_empty();
-    if has_adaptations || !source.plans.other_slots.is_empty() {
-        let head = other("adaptations", words.say("cards-adapt"));
-        plan.push((head, Box::new(|column, sizes| adaptation_strips(column, source, sizes))));
-    }
-    plan
+/// Lays out the cards in large print, one to a sheet and never with a back.
+pub fn lay_large_print(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let sheet = CardSheet { grid: Grid::of(CardCount::One), types: LARGE, ..CardSheet::of(source) };
+    let sheet = CardSheet { flip: None, ..sheet };
+    let cards = lay_all_cards(shaper, sheet.form(), source);
+    sheet.impose(shaper, source, &cards, None)
 }
 
-/// Lays out a part in the largest size that needs the fewest cards and, of those, splits the fewest
-/// paragraphs.
-fn fit_part(
-    shaper: &mut Shaper<'_>,
-    cell: Cell,
-    head: &CardHead,
-    source: &SheetSource<'_>,
-    fill: &Fill<'_>,
-) -> Vec<Card> {
-    let (first_head, first_height) = lay_head(shaper, cell, head, false, source);
-    let (next_head, next_height) = lay_head(shaper, cell, head, true, source);
-    let room =
-        |frame: usize| cell.height - FOOT - if frame == 0 { first_height } else { next_height };
-    let mut best: Option<(Vec<Strip>, Vec<usize>)> = None;
-    let mut least = (usize::MAX, usize::MAX);
-    for sizes in SIZES {
-        let mut column = Column::new(shaper, cell.width);
-        let strips = fill(&mut column, sizes);
-        let starts = break_frames(&strips, room);
-        let cost = (starts.len(), count_split(&strips, &starts));
-        if cost < least {
-            least = cost;
-            best = Some((strips, starts));
-        }
-        if cost == (1, 0) {
-            break;
+/// Lays out so many sets of the cards, each on sheets of its own and numbered.
+pub fn lay_class_set(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, copies: u32) -> Vec<Page> {
+    let sheet = CardSheet::of(source);
+    let cards = lay_all_cards(shaper, sheet.form(), source);
+    let sets = (1..=copies).map(|number| {
+        let counts = [("number", Filling::Count(number)), ("total", Filling::Count(copies))];
+        source.words.say_with("cards-set", &counts)
+    });
+    let pages = sets.zip(0..).map(|(set, copy)| {
+        let pages = sheet.impose(shaper, source, &cards, Some(&set));
+        // Each set is read out on its own.
+        pages.into_iter().map(|page| page.copied(copy)).collect::<Vec<_>>()
+    });
+    pages.flatten().collect()
+}
+
+/// How cards lie on their sheets.
+#[derive(Clone, Copy, Debug)]
+struct CardSheet {
+    size: (f32, f32),
+    grid: Grid,
+    /// From a cut line to what stands on the card.
+    inner: f32,
+    types: &'static [CardType],
+    /// The edge that sheets are turned over on, where cards have backs.
+    flip: Option<Flip>,
+}
+
+impl CardSheet {
+    fn of(source: &SheetSource<'_>) -> Self {
+        let printing = &source.pack.printing;
+        let (types, inner) = match printing.cards {
+            CardCount::One => (WHOLE, INNER),
+            CardCount::Two => (HALF, INNER),
+            CardCount::Four => (QUARTER, INNER),
+            CardCount::Eight => (EIGHTH, POCKET_INNER),
+        };
+        let flip = match printing.sides {
+            Sides::One => None,
+            Sides::LongEdge => Some(Flip::Long),
+            Sides::ShortEdge => Some(Flip::Short),
+        };
+        Self {
+            size: paper_size(source.paper()),
+            grid: Grid::of(printing.cards),
+            inner,
+            types,
+            flip,
         }
     }
-    let frames = best.map_or_else(Vec::new, |(strips, starts)| place_frames(strips, &starts));
-    frames
-        .into_iter()
-        .enumerate()
-        .map(|(turn, frame)| {
-            let (items, height) =
-                if turn == 0 { (&first_head, first_height) } else { (&next_head, next_height) };
-            Card { head: head.clone(), turn, head_items: items.clone(), head_height: height, frame }
-        })
-        .collect()
-}
 
-/// How tall the tab at the head of a card is.
-const TAB: f32 = 18.0;
-
-/// A black tab with its right shoulder cut off, as on a card index.
-fn tab(width: f32) -> Item {
-    let points = [(0.0, 0.0), (width - 6.0, 0.0), (width, 6.0), (width, TAB), (0.0, TAB)];
-    let outline = points.map(|at| Corner { at, is_bent: false }).to_vec();
-    Item::Shape { outline, fill: Some(BLACK), stroke: None }
-}
-
-/// The head of a card: a tab with mark and kind, a thick line, the title.
-fn lay_head(
-    shaper: &mut Shaper<'_>,
-    cell: Cell,
-    head: &CardHead,
-    goes_on: bool,
-    source: &SheetSource<'_>,
-) -> (Vec<Item>, f32) {
-    let mut items = Vec::new();
-    let mut inside = Vec::new();
-    let mut left = 7.0;
-    if let Some(kind) = head.kind {
-        inside.extend(place_marks(part_mark(kind, (left, 2.5), 13.0)));
-        left += 19.0;
+    /// What is left of the sheet for each card: all are as large as one at the edge of the paper.
+    fn cell(&self) -> Cell {
+        let room = |length: f32, count: usize| match count {
+            1 => length - 2.0 * MARGIN,
+            _ => length / as_f32(count) - MARGIN - self.inner,
+        };
+        let (width, height) = self.size;
+        Cell { width: room(width, self.grid.across), height: room(height, self.grid.down) }
     }
-    // The right end of this line is left free for the card’s number.
-    if let Some(line) = fit_line(shaper, &head.label, Type::LABEL, cell.width - left - 90.0) {
-        let width = left + line.width + 9.0;
-        let words = placed(line, left).map(|item| item.moved(0.0, 2.0)).collect();
-        inside.push(read_unless(goes_on, Role::Paragraph, words, shaper));
-        items.push(tab(width));
-    }
-    items.extend(inside.into_iter().map(|item| item.shaded(WHITE)));
-    let mut y = TAB;
-    items.push(Item::line((0.0, y), (cell.width, y), 1.8));
-    y += 5.0;
-    let title = if goes_on {
-        format!("{} {}", head.title, source.words.say("cards-continued"))
-    } else {
-        head.title.clone()
-    };
-    let mut words = Vec::new();
-    for line in shaper.shape(&one(title), Type::CARD_TITLE, cell.width) {
-        words.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
-        y += shaper.leading(Type::CARD_TITLE);
-    }
-    items.push(read_unless(goes_on, Role::Heading(1), words, shaper));
-    (items, y + if goes_on { 8.0 } else { 4.0 })
-}
 
-/// The head of a card that goes on is decoration: it has been read out on the card before.
-fn read_unless(goes_on: bool, role: Role, words: Vec<Item>, shaper: &mut Shaper<'_>) -> Item {
-    if goes_on { Item::decoration(words) } else { Item::group(role, shaper.next_key(), words) }
-}
+    fn form(&self) -> CardForm {
+        CardForm { cell: self.cell(), types: self.types, has_back: self.flip.is_some() }
+    }
 
-/// Places four cards on each page, in reading order, with dashed lines to cut along.
-fn impose(
-    shaper: &mut Shaper<'_>,
-    source: &SheetSource<'_>,
-    cell: Cell,
-    cards: Vec<Card>,
-) -> Vec<Page> {
-    let (width, height) = paper_size(source.paper());
-    let total = cards.len();
-    let foot = source.title();
-    let mut pages: Vec<Page> = Vec::new();
-    for (index, card) in cards.into_iter().enumerate() {
-        if index % 4 == 0 {
-            pages.push(Page { width, height, items: cut_lines(width, height) });
+    /// The top left corner of a card on its page.
+    fn corner(&self, spot: Spot) -> (f32, f32) {
+        let (width, height) = self.size;
+        let cell = self.cell();
+        let start = |length: f32, room: f32, index: usize, count: usize| {
+            let piece = length / as_f32(count);
+            let edge = piece * as_f32(index);
+            match index {
+                0 => MARGIN,
+                last if last + 1 == count => edge + self.inner,
+                _ => edge + (piece - room) / 2.0,
+            }
+        };
+        let x = start(width, cell.width, spot.column, self.grid.across);
+        (x, start(height, cell.height, spot.row, self.grid.down))
+    }
+
+    /// Places the cards on pages, backs on the page after their fronts.
+    fn impose(
+        &self,
+        shaper: &mut Shaper<'_>,
+        source: &SheetSource<'_>,
+        cards: &[Card],
+        set: Option<&str>,
+    ) -> Vec<Page> {
+        let sides = if self.flip.is_some() { 2 } else { 1 };
+        let title = source.title();
+        let sheets = cards.len().div_ceil(self.grid.cards());
+        let mut pages: Vec<Page> = (0..sheets * sides).map(|_| self.blank()).collect();
+        for (index, card) in cards.iter().enumerate() {
+            let front = self.grid.front_spot(index);
+            let number = words_of_number(source, "cards-number", index + 1, cards.len());
+            let below = Foot { title: (!card.is_opening(&title)).then_some(title.as_str()), set };
+            let items = self.finish(shaper, &card.front, &number, &below);
+            self.put(&mut pages[front.sheet * sides], front, items);
+            if let (Some(back), Some(flip)) = (&card.back, self.flip) {
+                let number = words_of_number(source, "cards-back", index + 1, cards.len());
+                let items = self.finish(shaper, back, &number, &below);
+                let spot = self.grid.back_spot(index, flip);
+                self.put(&mut pages[spot.sheet * sides + 1], spot, items);
+            }
         }
-        let is_right = index % 2 == 1;
-        let is_low = index % 4 >= 2;
-        let x = if is_right { width / 2.0 + INNER } else { MARGIN };
-        let y = if is_low { height / 2.0 + INNER } else { MARGIN };
-        let number = words_of_number(source, index + 1, total);
-        let items = card_items(shaper, card, cell, &number, &foot);
-        if let Some(page) = pages.last_mut() {
-            page.items.extend(items.into_iter().map(|item| item.moved(x, y)));
+        // Lines are on the fronts alone: a printer seldom meets them from behind to the millimetre.
+        for page in pages.iter_mut().step_by(sides) {
+            page.items.splice(0..0, self.cut_lines());
         }
+        pages
     }
-    pages
+
+    const fn blank(&self) -> Page {
+        let (width, height) = self.size;
+        Page { width, height, items: Vec::new() }
+    }
+
+    fn put(&self, page: &mut Page, spot: Spot, items: Vec<Item>) {
+        let (x, y) = self.corner(spot);
+        page.items.extend(items.into_iter().map(|item| item.moved(x, y)));
+    }
+
+    /// A side of a card with its number and its foot.
+    fn finish(
+        &self,
+        shaper: &mut Shaper<'_>,
+        side: &CardSide,
+        number: &str,
+        foot: &Foot<'_>,
+    ) -> Vec<Item> {
+        let cell = self.cell();
+        let mut items = side.items.clone();
+        items.extend(place_number(shaper, cell.width, number, side.kind));
+        let kind = side.kind.small();
+        let y = cell.height - kind.leading;
+        items.extend(foot.lay(shaper, cell.width, kind).map(|item| item.moved(0.0, y)));
+        items
+    }
+
+    /// Dashed lines between the cards, from margin to margin.
+    fn cut_lines(&self) -> Vec<Item> {
+        let (width, height) = self.size;
+        let dashed =
+            |from, to| Item::Line { from, to, thickness: 0.6, dash: Some((3.0, 3.0)), grey: 0.35 };
+        let upright = (1..self.grid.across).map(|index| {
+            let x = width / as_f32(self.grid.across) * as_f32(index);
+            dashed((x, MARGIN), (x, height - MARGIN))
+        });
+        let level = (1..self.grid.down).map(|index| {
+            let y = height / as_f32(self.grid.down) * as_f32(index);
+            dashed((MARGIN, y), (width - MARGIN, y))
+        });
+        upright.chain(level).collect()
+    }
 }
 
-fn words_of_number(source: &SheetSource<'_>, number: usize, total: usize) -> String {
+/// The foot of a card: the session’s title at the left, the number of the set at the right.
+struct Foot<'f> {
+    title: Option<&'f str>,
+    set: Option<&'f str>,
+}
+
+impl Foot<'_> {
+    fn lay(&self, shaper: &mut Shaper<'_>, width: f32, kind: Type) -> impl Iterator<Item = Item> {
+        let mut items = Vec::new();
+        let mut right = width;
+        let set = self.set.and_then(|set| shaper.shape(&one(set), kind, width).into_iter().next());
+        if let Some(line) = set {
+            right = width - line.width;
+            items.extend(placed(line, right));
+            right -= 10.0;
+        }
+        let title = self.title.and_then(|title| fit_line(shaper, title, kind, right));
+        items.extend(title.into_iter().flat_map(|line| placed(line, 0.0)));
+        items.into_iter()
+    }
+}
+
+fn words_of_number(source: &SheetSource<'_>, key: &str, number: usize, total: usize) -> String {
     let count = |n: usize| Filling::Count(u32::try_from(n).unwrap_or(u32::MAX));
-    source.words.say_with("cards-number", &[("number", count(number)), ("total", count(total))])
+    source.words.say_with(key, &[("number", count(number)), ("total", count(total))])
 }
 
-fn card_items(
-    shaper: &mut Shaper<'_>,
-    card: Card,
-    cell: Cell,
-    number: &str,
-    foot: &str,
-) -> Vec<Item> {
-    let mut items = card.head_items;
-    let shaped = shaper.shape(&one(number), Type::SMALL, 80.0).drain(..).next();
-    if let Some(line) = shaped {
-        let left = cell.width - line.width;
-        items.extend(placed(line, left).map(|item| item.moved(0.0, 2.0)));
-    }
-    let below = card.head_height;
-    items.extend(card.frame.items.into_iter().map(|item| item.moved(0.0, below)));
-    let is_opening = card.head.kind.is_none() && card.turn == 0 && card.head.title == foot;
-    if !is_opening && let Some(line) = fit_line(shaper, foot, Type::SMALL, cell.width) {
-        let y = cell.height - Type::SMALL.leading;
-        items.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
-    }
-    items
-}
-
-fn cut_lines(width: f32, height: f32) -> Vec<Item> {
-    let dashed =
-        |from, to| Item::Line { from, to, thickness: 0.6, dash: Some((3.0, 3.0)), grey: 0.35 };
-    vec![
-        dashed((width / 2.0, MARGIN), (width / 2.0, height - MARGIN)),
-        dashed((MARGIN, height / 2.0), (width - MARGIN, height / 2.0)),
-    ]
+#[allow(clippy::cast_precision_loss, reason = "a sheet has four cards side by side at most")]
+const fn as_f32(count: usize) -> f32 {
+    count as f32
 }

@@ -1,24 +1,25 @@
 //! The card with a floor plan, and how it is set out with a tape.
 
+use super::card::Said;
+use super::card_type::CardType;
 use super::drawings::place_drawing;
-use super::scale::Type;
 use super::sheets::{SheetSource, one};
-use super::strip::{Column, Seat, Strip};
+use super::strip::{Column, Seat};
 use crate::drawing::{Room, draw_floor_plan};
 use crate::plan::SharedFloor;
 use crate::prose::{Block, Marker, Run, plain_line};
 use crate::render::plan_phrases::tape_sentence;
-use crate::render::quantities::Said;
+use crate::render::quantities::Said as _;
 use crate::words::Filling;
 
 /// What a floor’s card says: the parts it is for, the plan, the headroom, the steps with the tape.
-pub fn floor_strips(
+pub fn floor_said(
     column: &mut Column<'_, '_>,
     shared: &SharedFloor<'_>,
     source: &SheetSource<'_>,
-    sizes: (f32, f32),
-) -> Vec<Strip> {
-    let body = Type::body(sizes.0);
+    kind: CardType,
+) -> Said {
+    let body = kind.words();
     let words = source.words;
     let titles = shared.parts.iter().filter_map(|part| source.session.parts.get(*part));
     let titles: Vec<String> = titles.map(|part| plain_line(&part.title)).collect();
@@ -26,26 +27,32 @@ pub fn floor_strips(
     if titles.len() > 1 {
         let parts = titles.join(", ");
         let said = words.say_with("plan-for", &[("parts", Filling::Text(&parts))]);
-        column.words(&one(said), Type::SMALL, Seat::default());
+        column.words(&one(said), kind.small(), Seat::default());
         column.gap(6.0);
     }
     let floor = source.plans.space.floor.as_ref();
     // The smaller the words, the smaller the drawing: what matters is that all stays on one card.
-    let smaller = (13.0 - sizes.0) * 0.06;
-    let room = Room { tallest: column.width * (0.34 - smaller), ..source.room(column.width) };
+    let tallest = column.width * kind.drawing;
+    let room = Room { tallest, words: kind.small, ..source.room(column.width) };
     let drawing = draw_floor_plan(shared.floor, floor, words, room);
-    let items = place_drawing(column.shaper, &drawing);
-    column.figure(drawing.height, items, &drawing.says);
+    if kind.drawing > 0.0 {
+        let items = place_drawing(column.shaper, &drawing);
+        column.figure(drawing.height, items, &drawing.says);
+    } else {
+        column.words(&one(drawing.says.as_str()), body, Seat::default());
+    }
     column.gap(5.0);
     for sentence in remarks(shared, source) {
         column.words(&[Run::bold(sentence)], body, Seat::default());
     }
+    let front = std::mem::take(&mut column.strips);
     if !shared.floor.setting_out.is_empty() {
         column.gap(7.0);
-        column.label(&words.say("setting-out"), Type::LABEL);
+        column.label(&words.say("setting-out"), kind.label());
         column.blocks(&steps(shared, source), body, Seat::default());
     }
-    std::mem::take(&mut column.strips)
+    let either = vec![std::mem::take(&mut column.strips)];
+    Said { front, either, best_on_front: 1 }
 }
 
 /// The headroom, and whether it lies askew or doesn’t fit.

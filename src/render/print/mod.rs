@@ -1,11 +1,17 @@
-//! The printed sheets: cards, home guide, record sheet and review sheet of every session, as PDFs.
+//! The printed sheets of every session, as PDFs: cards, home guide, record sheet and review sheet, and
+//! what else a pack asks for.
 //!
 //! Words are shaped and broken into lines ([`shaper`]), lines become strips that are never cut
 //! ([`strip`]), strips flow into frames ([`flow`]), frames make pages ([`page`]), and the
 //! [`writer`] alone knows PDF.
 
+mod booklet;
 mod breaks;
 mod card;
+mod card_fit;
+mod card_head;
+mod card_plan;
+mod card_type;
 mod cards;
 mod drawings;
 mod faces;
@@ -14,9 +20,13 @@ mod flow;
 mod font_program;
 mod gather;
 mod home_guide;
+mod impose;
 mod ink;
 mod page;
+mod poster;
 mod record;
+mod record_class;
+mod record_week;
 mod review;
 mod scale;
 mod scan;
@@ -25,6 +35,7 @@ mod sheet_page;
 mod sheets;
 mod strip;
 mod structure;
+mod table;
 mod tagged;
 mod writer;
 
@@ -37,6 +48,7 @@ use crate::words::Words;
 use faces::Faces;
 use ink::InkMeter;
 use page::Page;
+use scale::Air;
 use scan::Codes;
 use shaper::Shaper;
 use sheets::SheetSource;
@@ -52,12 +64,13 @@ const NO_DATE: &str = "20000101";
 pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport), RenderFault> {
     let faces = Faces::load(&publication.house)?;
     let pack = publication.pack;
+    let air = Air::of(pack.printing.spacing);
     let sessions = pack.sessions.iter().zip(&publication.plans);
     let sessions: Vec<_> = sessions.filter(|(session, _)| !session.is_retired()).collect();
     let mut printed: Vec<Printed> = sessions
         .par_iter()
         .map_init(
-            || Press::new(&faces, publication.words.language()),
+            || Press::new(&faces, publication.words.language(), air),
             |press, (session, plans)| {
                 let words = &publication.words;
                 let source =
@@ -71,7 +84,7 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport
         .collect();
     if !publication.gather_set.things.is_empty() {
         printed.push(render_gather(
-            &mut Press::new(&faces, publication.words.language()),
+            &mut Press::new(&faces, publication.words.language(), air),
             publication,
         ));
     }
@@ -89,9 +102,9 @@ struct Press<'f> {
 }
 
 impl<'f> Press<'f> {
-    fn new(faces: &'f Faces, language: &str) -> Self {
+    fn new(faces: &'f Faces, language: &str, air: Air) -> Self {
         Self {
-            shaper: Shaper::new(faces, language),
+            shaper: Shaper::new(faces, language, air),
             writer: Writer::new(faces),
             meter: InkMeter::new(faces),
         }
@@ -126,7 +139,7 @@ fn render_gather(press: &mut Press<'_>, publication: &Publication<'_>) -> Printe
 
 fn render_session(press: &mut Press<'_>, source: &SheetSource<'_>) -> Vec<Printed> {
     press.shaper.begin_session();
-    Sheet::ALL
+    Sheet::chosen(&source.pack.printing)
         .into_iter()
         .map(|sheet| {
             let pages = lay_sheet(&mut press.shaper, source, sheet);
@@ -139,8 +152,16 @@ fn render_session(press: &mut Press<'_>, source: &SheetSource<'_>) -> Vec<Printe
 fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) -> Vec<Page> {
     let pages = match sheet {
         Sheet::Cards => cards::lay_cards(shaper, source),
+        Sheet::LargePrint => cards::lay_large_print(shaper, source),
+        Sheet::ClassSet => {
+            cards::lay_class_set(shaper, source, source.pack.printing.copies.unwrap_or(1))
+        }
+        Sheet::Booklet => booklet::lay_booklet(shaper, source),
+        Sheet::Poster => poster::lay_poster(shaper, source),
         Sheet::HomeGuide => home_guide::lay_home_guide(shaper, source),
         Sheet::Record => record::lay_record(shaper, source),
+        Sheet::ClassRecord => record_class::lay_class_record(shaper, source),
+        Sheet::WeekRecord => record_week::lay_week_record(shaper, source),
         Sheet::Review => review::lay_review(shaper, source),
     };
     turned(pages, source.words)
@@ -157,7 +178,7 @@ fn turned(pages: Vec<Page>, words: &Words) -> Vec<Page> {
 fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
     let date = source.session.standing.as_ref().and_then(|standing| standing.on.as_ref());
     About {
-        title: format!("{} – {}", source.title(), source.words.say(sheet.word_key())),
+        title: format!("{} – {}", source.title(), source.words.say(&sheet.word_key())),
         author: source.pack.school.clone().unwrap_or_else(|| source.pack.title.clone()),
         language: source.session.language.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),

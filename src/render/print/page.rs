@@ -175,7 +175,26 @@ impl Page {
     }
 }
 
+/// More things than any one set of cards holds.
+const THINGS_OF_A_COPY: Key = 1_000_000;
+
+impl Page {
+    /// The page of a further copy, whose things are things of their own.
+    #[must_use]
+    pub fn copied(mut self, copy: Key) -> Self {
+        self.items.iter_mut().for_each(|item| item.rekey(copy.saturating_mul(THINGS_OF_A_COPY)));
+        self
+    }
+}
+
 impl Item {
+    fn rekey(&mut self, more: Key) {
+        if let Self::Group { tag, items } = self {
+            tag.key = tag.key.saturating_add(more);
+            items.iter_mut().for_each(|item| item.rekey(more));
+        }
+    }
+
     /// The same item as far from the right edge as it was from the left.
     #[must_use]
     fn mirrored(mut self, wide: f32) -> Self {

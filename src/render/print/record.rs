@@ -1,11 +1,12 @@
 //! The record sheet: a table to write marks on, the success criteria to tick, and room for a plan.
 
-use super::page::{Item, Key, Page, Role};
+use super::page::{Item, Page, Role};
 use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheet_page::{SheetHead, inner_width, lay_columns, lay_head};
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, placed};
+use super::table::{Table, draw_table};
 use crate::pack::{Measure, Part};
 use crate::plan::MarksPlan;
 use crate::prose::{plain_line, read_line};
@@ -21,7 +22,7 @@ const ROWS: u32 = 6;
 const ROW: f32 = 32.0;
 
 /// So many attempts stand side by side; more stand one below the other.
-const MOST_COLUMNS: u32 = 12;
+pub const MOST_COLUMNS: u32 = 12;
 
 /// So many columns have room for a word over each; more have the number alone.
 const MOST_NAMED: u32 = 5;
@@ -50,7 +51,7 @@ pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
 }
 
 /// Names with a line to write on after each.
-fn blanks(column: &mut Column<'_, '_>, names: &[String]) {
+pub fn blanks(column: &mut Column<'_, '_>, names: &[String]) {
     #[allow(clippy::cast_precision_loss, reason = "one or two blanks")]
     let step = column.width / (names.len() as f32).max(2.0);
     let mut items = Vec::new();
@@ -83,15 +84,7 @@ fn measured_part(
     }
     column.gap(5.0);
     let table = table_of(measure, source);
-    draw_table(column, &table);
-}
-
-/// A table to fill in: the heads of its columns, the first cell of each row, and how wide the first
-/// column is against the others.
-struct Table {
-    heads: Vec<String>,
-    rows: Vec<String>,
-    first_share: f32,
+    draw_table(column, &table, ROW);
 }
 
 fn table_of(measure: &Measure, source: &SheetSource<'_>) -> Table {
@@ -119,73 +112,12 @@ fn table_of(measure: &Measure, source: &SheetSource<'_>) -> Table {
 }
 
 /// “Attempt 1”, “Attempt 2” …, or the numbers alone where the columns are narrow.
-fn attempt_heads(attempts: u32, source: &SheetSource<'_>) -> Vec<String> {
+pub fn attempt_heads(attempts: u32, source: &SheetSource<'_>) -> Vec<String> {
     let name = source.words.say("attempt");
     let is_narrow = attempts > MOST_NAMED;
     (1..=attempts)
         .map(|number| if is_narrow { number.to_string() } else { format!("{name} {number}") })
         .collect()
-}
-
-fn draw_table(column: &mut Column<'_, '_>, table: &Table) {
-    #[allow(clippy::cast_precision_loss, reason = "ten columns at most")]
-    let others = (table.heads.len() - 1).max(1) as f32;
-    let unit = column.width / (others + table.first_share);
-    let first = unit * table.first_share;
-    let lefts: Vec<f32> = (0..=table.heads.len())
-        .map(|index| {
-            #[allow(clippy::cast_precision_loss, reason = "ten columns at most")]
-            let index = index as f32;
-            if index == 0.0 { 0.0 } else { first + unit * (index - 1.0) }
-        })
-        .collect();
-    let key = column.shaper.next_key();
-    row_strip(column, &lefts, &table.heads, (Type::LABEL, 0.0), (key, true));
-    column.keep_with_next();
-    for (index, row) in table.rows.iter().enumerate() {
-        row_strip(column, &lefts, std::slice::from_ref(row), (Type::SMALL, ROW), (key, false));
-        if index + 1 < table.rows.len() && index < 2 {
-            column.keep_with_next();
-        }
-    }
-}
-
-/// One row of a table with its lines: as tall as its fullest cell, and at least `least`.
-fn row_strip(
-    column: &mut Column<'_, '_>,
-    lefts: &[f32],
-    cells: &[String],
-    (kind, least): (Type, f32),
-    (table, is_head): (Key, bool),
-) {
-    let pad = 5.0;
-    let mut row = Vec::new();
-    let mut tall = least;
-    let empty = String::new();
-    for (index, edges) in lefts.windows(2).enumerate() {
-        let cell = cells.get(index).unwrap_or(&empty);
-        let lines = column.shaper.shape(&one(cell.clone()), kind, edges[1] - edges[0] - 2.0 * pad);
-        let mut y = 4.0;
-        let mut words = Vec::new();
-        for line in lines {
-            words.extend(placed(line, edges[0] + pad).map(|item| item.moved(0.0, y)));
-            y += kind.leading;
-        }
-        tall = tall.max(y + 4.0);
-        let role = match (is_head, index) {
-            (true, _) => Role::ColumnHead,
-            (false, 0) if !cell.is_empty() => Role::RowHead,
-            _ => Role::Cell,
-        };
-        row.push(Item::group(role, column.shaper.next_key(), words));
-    }
-    let row = Item::group(Role::Row, column.shaper.next_key(), row);
-    let mut items = vec![Item::group(Role::Table, table, vec![row])];
-    let (start, end) = (lefts[0], lefts[lefts.len() - 1]);
-    items.push(Item::line((start, 0.0), (end, 0.0), 0.8));
-    items.push(Item::line((start, tall), (end, tall), 0.8));
-    items.extend(lefts.iter().map(|x| Item::line((*x, 0.0), (*x, tall), 0.8)));
-    column.drawing(tall, items);
 }
 
 /// Success criteria, each with a box to tick.

@@ -1,5 +1,6 @@
 //! The type scale and the measures of paper, said once for every sheet.
 
+use crate::read::print_choices::Spacing;
 use crate::read::words::Paper;
 
 use super::page::MM;
@@ -24,6 +25,11 @@ impl Type {
         Self { size, leading, is_bold }
     }
 
+    /// The same kind of words at another size, its lines as far apart in proportion.
+    pub const fn sized(self, size: f32) -> Self {
+        Self::new(size, self.leading / self.size * size, self.is_bold)
+    }
+
     /// Running text at a size.
     pub const fn body(size: f32) -> Self {
         Self::new(size, size * 1.28, false)
@@ -45,6 +51,31 @@ impl Type {
     /// A key point, to be read from the floor while moving.
     pub const fn key_point(size: f32) -> Self {
         Self::new(size, size * 1.2, true)
+    }
+}
+
+/// How far apart letters, words and lines stand, in parts of the size of the type.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Air {
+    pub letters: f32,
+    pub words: f32,
+    /// The least distance of the lines of running text.
+    pub lines: f32,
+}
+
+impl Air {
+    /// Wide is what a text must bear by WCAG 2.1, criterion 1.4.12: lines 1.5, letters 0.12 and
+    /// words 0.16 of the size; many dyslexic readers ask for it.
+    pub const fn of(spacing: Spacing) -> Self {
+        match spacing {
+            Spacing::Usual => Self { letters: 0.0, words: 0.0, lines: 0.0 },
+            Spacing::Wide => Self { letters: 0.12, words: 0.16, lines: 1.5 },
+        }
+    }
+
+    /// A kind of words with its lines so far apart.
+    pub fn let_in(self, kind: Type) -> Type {
+        Type { leading: kind.leading.max(kind.size * self.lines), ..kind }
     }
 }
 

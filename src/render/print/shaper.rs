@@ -11,7 +11,7 @@ use parley::{FontContext, FontFamily, FontFamilyName, Layout, LayoutContext};
 use super::breaks::{SOFT_HYPHEN, language_of};
 use super::faces::{Face, Faces};
 use super::page::{BLACK, GlyphRun, GlyphText, Key, PlacedGlyph};
-use super::scale::Type;
+use super::scale::{Air, Type};
 use crate::prose::Run;
 use crate::render::phrases::is_right_to_left;
 
@@ -58,6 +58,8 @@ pub struct Shaper<'f> {
     is_rtl: bool,
     /// The language that words are broken in.
     pub hyphens: Option<Lang>,
+    /// How far apart its letters, words and lines stand.
+    pub air: Air,
 }
 
 /// A line of a paragraph; positions count from the line's own top left corner.
@@ -73,7 +75,7 @@ pub struct ShapedLine {
 
 impl<'f> Shaper<'f> {
     /// A shaper for a language, named by its BCP 47 tag.
-    pub fn new(faces: &'f Faces, language: &str) -> Self {
+    pub fn new(faces: &'f Faces, language: &str, air: Air) -> Self {
         let options = CollectionOptions { shared: false, system_fonts: false };
         let mut collection = Collection::new(options);
         for face in &faces.loaded {
@@ -91,6 +93,7 @@ impl<'f> Shaper<'f> {
             is_trial: false,
             is_rtl: is_right_to_left(language),
             hyphens: language_of(language),
+            air,
         }
     }
 
@@ -168,6 +171,10 @@ impl<'f> Shaper<'f> {
         builder.push_default(FontFamily::List(families.into()));
         let size = if is_arabic_text { SHAPED_AT * ARABIC_SIZE } else { SHAPED_AT };
         builder.push_default(StyleProperty::FontSize(size));
+        // Letters that join are not set apart.
+        let letters = if is_arabic_text { 0.0 } else { self.air.letters };
+        builder.push_default(StyleProperty::LetterSpacing(SHAPED_AT * letters));
+        builder.push_default(StyleProperty::WordSpacing(SHAPED_AT * self.air.words));
         builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::BreakWord));
         let mut start = 0;
         for (source, run) in runs.iter().enumerate() {

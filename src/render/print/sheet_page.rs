@@ -14,6 +14,11 @@ const FOOT: f32 = 19.0;
 /// Between two columns.
 const GUTTER: f32 = 22.0;
 
+/// The height that is left for columns on the first page, under a head so tall.
+pub fn first_room(sheet: &Letterhead<'_>, head: f32) -> f32 {
+    paper_size(sheet.paper).1 - 2.0 * MARGIN - FOOT - head
+}
+
 /// The page’s inner width.
 pub fn inner_width(sheet: &Letterhead<'_>) -> f32 {
     paper_size(sheet.paper).0 - 2.0 * MARGIN

@@ -102,6 +102,7 @@ impl<'c, 'f> Column<'c, 'f> {
     /// A paragraph of styled words.
     pub fn words(&mut self, runs: &[Run], kind: Type, seat: Seat) {
         self.open_list = None;
+        let kind = self.shaper.air.let_in(kind);
         let runs = with_addresses(runs);
         let width = (self.width - seat.indent).max(40.0);
         let lines = shape_running(self.shaper, &runs, kind, width);
@@ -136,6 +137,7 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// Prose of several blocks.
     pub fn blocks(&mut self, blocks: &[Block], kind: Type, seat: Seat) {
+        let kind = self.shaper.air.let_in(kind);
         // A list that counts to a hundred needs more room before its words than one to nine.
         self.open_list = None;
         let markers = blocks.iter().filter_map(marker_of);
@@ -186,6 +188,7 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// An entry of a list with a bullet.
     pub fn entry(&mut self, runs: &[Run], kind: Type) {
+        let kind = self.shaper.air.let_in(kind);
         let block =
             Block { marker: Marker::Bullet, depth: 1, is_heading: false, runs: runs.to_vec() };
         self.block(&block, kind, Seat::default(), LIST_STEP);
@@ -226,7 +229,13 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// Two short texts side by side, each under its label, as one piece: the left is read before the
     /// right. Longer ones stand one below the other, so that they can go on elsewhere.
-    pub fn pair(&mut self, left: (&str, &[Run]), right: (&str, &[Run]), kind: Type) {
+    pub fn pair(
+        &mut self,
+        left: (&str, &[Run]),
+        right: (&str, &[Run]),
+        (kind, label_kind): (Type, Type),
+    ) {
+        let kind = self.shaper.air.let_in(kind);
         let gutter = 10.0;
         let half = (self.width - gutter) / 2.0;
         let sides = [(left, 0.0), (right, half + gutter)];
@@ -236,7 +245,7 @@ impl<'c, 'f> Column<'c, 'f> {
             let mut y = 0.0;
             let label = [Run::bold(label)];
             for (role, runs, kind) in
-                [(Role::Heading(2), &label[..], Type::LABEL), (Role::Paragraph, runs, kind)]
+                [(Role::Heading(2), &label[..], label_kind), (Role::Paragraph, runs, kind)]
             {
                 let (key, leading) = (self.shaper.next_key(), self.shaper.leading(kind));
                 let wrap = Wrap::plain(role, key, runs);
@@ -250,7 +259,7 @@ impl<'c, 'f> Column<'c, 'f> {
         }
         if tallest > kind.leading * MOST_PAIRED {
             for ((label, runs), _) in sides {
-                self.label(label, Type::LABEL);
+                self.label(label, label_kind);
                 self.words(runs, kind, Seat::default());
                 self.gap(4.0);
             }

@@ -70,7 +70,10 @@ fn target(page: &str, link: &str) -> String {
 fn every_link_inside_the_site_leads_somewhere() {
     let pack = pack_of("");
     let pages = pages_of(&pack);
-    let sheets = pack.sessions.iter().flat_map(|s| Sheet::ALL.map(|sheet| sheet.path(&s.id)));
+    let sheets = pack
+        .sessions
+        .iter()
+        .flat_map(|s| Sheet::chosen(&pack.printing).into_iter().map(|sheet| sheet.path(&s.id)));
     let mut paths: BTreeSet<String> = pages.keys().cloned().chain(sheets).collect();
     paths.insert(GATHER_SHEET.to_owned());
     paths.extend(pack.sessions.iter().flat_map(|s| [copy_path(&s.id), messages_path(&s.id)]));

@@ -11,7 +11,7 @@ use super::part::{MeasureView, PartView, show_measure, show_part};
 use super::picture::{PictureView, show_pictures};
 use super::plans::{SlotView, show_floors, show_slots, show_time_line};
 use super::things::{Thing, show_need};
-use crate::pack::{AdultTime, Film, Session};
+use crate::pack::{AdultTime, Film, Pack, Session};
 use crate::place::Placed;
 use crate::plan::Plans;
 use crate::prose::{is_web_address, plain_line};
@@ -107,11 +107,12 @@ struct Adaptation {
     how: Html,
 }
 
-/// A printed sheet beside the pages; `kind` ends the keys of its words.
+/// A printed sheet beside the pages.
 #[derive(Serialize, Clone, Debug)]
 struct Paper {
-    kind: &'static str,
+    name: String,
     href: String,
+    about: String,
 }
 
 pub(super) fn render_session(
@@ -161,7 +162,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
             .into_iter()
             .map(|(of, how)| Adaptation { of, how: scribe.prose(how) })
             .collect(),
-        papers: papers_of(session),
+        papers: papers_of(session, pack, &site.words),
         no_printer: show_no_printer(site, session, plans),
     }
 }
@@ -229,10 +230,13 @@ pub(super) fn show_review(scribe: &Scribe<'_>, session: &Session) -> Vec<Questio
     session.review.iter().map(show).collect()
 }
 
-fn papers_of(session: &Session) -> Vec<Paper> {
-    let kind = |sheet: Sheet| sheet.word_key().trim_start_matches("sheet-");
-    let paper = |sheet: Sheet| Paper { kind: kind(sheet), href: sheet.path(&session.id) };
-    Sheet::ALL.into_iter().map(paper).collect()
+fn papers_of(session: &Session, pack: &Pack, words: &Words) -> Vec<Paper> {
+    let paper = |sheet: Sheet| Paper {
+        name: words.say(&sheet.word_key()),
+        href: sheet.path(&session.id),
+        about: sheet.about(&pack.printing, words),
+    };
+    Sheet::chosen(&pack.printing).into_iter().map(paper).collect()
 }
 
 fn show_no_printer(site: &Site<'_>, session: &Session, plans: &Plans) -> NoPrinter {

@@ -1,0 +1,240 @@
+//! What a card says → cards of one size: the largest type that needs the fewest cards, and the split
+//! between front and back that lets both be read well.
+
+use super::card::Said;
+use super::card_head::{CardHead, LaidHead, lay_card_head};
+use super::card_type::CardType;
+use super::flow::{Frame, break_frames, count_split, place_frames};
+use super::page::Item;
+use super::record::ruled_line;
+use super::shaper::Shaper;
+use super::sheets::SheetSource;
+use super::strip::{Column, Strip};
+
+/// The room on one card.
+#[derive(Clone, Copy, Debug)]
+pub struct Cell {
+    pub width: f32,
+    pub height: f32,
+}
+
+/// One side of a card, without its number and foot.
+#[derive(Clone, Debug)]
+pub struct CardSide {
+    pub items: Vec<Item>,
+    pub kind: CardType,
+}
+
+/// A card to be placed.
+#[derive(Clone, Debug)]
+pub struct Card {
+    pub front: CardSide,
+    pub back: Option<CardSide>,
+    pub head: CardHead,
+    /// From the first card of its part, counted from 0.
+    pub turn: usize,
+}
+
+impl Card {
+    /// Whether the session’s own title stands at its head.
+    pub fn is_opening(&self, session_title: &str) -> bool {
+        self.head.kind.is_none() && self.turn == 0 && self.head.title == session_title
+    }
+}
+
+/// What a card is made of.
+#[derive(Clone, Copy, Debug)]
+pub struct CardForm {
+    pub cell: Cell,
+    /// The sizes to try, largest first.
+    pub types: &'static [CardType],
+    pub has_back: bool,
+}
+
+/// Fills a column with what a card says.
+pub type Fill<'f> = Box<dyn Fn(&mut Column<'_, '_>, CardType) -> Said + 'f>;
+
+/// The line at the foot of a card.
+const FOOT: f32 = 17.0;
+
+/// The strips of a side and where its frames begin.
+#[derive(Clone, Default)]
+struct Flow {
+    strips: Vec<Strip>,
+    starts: Vec<usize>,
+}
+
+/// One way to lay out a card: a flow for the fronts and one for the backs, or one through both.
+struct Fit {
+    kind: CardType,
+    front: Flow,
+    back: Option<Flow>,
+    goes_through: bool,
+}
+
+/// Where what a card says is split between front and back.
+#[derive(Clone, Copy)]
+enum Split {
+    /// So many of the pieces that may stand on either side are on the front.
+    After(usize),
+    /// It goes on on the back wherever the front is full.
+    Through,
+}
+
+/// How good a way is, less being better: cards, paragraphs split between two, whether the back goes on
+/// with what the front has no room for, steps down in size, pieces on another side than is best.
+type Cost = (usize, usize, bool, usize, usize);
+
+/// Lays out a part of the session on as many cards as it needs.
+pub fn fit_cards(
+    shaper: &mut Shaper<'_>,
+    form: CardForm,
+    (head, fill): (&CardHead, &Fill<'_>),
+    source: &SheetSource<'_>,
+) -> Vec<Card> {
+    let mut best: Option<(Cost, Fit)> = None;
+    for (step, kind) in form.types.iter().enumerate() {
+        let heads = lay_heads(shaper, form.cell, head, *kind, source);
+        let said = fill(&mut Column::new(shaper, form.cell.width), *kind);
+        for split in splits_of(&said, form.has_back) {
+            let fit = fit_split(&said, split, form, (*kind, &heads));
+            let (cards, broken) = count_cards(&fit);
+            let astray = match split {
+                Split::After(pieces) => pieces.abs_diff(said.best_on_front),
+                Split::Through => 0,
+            };
+            let cost = (cards, broken, fit.goes_through, step, astray);
+            if best.as_ref().is_none_or(|(least, _)| cost < *least) {
+                best = Some((cost, fit));
+            }
+        }
+        if best.as_ref().is_some_and(|(cost, _)| *cost < (1, 0, true, 0, 0)) {
+            break;
+        }
+    }
+    best.map_or_else(Vec::new, |(_, fit)| make_cards(shaper, form, head, fit, source))
+}
+
+/// The ways to try. Something is left for the back, where there is one.
+fn splits_of(said: &Said, has_back: bool) -> Vec<Split> {
+    let pieces = said.either.len();
+    if has_back {
+        (0..pieces.max(1)).map(Split::After).chain([Split::Through]).collect()
+    } else {
+        vec![Split::After(pieces)]
+    }
+}
+
+fn lay_heads(
+    shaper: &mut Shaper<'_>,
+    cell: Cell,
+    head: &CardHead,
+    kind: CardType,
+    source: &SheetSource<'_>,
+) -> [LaidHead; 2] {
+    [false, true]
+        .map(|goes_on| lay_card_head(shaper, cell.width, head, goes_on, (kind, source.words)))
+}
+
+fn fit_split(
+    said: &Said,
+    split: Split,
+    form: CardForm,
+    (kind, heads): (CardType, &[LaidHead; 2]),
+) -> Fit {
+    let foot = FOOT * kind.scale();
+    let room = |turn: usize| form.cell.height - foot - heads[usize::from(turn > 0)].height;
+    let (pieces, goes_through) = match split {
+        Split::After(pieces) => (pieces.min(said.either.len()), false),
+        Split::Through => (said.either.len(), true),
+    };
+    let sides = if goes_through { 2 } else { 1 };
+    let flow = |strips: Vec<Strip>| Flow {
+        starts: break_frames(&strips, |frame| room(frame / sides)),
+        strips,
+    };
+    let (first, rest) = said.either.split_at(pieces);
+    let front = flow(said.front.iter().chain(first.iter().flatten()).cloned().collect());
+    let has_back = form.has_back && !goes_through;
+    let back = has_back.then(|| flow(rest.iter().flatten().cloned().collect()));
+    Fit { kind, front, back, goes_through }
+}
+
+/// How many cards a way needs, and how many of its paragraphs go on on another side.
+fn count_cards(fit: &Fit) -> (usize, usize) {
+    let sides = if fit.goes_through { 2 } else { 1 };
+    let flows = [Some(&fit.front), fit.back.as_ref()];
+    flows.into_iter().flatten().fold((1, 0), |(cards, broken), flow| {
+        let more = count_split(&flow.strips, &flow.starts);
+        (cards.max(flow.starts.len().div_ceil(sides)), broken + more)
+    })
+}
+
+fn make_cards(
+    shaper: &mut Shaper<'_>,
+    form: CardForm,
+    head: &CardHead,
+    fit: Fit,
+    source: &SheetSource<'_>,
+) -> Vec<Card> {
+    let heads = lay_heads(shaper, form.cell, head, fit.kind, source);
+    let (count, _) = count_cards(&fit);
+    let kind = fit.kind;
+    let (fronts, backs) = frames_of(fit);
+    let mut sides = |mut frames: Vec<Frame>| -> Vec<CardSide> {
+        while frames.len() < count {
+            let top = heads[usize::from(!frames.is_empty())].height;
+            frames.push(notes(shaper, form.cell, top, source, kind));
+        }
+        let turns = frames.into_iter().enumerate();
+        turns.map(|(turn, frame)| side_of(&heads[usize::from(turn > 0)], frame, kind)).collect()
+    };
+    let fronts = sides(fronts);
+    let mut backs = if form.has_back { sides(backs) } else { Vec::new() }.into_iter();
+    let cards = fronts.into_iter().enumerate().map(|(turn, front)| Card {
+        front,
+        back: backs.next(),
+        head: head.clone(),
+        turn,
+    });
+    cards.collect()
+}
+
+/// The frames of the fronts and those of the backs.
+fn frames_of(fit: Fit) -> (Vec<Frame>, Vec<Frame>) {
+    let frames = place_frames(fit.front.strips, &fit.front.starts);
+    if !fit.goes_through {
+        let back = fit.back.unwrap_or_default();
+        return (frames, place_frames(back.strips, &back.starts));
+    }
+    let (mut fronts, mut backs) = (Vec::new(), Vec::new());
+    for (index, frame) in frames.into_iter().enumerate() {
+        if index % 2 == 0 { fronts.push(frame) } else { backs.push(frame) }
+    }
+    (fronts, backs)
+}
+
+fn side_of(head: &LaidHead, frame: Frame, kind: CardType) -> CardSide {
+    let mut items = head.items.clone();
+    items.extend(frame.items.into_iter().map(|item| item.moved(0.0, head.height)));
+    CardSide { items, kind }
+}
+
+/// A side that nothing is left for has lines to write on.
+fn notes(
+    shaper: &mut Shaper<'_>,
+    cell: Cell,
+    top: f32,
+    source: &SheetSource<'_>,
+    kind: CardType,
+) -> Frame {
+    let mut column = Column::new(shaper, cell.width);
+    column.label(&source.words.say("notes"), kind.label());
+    let room = cell.height - top - FOOT * kind.scale() - kind.label().leading - 8.0;
+    let mut left = room;
+    while left >= 26.0 {
+        ruled_line(&mut column);
+        left -= 24.0;
+    }
+    place_frames(column.strips, &[0]).pop().unwrap_or_default()
+}

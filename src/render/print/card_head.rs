@@ -1,0 +1,147 @@
+//! The head of a card: a black tab with the part’s mark, as on a card index, a thick line, the title.
+
+use super::card_type::CardType;
+use super::drawings::place_marks;
+use super::page::{BLACK, Corner, Item, Role, WHITE};
+use super::shaper::{ShapedLine, Shaper};
+use super::sheets::{fit_line, one};
+use super::strip::placed;
+use crate::drawing::part_mark;
+use crate::pack::PartKind;
+use crate::words::Words;
+
+/// What a card is about, for its head.
+#[derive(Clone, Debug)]
+pub struct CardHead {
+    pub kind: Option<PartKind>,
+    pub label: String,
+    pub title: String,
+}
+
+/// How tall the tab at the head of a usual card is.
+const TAB: f32 = 18.0;
+
+/// The room at the right end of the tab’s line that is left free for the card’s number.
+const NUMBER: f32 = 104.0;
+
+/// Titles below this are on pocket cards, where every line counts.
+const POCKET_TITLE: f32 = 16.0;
+
+/// How far the hook of a letter may hang out to the left of its line, in sizes.
+const HOOK: f32 = 0.06;
+
+/// A laid-out head.
+#[derive(Clone, Debug, Default)]
+pub struct LaidHead {
+    pub items: Vec<Item>,
+    pub height: f32,
+}
+
+/// Lays out the head of a card, or of one that goes on with another.
+pub fn lay_card_head(
+    shaper: &mut Shaper<'_>,
+    width: f32,
+    head: &CardHead,
+    goes_on: bool,
+    (kind, words): (CardType, &Words),
+) -> LaidHead {
+    let scale = kind.scale();
+    let mut items = lay_tab(shaper, width, head, (kind, goes_on));
+    let mut y = TAB * scale;
+    items.push(Item::line((0.0, y), (width, y), 1.8));
+    y += 5.0;
+    let lines = if goes_on && kind.title < POCKET_TITLE {
+        continued_title(shaper, width, &head.title, (kind, words))
+    } else {
+        let end =
+            if goes_on { format!(" {}", words.say("cards-continued")) } else { String::new() };
+        shaper.shape(&one(format!("{}{end}", head.title)), kind.title(), width)
+    };
+    let mut shown = Vec::new();
+    for line in lines {
+        // The hook of a j hangs out of its line: large, it would reach into the edge of the paper.
+        let hook = kind.title().size * HOOK;
+        shown.extend(placed(line, hook).map(|item| item.moved(0.0, y)));
+        y += shaper.leading(kind.title());
+    }
+    items.push(read_unless(goes_on, Role::Heading(1), shown, shaper));
+    LaidHead { items, height: y + if goes_on { 8.0 } else { 4.0 } }
+}
+
+/// “Two gulls (continued)” on one line: the title stands whole on the first card.
+fn continued_title(
+    shaper: &mut Shaper<'_>,
+    width: f32,
+    title: &str,
+    (kind, words): (CardType, &Words),
+) -> Vec<ShapedLine> {
+    let says = format!(" {}", words.say("cards-continued"));
+    let mut shown: Vec<char> = title.chars().collect();
+    let mut end = "";
+    loop {
+        let start: String = shown.iter().collect();
+        let text = format!("{}{end}{says}", start.trim_end());
+        let lines = shaper.shape(&one(text), kind.title(), width);
+        if lines.len() < 2 || shown.len() < 2 {
+            return lines;
+        }
+        shown.pop();
+        end = "…";
+    }
+}
+
+fn lay_tab(
+    shaper: &mut Shaper<'_>,
+    width: f32,
+    head: &CardHead,
+    (kind, goes_on): (CardType, bool),
+) -> Vec<Item> {
+    let scale = kind.scale();
+    let (mut items, mut inside) = (Vec::new(), Vec::new());
+    let mut left = 7.0 * scale;
+    if let Some(part) = head.kind {
+        inside.extend(place_marks(part_mark(part, (left, 2.5 * scale), 13.0 * scale)));
+        left += 19.0 * scale;
+    }
+    let room = width - left - number_room(shaper, kind);
+    if let Some(line) = fit_line(shaper, &head.label, kind.label(), room) {
+        items.push(tab(left + line.width + 9.0 * scale, TAB * scale));
+        let words = placed(line, left).map(|item| item.moved(0.0, 2.0 * scale)).collect();
+        inside.push(read_unless(goes_on, Role::Paragraph, words, shaper));
+    }
+    items.extend(inside.into_iter().map(|item| item.shaded(WHITE)));
+    items
+}
+
+/// The head of a card that goes on is decoration: it has been read out on the card before.
+fn read_unless(goes_on: bool, role: Role, words: Vec<Item>, shaper: &mut Shaper<'_>) -> Item {
+    if goes_on { Item::decoration(words) } else { Item::group(role, shaper.next_key(), words) }
+}
+
+/// A black tab with its right shoulder cut off.
+fn tab(width: f32, tall: f32) -> Item {
+    let cut = tall / 3.0;
+    let points = [(0.0, 0.0), (width - cut, 0.0), (width, cut), (width, tall), (0.0, tall)];
+    let outline = points.map(|at| Corner { at, is_bent: false }).to_vec();
+    Item::Shape { outline, fill: Some(BLACK), stroke: None }
+}
+
+/// Letters that stand wide apart need more of it.
+fn number_room(shaper: &Shaper<'_>, kind: CardType) -> f32 {
+    NUMBER * kind.scale() * (1.0 + 3.0 * shaper.air.letters)
+}
+
+/// Places a card’s number at the right end of the tab’s line.
+pub fn place_number(
+    shaper: &mut Shaper<'_>,
+    width: f32,
+    number: &str,
+    kind: CardType,
+) -> Vec<Item> {
+    let scale = kind.scale();
+    let Some(line) = fit_line(shaper, number, kind.small(), number_room(shaper, kind)) else {
+        return Vec::new();
+    };
+    let left = width - line.width;
+    placed(line, left).map(|item| item.moved(0.0, 2.0 * scale)).collect()
+}
