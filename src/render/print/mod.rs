@@ -133,6 +133,7 @@ fn render_gather(press: &mut Press<'_>, publication: &Publication<'_>) -> Printe
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
         language: pack.language.value.clone(),
         date: NO_DATE.to_owned(),
+        is_folded: false,
     };
     press.print(GATHER_SHEET.to_owned(), &pages, &about, pack)
 }
@@ -182,5 +183,6 @@ fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
         author: source.pack.school.clone().unwrap_or_else(|| source.pack.title.clone()),
         language: source.session.language.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),
+        is_folded: sheet == Sheet::Booklet,
     }
 }

@@ -77,6 +77,8 @@ pub type Key = u32;
 /// The roles of things in a document, as PDF/UA has them (ISO 32000-1, 14.8.4).
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Role {
+    /// A page of a folded booklet.
+    Section,
     /// A heading of a level from 1.
     Heading(u8),
     Paragraph,

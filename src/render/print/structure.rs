@@ -21,6 +21,7 @@ pub struct Structure {
 /// One element.
 #[derive(Debug)]
 pub struct Element {
+    pub key: Key,
     pub role: Role,
     pub parent: Option<usize>,
     pub kids: Vec<Kid>,
@@ -68,6 +69,7 @@ impl Structure {
         }
         let index = self.elements.len();
         self.elements.push(Element {
+            key: tag.key,
             role: tag.role.clone(),
             parent,
             kids: Vec::new(),
@@ -79,6 +81,13 @@ impl Structure {
             None => self.top.push(index),
         }
         index
+    }
+
+    /// Puts the elements in the order they were laid out in, which is the order they are read in. The
+    /// pages of a folded booklet lie otherwise on their sheets.
+    pub fn order_as_laid(&mut self) {
+        let elements = &self.elements;
+        self.top.sort_by_key(|element| elements[*element].key);
     }
 
     /// The number of a new piece of the last page that belongs to an element.

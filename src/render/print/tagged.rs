@@ -171,6 +171,7 @@ impl<'s> Tree<'s> {
 
 fn role_name(role: &Role) -> &'static str {
     match role {
+        Role::Section => "Sect",
         Role::Heading(1) => "H1",
         Role::Heading(2) => "H2",
         Role::Heading(_) => "H3",

@@ -27,6 +27,8 @@ pub struct About {
     pub language: String,
     /// YYYYMMDD; fixed by the session, so that the same session gives the same bytes.
     pub date: String,
+    /// Its pages lie on the sheets as they are folded, not as they are read.
+    pub is_folded: bool,
 }
 
 /// One thread's writer; the fonts in it are read once and used for every document.
@@ -57,6 +59,9 @@ impl<'f> Writer<'f> {
         let mut structure = Structure::default();
         self.document.pages =
             pages.iter().map(|page| self.write_page(page, &mut structure)).collect();
+        if about.is_folded {
+            structure.order_as_laid();
+        }
         let options = PdfSaveOptions { image_optimization: None, ..PdfSaveOptions::default() };
         let mut pdf = self.document.to_lopdf_document(&options, &mut Vec::new());
         finish(&mut pdf, &structure, about)
