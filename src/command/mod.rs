@@ -5,6 +5,7 @@ mod console;
 mod draft;
 mod inspect;
 mod packs;
+mod progress;
 mod publish;
 
 use clap::Parser;
@@ -58,6 +59,7 @@ pub fn run_command() -> Ending {
     match command {
         Command::Draft(arguments) => draft::run_draft(&arguments, &console),
         Command::Inspect(arguments) => inspect::run_inspect(&arguments, &console),
+        Command::Progress(arguments) => progress::run_progress(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
     }
 }

@@ -7,6 +7,7 @@ pub mod house;
 pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
+pub mod progress;
 pub mod site;
 
 use std::collections::BTreeMap;

@@ -14,14 +14,19 @@ mod font_program;
 mod gather;
 mod home_guide;
 mod page;
+mod progress;
 mod record;
 mod review;
 mod scale;
 mod shaper;
 mod sheet_page;
 mod sheets;
+mod slip;
 mod strip;
+mod table_row;
 mod writer;
+
+pub use progress::render_progress_sheets;
 
 use rayon::prelude::*;
 
