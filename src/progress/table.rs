@@ -138,17 +138,30 @@ fn split_rows(text: &str, delimiter: char, first_number: usize) -> Vec<Row> {
         .flexible(true)
         .from_reader(text.as_bytes());
     let mut rows = Vec::new();
-    // A cell of several lines is one row of a spreadsheet, but several lines of the file.
-    let mut inner_lines = 0;
+    // Lines that are over, and those of them inside cells: a cell of several lines is one row of a
+    // spreadsheet, but several lines of the file. An empty line is a row of its own.
+    let (mut seen, mut lines, mut inner_lines) = (0, 0, 0);
     for record in reader.records().flatten() {
-        let line = record.position().map_or(1, csv::Position::line);
-        let line = usize::try_from(line).unwrap_or(usize::MAX);
+        let start = record.position().map_or(0, csv::Position::byte);
+        let start = usize::try_from(start).unwrap_or(usize::MAX).min(text.len());
+        // The reader’s place lies before the ends of lines that it passes over.
+        let passed =
+            text.as_bytes()[start..].iter().take_while(|byte| matches!(byte, b'\r' | b'\n'));
+        let start = start + passed.count();
+        lines += count_line_ends(text.get(seen..start).unwrap_or_default());
+        seen = start;
         let cells: Vec<String> = record.iter().map(str::to_owned).collect();
-        let number = line - inner_lines + first_number - 1;
-        inner_lines += cells.iter().map(|cell| cell.matches('\n').count()).sum::<usize>();
-        rows.push(Row { number, cells });
+        rows.push(Row { number: lines - inner_lines + first_number, cells });
+        if let Some(row) = rows.last() {
+            inner_lines += row.cells.iter().map(|cell| count_line_ends(cell)).sum::<usize>();
+        }
     }
     rows
+}
+
+/// A line ends with a line feed, a carriage return, or both.
+fn count_line_ends(text: &str) -> usize {
+    text.matches('\n').count() + text.matches('\r').count() - text.matches("\r\n").count()
 }
 
 #[cfg(test)]
@@ -182,6 +195,8 @@ mod tests {
     fn rows_are_numbered_as_a_spreadsheet_does() {
         let found = cells(b"code,answer\n\nA1,\"two\nlines\"\nA2,one\n");
         assert_eq!(found.iter().map(|row| row.0).collect::<Vec<_>>(), [1, 3, 4]);
+        let found = cells(b"code,answer\r\n\r\nA1,\"two\r\nlines\"\r\nA2,one\r\nA3,\r\n");
+        assert_eq!(found.iter().map(|row| row.0).collect::<Vec<_>>(), [1, 3, 4, 5]);
     }
 
     #[test]

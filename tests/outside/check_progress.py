@@ -113,13 +113,16 @@ def check_dialects(tally, chance):
                 for letters, mark in (("utf-8", b""), ("utf-8", b"\xef\xbb\xbf"), ("utf-16-le", b"\xff\xfe"), ("cp1252", b"")):
                     rows = [["code", "session", "attempt 1", "attempt 2"]]
                     rows += [[f"K{n}", *(chance.choice(cells) for _ in range(3))] for n in range(12)]
+                    for at in sorted(chance.sample(range(1, 12), 3), reverse=True):
+                        rows.insert(at, [])
                     out = io.StringIO()
                     csv.writer(out, delimiter=delimiter, lineterminator=ending, quoting=quoting).writerows(rows)
                     ours = ask([question("table", bytes=list(mark + out.getvalue().encode(letters)))])[0]
-                    theirs = list(csv.reader(io.StringIO(out.getvalue(), newline=""), delimiter=delimiter))
-                    tally.same(f"cells with {delimiter!r}, {ending!r}, {letters}", ours, theirs)
+                    read = csv.reader(io.StringIO(out.getvalue(), newline=""), delimiter=delimiter)
+                    theirs = [[number, cells] for number, cells in enumerate(read, 1) if cells]
+                    tally.same(f"rows and cells with {delimiter!r}, {ending!r}, {letters}", ours, theirs)
                     count += 1
-    tally.note(f"dialects: {count} files of Python's csv")
+    tally.note(f"dialects: {count} files of Python's csv, with empty lines and cells of two lines")
 
 
 def check_cells_and_codes(tally):

@@ -71,7 +71,7 @@ fn noise(question: &Value) -> Value {
     json!([noise.typical_error, noise.pairs, noise.smallest_worthwhile, verdicts])
 }
 
-/// The bytes of a file → its cells, the names of the columns first.
+/// The bytes of a file → its rows with their numbers, the names of the columns first.
 fn table(question: &Value) -> Value {
     let bytes: Vec<u8> = list(&question["bytes"])
         .iter()
@@ -80,7 +80,7 @@ fn table(question: &Value) -> Value {
     match read_table(&bytes) {
         Ok(table) => {
             let rows = std::iter::once(table.head).chain(table.rows);
-            json!(rows.map(|row| row.cells).collect::<Vec<_>>())
+            json!(rows.map(|row| json!([row.number, row.cells])).collect::<Vec<_>>())
         }
         Err(why) => json!({ "refused": why }),
     }
