@@ -466,7 +466,7 @@ progress-easier-bare = Make it easier first.
 progress-send-mend = “{ $part }” again, for { $count }: they ticked “{ $see }”
 progress-send-further = The stretch task “{ $part }”, for { $count }: their change is more than day-to-day wobble.
 progress-send-onward = Then “{ $session }”, for { $count }: the same activity, not done yet.
-progress-send-practise = “{ $part }” again, for { $count }: no change beyond day-to-day wobble yet, and no fault ticked.
+progress-send-practise = “{ $part }” again, for { $count }: no gain beyond day-to-day wobble yet, and no fault ticked.
 progress-send-easier = The easier way of “{ $part }”, for { $count }: there is no mark yet.
 
 progress-comment-change = { $code } went from { $first } to { $last } in “{ $task }” ({ $change }, { $verdict }).

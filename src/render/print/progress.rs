@@ -98,15 +98,15 @@ fn lay_report(shaper: &mut Shaper<'_>, sheet: &Letterhead<'_>, report: &ReportVi
         column.gap(4.0);
         column.words(&one(words.say(key)), Type::body(12.0), Seat::default());
     }
-    for task in &report.tasks {
-        lay_task(&mut column, task, report, words);
-    }
-    lay_questions(&mut column, report, words);
     if !report.silent.is_empty() {
         column.gap(14.0);
         column.label(&words.say("progress-silent"), Type::HEADING);
         column.words(&one(report.silent.join(", ")), Type::body(12.0), Seat::default());
     }
+    for task in &report.tasks {
+        lay_task(&mut column, task, report, words);
+    }
+    lay_questions(&mut column, report, words);
     lay_unread(&mut column, report, words);
     let strips = column.strips;
     lay_columns(shaper, sheet, &SheetHead { items, height: height + 6.0 }, strips, 1)
