@@ -20,6 +20,7 @@ pub mod pack;
 pub mod picture;
 pub mod place;
 pub mod plan;
+pub mod progress;
 pub mod prose;
 pub mod publish;
 pub mod quantity;

@@ -24,6 +24,7 @@ pub struct Arguments {
 pub enum Command {
     Draft(DraftArguments),
     Inspect(InspectArguments),
+    Progress(ProgressArguments),
     Publish(PublishArguments),
 }
 
@@ -74,6 +75,38 @@ pub enum Report {
     Text,
     /// For scripts.
     Json,
+}
+
+/// Turns marks that came back into a report, a slip a child and what to send next.
+#[derive(Args, Debug)]
+#[command(after_help = "Example:\n  homeground progress sessions --marks marks.csv --to results \
+    --keep-until 2027-07-31\n\n\
+    Ends with 0 where every cell was read, 1 where some were not, 2 where it could not run.")]
+pub struct ProgressArguments {
+    /// The pack’s folder.
+    #[arg(value_name = "PACK", default_value = "sessions")]
+    pub pack: PathBuf,
+    /// Files of marks (CSV; commas, semicolons or tabs): code, session, part, date, attempt 1 …
+    #[arg(long, value_name = "FILE", num_args = 1.., required_unless_present = "forget")]
+    pub marks: Vec<PathBuf>,
+    /// The folder for the results: new, empty, or one of results before.
+    #[arg(long, value_name = "DIR")]
+    pub to: PathBuf,
+    /// Until when the results may be kept (2027-07-31); after it they are refused.
+    #[arg(long, value_name = "DATE")]
+    pub keep_until: Option<String>,
+    /// A file with the code of every child, one a line, to see who sent nothing.
+    #[arg(long, value_name = "FILE")]
+    pub codes: Option<PathBuf>,
+    /// Give places, for children who chose to compete.
+    #[arg(long)]
+    pub rank: bool,
+    /// Delete the results in the folder instead.
+    #[arg(long)]
+    pub forget: bool,
+    /// Report as if today were this date (2027-06-01).
+    #[arg(long, value_name = "DATE")]
+    pub as_of: Option<String>,
 }
 
 /// Publishes a pack as a mini-site and printable cards.

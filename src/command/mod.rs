@@ -6,6 +6,7 @@ mod draft;
 mod inspect;
 mod packs;
 mod print_args;
+mod progress;
 mod publish;
 
 use clap::Parser;
@@ -59,6 +60,7 @@ pub fn run_command() -> Ending {
     match command {
         Command::Draft(arguments) => draft::run_draft(&arguments, &console),
         Command::Inspect(arguments) => inspect::run_inspect(&arguments, &console),
+        Command::Progress(arguments) => progress::run_progress(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
     }
 }

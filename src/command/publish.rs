@@ -7,6 +7,7 @@ use super::args::PublishArguments;
 use super::console::Console;
 use super::packs::open_folder;
 use crate::finding::{Finding, Severity, count_severity};
+use crate::progress::guard::check_no_results;
 use crate::publish::{check_target, publish_bundle};
 use crate::read::Selection;
 use crate::render::{Bundle, Rendering, render_pack};
@@ -22,6 +23,7 @@ pub fn run_publish(arguments: &PublishArguments, console: &Console) -> Ending {
 fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, String> {
     let source = open_folder(&arguments.pack, arguments.as_of.as_deref())?;
     check_target(&arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
+    check_no_results(&arguments.to)?;
     let mut inspected = crate::inspect(&source, &Selection::All)?;
     if has_problems(&inspected.findings) {
         let report = report_text(&inspected.findings, &inspected.pack.files, console.is_terminal);

@@ -5,17 +5,22 @@
 //! its description in words, for who can't see it.
 
 mod angle_figure;
+mod class_spread;
 mod effort_bar;
 mod floor_plan;
+mod mark_strip;
 mod marks;
 mod pen;
 mod qr;
+mod scale_of_marks;
 mod svg;
 mod time_line;
 
 pub use angle_figure::{Curves, draw_angle_figure};
+pub use class_spread::{SpreadRow, draw_class_spread};
 pub use effort_bar::draw_effort_bar;
 pub use floor_plan::draw_floor_plan;
+pub use mark_strip::{StripDay, StripSetting, draw_mark_strip};
 pub use marks::{effort_steps, effort_width, part_mark};
 pub use qr::draw_qr;
 pub use svg::to_svg;

@@ -15,6 +15,7 @@ pub mod reading;
 mod session_reading;
 pub mod slot_fit;
 mod space;
+pub mod statistics;
 mod time;
 
 pub use effort::{ACTIVE_A_DAY, EffortPlan, Rhythm, Still, main_effort, plan_effort, usual_work};

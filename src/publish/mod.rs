@@ -4,12 +4,12 @@
 use std::collections::BTreeSet;
 use std::fmt;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::{Component, Path, PathBuf};
 
 use crate::render::Bundle;
 
 /// The list of what was published, kept in the folder itself: only what it names is ever removed.
-const LIST: &str = ".homeground";
+pub const LIST: &str = ".homeground";
 
 /// Why a pack could not be put in its place.
 #[derive(Debug)]
@@ -172,6 +172,30 @@ pub fn publish_bundle(bundle: &Bundle, target: &Path, pack: &Path) -> Result<(),
         return Err(PublishFault::Stranded { target, kept });
     }
     Err(disk(&target)(why))
+}
+
+/// Removes what was published to a folder, and the folders left empty by it; anything else stays.
+///
+/// # Errors
+/// Where the disk refuses.
+pub fn forget_bundle(target: &Path) -> Result<usize, PublishFault> {
+    let mut removed = 0;
+    for path in read_list(target) {
+        let at = target.join(&path);
+        // The list is a file like any other: nothing outside the folder is ever removed.
+        let is_inside =
+            Path::new(&path).components().all(|part| matches!(part, Component::Normal(_)));
+        if is_inside && at.is_file() {
+            fs::remove_file(&at).map_err(|why| PublishFault::Disk { path: at, why })?;
+            removed += 1;
+        }
+    }
+    let folders = walkdir::WalkDir::new(target).contents_first(true).into_iter().flatten();
+    for folder in folders.filter(|entry| entry.file_type().is_dir()) {
+        // One that still holds something refuses to go, which is right.
+        let _ = fs::remove_dir(folder.path());
+    }
+    Ok(removed)
 }
 
 fn write_files(bundle: &Bundle, folder: &Path) -> Result<(), (PathBuf, std::io::Error)> {

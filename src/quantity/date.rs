@@ -14,6 +14,11 @@ impl Date {
         Self(jiff::ZonedDateTime::now().date())
     }
 
+    /// How many days it is after an earlier one; less than 0 where it is before.
+    pub fn days_after(self, earlier: Self) -> i32 {
+        (self.0 - earlier.0).get_days()
+    }
+
     /// "1 September 2027", as people write it.
     pub fn in_words(self) -> String {
         self.0.strftime("%-d %B %Y").to_string()
@@ -46,6 +51,9 @@ mod tests {
     #[test]
     fn reads_only_real_dates() {
         assert_eq!(Date::read_quantity("2028-02-29").unwrap().in_words(), "29 February 2028");
+        let [first, last] =
+            ["2028-02-28", "2028-03-01"].map(|day| Date::read_quantity(day).unwrap());
+        assert_eq!((last.days_after(first), first.days_after(last)), (2, -2));
         for bad in ["2027-02-29", "1/9/2027", "2027-13-01", "soon"] {
             assert!(Date::read_quantity(bad).is_err(), "{bad}");
         }

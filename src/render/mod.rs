@@ -9,6 +9,7 @@ pub mod no_printer;
 pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
+pub mod progress;
 pub mod quantities;
 mod sheet;
 pub mod site;

@@ -88,6 +88,21 @@ impl MarkRule {
         }
     }
 
+    /// A figure that may lie between two steps, such as a median, with one decimal more than marks
+    /// have: “4.3 cm”. Minutes are given in seconds, since such figures are mostly small.
+    pub fn show_between(self, steps: f64) -> String {
+        let unit = if self.unit == MarkUnit::Minute { MarkUnit::Second } else { self.unit };
+        let places = usize::try_from(self.places()).unwrap_or(0) + 1;
+        let number = steps * f64::from(self.step) / f64::from(unit.size());
+        let word = match unit {
+            MarkUnit::Centimetre => " cm",
+            MarkUnit::Metre => " m",
+            MarkUnit::Second | MarkUnit::Minute => " s",
+            MarkUnit::Count | MarkUnit::Points => "",
+        };
+        format!("{number:.places$}{word}").replace('-', "−")
+    }
+
     fn show_clock(self, mark: Mark) -> String {
         let all = self.thousandths(mark);
         let minute = i128::from(MarkUnit::Minute.size());
@@ -155,6 +170,8 @@ mod tests {
         assert_eq!(show(MarkRule::HAND_TIME_IN_MIN, 605), "1:00.5");
         assert_eq!(show(MarkRule::COUNT, 12), "12");
         assert_eq!(show(MarkRule { step: 5, ..MarkRule::DISTANCE_IN_CM }, 3), "1.5 cm");
+        assert_eq!(MarkRule::DISTANCE_IN_CM.show_between(147.25), "147.2 cm");
+        assert_eq!(MarkRule::HAND_TIME_IN_MIN.show_between(-6.5), "−0.65 s");
     }
 
     #[test]

@@ -8,7 +8,7 @@ use super::card_type::PAGE;
 use super::drawings::place_marks;
 use super::flow::{break_frames, place_frames};
 use super::impose::{booklet_sides, padded};
-use super::page::{BLACK, Item, Page, Role, WHITE};
+use super::page::{BLACK, Item, Key, Page, Role, WHITE};
 use super::record::ruled_line;
 use super::scale::{MARGIN, SMALLEST, Type, paper_size};
 use super::shaper::Shaper;
@@ -54,6 +54,9 @@ pub fn lay_booklet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Pag
     impose(pages, (width, height))
 }
 
+/// The key of the first page: beyond that of any other thing.
+const FIRST_PAGE: Key = 1 << 31;
+
 /// Places two pages on each side of a sheet, with marks where it is folded on the outermost.
 fn impose(pages: Vec<Vec<Item>>, (width, height): (f32, f32)) -> Vec<Page> {
     let mut pages: Vec<Option<Vec<Item>>> = pages.into_iter().map(Some).collect();
@@ -62,9 +65,12 @@ fn impose(pages: Vec<Vec<Item>>, (width, height): (f32, f32)) -> Vec<Page> {
         .map(|(side, halves)| {
             let mut items = if side == 0 { fold_marks(width, height) } else { Vec::new() };
             for (page, left) in halves.into_iter().zip([MARGIN, width / 2.0 + MARGIN]) {
-                let page = page.and_then(|page| pages.get_mut(page)?.take());
-                let page = page.into_iter().flatten();
-                items.extend(page.map(|item| item.moved(left, MARGIN)));
+                let Some(number) = page else { continue };
+                let Some(page) = pages.get_mut(number).and_then(Option::take) else { continue };
+                let page = page.into_iter().map(|item| item.moved(left, MARGIN)).collect();
+                // The pages are read in their own order, wherever they lie.
+                let key = FIRST_PAGE.saturating_add(Key::try_from(number).unwrap_or(Key::MAX));
+                items.push(Item::group(Role::Section, key, page));
             }
             Page { width, height, items }
         })

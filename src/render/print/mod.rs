@@ -24,6 +24,7 @@ mod impose;
 mod ink;
 mod page;
 mod poster;
+mod progress;
 mod record;
 mod record_class;
 mod record_week;
@@ -33,11 +34,15 @@ mod scan;
 mod shaper;
 mod sheet_page;
 mod sheets;
+mod slip;
 mod strip;
 mod structure;
 mod table;
+mod table_row;
 mod tagged;
 mod writer;
+
+pub use progress::render_progress_sheets;
 
 use rayon::prelude::*;
 

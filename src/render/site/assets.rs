@@ -5,25 +5,15 @@ use std::collections::BTreeSet;
 use crate::pack::{Lead, Pack, Session};
 use crate::picture::pixels_of;
 use crate::prose::links_of;
+use crate::render::house::House;
 use crate::render::{Bundle, Publication};
 
 /// House folders and where their files are published. Fonts for paper lie elsewhere and stay at home.
-const FOLDERS: [(&str, &str); 2] =
+pub(super) const FOLDERS: [(&str, &str); 2] =
     [("static/site/", "static/"), ("static/fonts/", "static/fonts/")];
 
 pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
-    let mut bundle = Bundle::new();
-    for (home, published) in FOLDERS {
-        let paths = publication.house.paths_below(home.trim_end_matches('/'));
-        let arabic = uses_arabic(publication);
-        let is_wanted = |path: &String| !path.ends_with(".md") && (arabic || !is_arabic(path));
-        for path in paths.into_iter().filter(is_wanted) {
-            let bytes = publication.house.file(&path).unwrap_or_default();
-            let is_sheet = path.ends_with(".css");
-            let bytes = if is_sheet { tighten_sheet(bytes) } else { bytes.to_vec() };
-            bundle.insert(path.replacen(home, published, 1), bytes);
-        }
-    }
+    let mut bundle = house_assets(&publication.house, &FOLDERS, uses_arabic(publication));
     // Only what is a picture is published: a file may be named .png and be anything.
     let used = used_pictures(publication.pack);
     let pictures = publication.pack.pictures.iter();
@@ -42,6 +32,22 @@ fn uses_arabic(publication: &Publication<'_>) -> bool {
 
 fn is_arabic(path: &str) -> bool {
     path.contains("/scheherazade")
+}
+
+/// The house files of some folders, each with where it is published.
+pub(super) fn house_assets(house: &House<'_>, folders: &[(&str, &str)], arabic: bool) -> Bundle {
+    let mut bundle = Bundle::new();
+    for (home, published) in folders {
+        let paths = house.paths_below(home.trim_end_matches('/'));
+        let is_wanted = |path: &String| !path.ends_with(".md") && (arabic || !is_arabic(path));
+        for path in paths.into_iter().filter(is_wanted) {
+            let bytes = house.file(&path).unwrap_or_default();
+            let is_sheet = path.ends_with(".css");
+            let bytes = if is_sheet { tighten_sheet(bytes) } else { bytes.to_vec() };
+            bundle.insert(path.replacen(home, published, 1), bytes);
+        }
+    }
+    bundle
 }
 
 /// The pictures that something shown uses. Others may lie beside the sessions, even of children: they

@@ -15,6 +15,7 @@ mod page_tests;
 mod part;
 mod picture;
 mod plans;
+mod progress;
 mod rules;
 mod session;
 mod teacher_plans;
@@ -22,6 +23,8 @@ mod teachers;
 mod templates;
 mod things;
 mod timeline;
+
+pub use progress::render_progress_page;
 
 use std::sync::Arc;
 

@@ -7,6 +7,7 @@ mod assign;
 mod flight;
 mod gather_once;
 mod marks;
+mod progress;
 mod reading;
 mod slot_fit;
 mod space;
@@ -33,6 +34,7 @@ fn answer(question: &Value) -> Value {
         Some("flight") => flight::answer(question),
         Some("gather_once") => gather_once::answer(question),
         Some("marks") => marks::answer(question),
+        Some("progress") => progress::answer(question),
         Some("reading") => reading::answer(question),
         Some("slot_fit") => slot_fit::answer(question),
         Some("space") => space::answer(question),
