@@ -23,6 +23,7 @@ pub enum Command {
     Draft(DraftArguments),
     Inspect(InspectArguments),
     Publish(PublishArguments),
+    Fit(FitArguments),
 }
 
 impl Default for Command {
@@ -87,6 +88,34 @@ pub struct PublishArguments {
     #[arg(long)]
     pub families_only: bool,
     /// Publish as if today were this date (2027-09-01).
+    #[arg(long, value_name = "DATE")]
+    pub as_of: Option<String>,
+}
+
+/// Fits sessions to homes: a pack for each, what to lend, and what to rethink.
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  homeground fit sessions --survey --to survey\n  \
+    homeground fit sessions --homes class.csv --to for-homes")]
+pub struct FitArguments {
+    /// The pack’s folder.
+    #[arg(value_name = "PACK", default_value = "sessions")]
+    pub pack: PathBuf,
+    /// A home (home.yaml) or a class list (class.csv), by codes and never by names.
+    #[arg(long, value_name = "FILE", required_unless_present = "survey")]
+    pub homes: Option<PathBuf>,
+    /// The folder to write to: new, empty, or written to before.
+    #[arg(long, value_name = "DIR")]
+    pub to: PathBuf,
+    /// Only these sessions, by id or folder (games/gull-catch); may be given several times.
+    #[arg(long = "session", value_name = "ID")]
+    pub sessions: Vec<String>,
+    /// Only write the survey that asks families what a class list holds.
+    #[arg(long, conflicts_with = "homes")]
+    pub survey: bool,
+    /// Leave the packs of the homes out: the teacher’s page and sheet only.
+    #[arg(long)]
+    pub teacher_only: bool,
+    /// Fit as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,
 }

@@ -6,7 +6,7 @@ use super::choose::{Choice, plan_choice};
 use super::doable::{SessionFacts, Why};
 use super::floors::plan_floors;
 use super::lend::{Lending, plan_lending};
-use super::reasons::{LeftOut, left_out, why_not};
+use super::reasons::{LeftOut, left_out, why_unfit};
 use super::relax::{OneThing, plan_one_thing};
 use super::stock::Cupboard;
 use crate::homes::Home;
@@ -90,7 +90,7 @@ fn plan_home(
         match plan_choice(model) {
             Ok(choice) => SessionPlan::Fits(fitted(facts, home, cupboard, (model, versions), choice)),
             Err(_) => SessionPlan::Unfit {
-                why: unfit_parts(facts, home, model),
+                why: why_unfit(facts, home, model),
                 one_thing: plan_one_thing(facts, home, cupboard),
             },
         }
@@ -130,16 +130,6 @@ fn fitted(
         versions,
         choice,
     }
-}
-
-/// The essential parts that can’t be done, or all parts where none besides is left.
-fn unfit_parts(facts: &SessionFacts<'_>, home: &Home, model: &super::Model) -> Vec<(usize, Why)> {
-    let parts = 0..facts.parts.len();
-    let mut essential = parts.clone().filter(|part| model.parts[*part].offer.essential);
-    let has_none = |part: &usize| model.parts[*part].versions.is_empty();
-    let barred: Vec<usize> = essential.by_ref().filter(has_none).collect();
-    let asked: Vec<usize> = if barred.is_empty() { parts.collect() } else { barred };
-    asked.into_iter().map(|part| (part, why_not(facts, home, model, part))).collect()
 }
 
 fn things_of(counts: &[u32], cupboard: &Cupboard) -> Vec<HomeThings> {

@@ -59,6 +59,8 @@ pub enum Why {
     Things(Vec<(usize, u32)>),
     /// What is kept is worth more in the time there is.
     Time,
+    /// What must stay takes longer than there is time.
+    Short,
 }
 
 /// The floors of a home that a version fits, or why it fits none.

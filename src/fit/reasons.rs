@@ -4,7 +4,7 @@ use super::choose::{Choice, fits};
 use super::doable::{PartFacts, SessionFacts, Why};
 use super::model::Model;
 use crate::homes::Home;
-use crate::plan::assign::plan_assignment;
+use crate::plan::assign::{Want, plan_assignment};
 use crate::quantity::Duration;
 
 /// A part that is left out.
@@ -33,15 +33,51 @@ pub(super) fn left_out(
     out.map(tell).collect()
 }
 
-/// Why a part can’t be done, or not beside what must stay.
-pub(super) fn why_not(facts: &SessionFacts<'_>, home: &Home, model: &Model, part: usize) -> Why {
-    if model.parts[part].versions.is_empty() {
-        return why_no_version(facts, &facts.parts[part], home);
+/// Why a session can’t be done: what stands in the way of the parts that must stay, else their time, else what
+/// stands in the way of all the others.
+pub(super) fn why_unfit(
+    facts: &SessionFacts<'_>,
+    home: &Home,
+    model: &Model,
+) -> Vec<(usize, Why)> {
+    let parts = || 0..model.parts.len();
+    let bar = |part: usize| Some((part, what_bars(facts, home, model, part)?));
+    let is_essential = |part: &usize| model.parts[*part].offer.essential;
+    let barred: Vec<(usize, Why)> = parts().filter(is_essential).filter_map(bar).collect();
+    if !barred.is_empty() {
+        return barred;
     }
-    let mut forced = model.clone();
+    let is_main = |part: &usize| model.parts[*part].is_main;
+    let others: Vec<(usize, Why)> = parts().filter(is_main).filter_map(bar).collect();
+    if others.len() == parts().filter(is_main).count() {
+        return others;
+    }
+    let endless = Model { slot: Duration::from_seconds(u32::MAX), ..model.clone() };
+    let essential = parts().filter(is_essential);
+    if fits(&endless) {
+        return essential.map(|part| (part, Why::Short)).collect();
+    }
+    // Each could be done alone, but they want the same things at once.
+    essential.map(|part| (part, Why::Things(all_for(model, part)))).collect()
+}
+
+/// What stands in the way of a part whatever else is kept.
+fn what_bars(facts: &SessionFacts<'_>, home: &Home, model: &Model, part: usize) -> Option<Why> {
+    if model.parts[part].versions.is_empty() {
+        return Some(why_no_version(facts, &facts.parts[part], home));
+    }
+    let missing = missing_for(model, part);
+    (!missing.is_empty()).then_some(Why::Things(missing))
+}
+
+/// Why a part is left out of a session that can be done.
+fn why_not(facts: &SessionFacts<'_>, home: &Home, model: &Model, part: usize) -> Why {
+    if let Some(why) = what_bars(facts, home, model, part) {
+        return why;
+    }
+    let mut forced = Model { slot: Duration::from_seconds(u32::MAX), ..model.clone() };
     forced.parts[part].offer.essential = true;
-    forced.slot = Duration::from_seconds(u32::MAX);
-    if fits(&forced) { Why::Time } else { Why::Things(missing_for(model, part)) }
+    if fits(&forced) { Why::Time } else { Why::Things(all_for(model, part)) }
 }
 
 /// The nearest version’s reason.
@@ -52,22 +88,31 @@ fn why_no_version(facts: &SessionFacts<'_>, part: &PartFacts<'_>, home: &Home) -
     reasons.into_iter().next().unwrap_or(Why::Time)
 }
 
-/// What is missing for a part alone; for one that only others stand in the way of, all it uses.
+/// What is missing for a part alone.
 fn missing_for(model: &Model, part: usize) -> Vec<(usize, u32)> {
-    let mut kept = vec![None; model.parts.len()];
-    kept[part] = Some(0);
-    let (asked, wants) = model.wants_of(&kept);
+    let (asked, wants) = wants_alone(model, part);
     let served = plan_assignment(&wants, &model.stock).served;
-    let needed = |at: &usize| !wants[*at].optional;
-    let missing: Vec<(usize, u32)> = (0..asked.len())
-        .filter(needed)
-        .map(|at| (asked[at], served[at].missing))
-        .filter(|(_, missing)| *missing > 0)
-        .collect();
-    if missing.is_empty() {
-        return (0..asked.len()).filter(needed).map(|at| (asked[at], wants[at].count)).collect();
-    }
-    missing
+    let missing = (0..asked.len()).filter(|at| !wants[*at].optional);
+    missing.map(|at| (asked[at], served[at].missing)).filter(|(_, n)| *n > 0).collect()
+}
+
+fn all_for(model: &Model, part: usize) -> Vec<(usize, u32)> {
+    let (asked, wants) = wants_alone(model, part);
+    let needed = (0..asked.len()).filter(|at| !wants[*at].optional);
+    needed.map(|at| (asked[at], wants[at].count)).collect()
+}
+
+/// The version that asks for least comes first only by chance: the first that is served, else the first.
+fn wants_alone(model: &Model, part: usize) -> (Vec<usize>, Vec<Want>) {
+    let with = |version: usize| {
+        let mut kept = vec![None; model.parts.len()];
+        kept[part] = Some(version);
+        model.wants_of(&kept)
+    };
+    let is_served = |(_, wants): &(Vec<usize>, Vec<Want>)| {
+        plan_assignment(wants, &model.stock).missing_needed(wants) == 0
+    };
+    (0..model.parts[part].versions.len()).map(with).find(is_served).unwrap_or_else(|| with(0))
 }
 
 fn most_like(facts: &SessionFacts<'_>, part: usize, choice: &Choice) -> Option<usize> {

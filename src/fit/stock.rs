@@ -93,11 +93,16 @@ impl Cupboard {
         index
     }
 
-    /// The number of a thing by its name or plural, in whatever letters.
+    /// The number of a thing by its name or plural, in whatever letters. Where no plural is known, one with
+    /// an s at the end of a word counts too.
     pub fn find(&self, name: &str) -> Option<usize> {
         let name = name.to_lowercase();
-        let by_plural = || self.things.iter().position(|t| t.plural.to_lowercase() == name);
-        self.by_name.get(&name).copied().or_else(by_plural)
+        let is_so = |thing: &Shelved| thing.plural.to_lowercase() == name;
+        let plain = without_endings(&name);
+        let is_alike = |thing: &Shelved| without_endings(&thing.name.to_lowercase()) == plain;
+        let position = |is: &dyn Fn(&Shelved) -> bool| self.things.iter().position(is);
+        let known = self.by_name.get(&name).copied();
+        known.or_else(|| position(&is_so)).or_else(|| position(&is_alike))
     }
 
     pub fn names(&self) -> impl Iterator<Item = &str> {
@@ -133,6 +138,10 @@ impl Cupboard {
         let shelved = &self.things[thing];
         HomeThings { name: shelved.name.clone(), plural: shelved.plural.clone(), count }
     }
+}
+
+fn without_endings(name: &str) -> String {
+    name.split_whitespace().map(|word| word.trim_end_matches('s')).collect::<Vec<_>>().join(" ")
 }
 
 /// A weight is safe only where both what is asked and what is there are known.

@@ -21,6 +21,7 @@ use crate::read::words::Surface;
 pub use headings::HEADINGS;
 pub use read_csv::read_class;
 pub use read_yaml::read_home;
+pub use things::check_things;
 
 choice! {
     /// What a child at home needs.

@@ -1,7 +1,10 @@
 //! Things of a home, as a family counts them: “8 pairs of rolled socks; phone timer; 2 × tea towel”.
 
-use super::HomeThing;
+use super::{Home, HomeThing};
+use crate::finding::{Finding, Severity};
+use crate::fit::Cupboard;
 use crate::place::Place;
+use crate::read::nearest;
 
 /// The things of a cell, apart by semicolons, bars or commas.
 pub fn read_things(cell: &str, place: Place) -> Vec<HomeThing> {
@@ -24,6 +27,24 @@ pub fn read_thing(written: &str, place: Place) -> HomeThing {
         _ => rest,
     };
     HomeThing { name: rest.join(" "), count, place }
+}
+
+/// Warns of things that no session knows: they are left unused, which may be a slip of the pen.
+pub fn check_things(homes: &[Home], cupboard: &Cupboard) -> Vec<Finding> {
+    let names: Vec<&str> = cupboard.names().collect();
+    let things = homes.iter().flat_map(|home| &home.things);
+    let unknown = things.filter(|thing| cupboard.find(&thing.name).is_none());
+    let warn = |thing: &HomeThing| Finding {
+        code: "homes-thing-unknown",
+        severity: Severity::Warning,
+        place: thing.place,
+        says: format!("No session uses “{}”.", thing.name),
+        way_out: match nearest(&thing.name, &names) {
+            Some(near) => format!("Did you mean “{near}”?"),
+            None => "It does no harm. The survey lists what the sessions can use.".into(),
+        },
+    };
+    unknown.map(warn).collect()
 }
 
 /// No home has more of a thing.

@@ -1,8 +1,11 @@
 //! Stage five, render: pack and plans → an ordered map of path → bytes. The mini-site and the
 //! printed sheets are two renderers over the same plans; neither touches the disk.
 
+pub mod class_pages;
 pub mod equipment_phrases;
+pub mod fit_phrases;
 pub mod flight_phrases;
+mod home_pack;
 pub mod house;
 pub mod phrases;
 pub mod plan_phrases;
@@ -37,6 +40,25 @@ pub struct Publication<'p> {
 impl fmt::Debug for Publication<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.debug_struct("Publication").field("pack", &self.pack.title).finish_non_exhaustive()
+    }
+}
+
+impl<'p> Publication<'p> {
+    /// Plans a whole pack.
+    ///
+    /// # Errors
+    /// Where the labels of the pack's own look can't be read.
+    pub fn of(pack: &'p Pack, on_session: &'p (dyn Fn() + Sync)) -> Result<Self, RenderFault> {
+        let house = House::new(&pack.look);
+        Ok(Self {
+            pack,
+            plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
+            gathering: plan_gathering(pack),
+            gather_set: plan_gather_set(pack),
+            words: Arc::new(house.words(&pack.language)?),
+            house,
+            on_session,
+        })
     }
 }
 
@@ -103,16 +125,7 @@ pub fn page_path(session: &SessionId) -> String {
 /// # Errors
 /// Where a template or other file of the pack's own look can't be used.
 pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Bundle, RenderFault> {
-    let house = House::new(&pack.look);
-    let publication = Publication {
-        pack,
-        plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
-        gathering: plan_gathering(pack),
-        gather_set: plan_gather_set(pack),
-        words: Arc::new(house.words(&pack.language)?),
-        house,
-        on_session,
-    };
+    let publication = Publication::of(pack, on_session)?;
     let mut bundle = site::render_site(&publication)?;
     bundle.append(&mut print::render_sheets(&publication)?);
     Ok(bundle)

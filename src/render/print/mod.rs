@@ -6,6 +6,7 @@
 
 mod card;
 mod cards;
+mod class_sheets;
 mod drawings;
 mod faces;
 mod floor_card;
@@ -25,7 +26,11 @@ mod writer;
 
 use rayon::prelude::*;
 
+use super::house::House;
 use super::{Bundle, GATHER_SHEET, Publication, RenderFault, Sheet};
+use crate::pack::{Pack, SessionId};
+use crate::words::Words;
+pub use class_sheets::{ClassEntry, ClassSection, ClassSheet};
 use faces::Faces;
 use page::Page;
 use shaper::Shaper;
@@ -40,13 +45,64 @@ const NO_DATE: &str = "20000101";
 /// # Errors
 /// Where a font of the pack's own look can't be used.
 pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
-    let faces = Faces::load(&publication.house)?;
+    Ok(Press::load(&publication.house)?.render(publication, &|_| true))
+}
+
+/// The faces, read once for many packs that share a look.
+pub struct Press {
+    faces: Faces,
+}
+
+impl std::fmt::Debug for Press {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Press").finish_non_exhaustive()
+    }
+}
+
+impl Press {
+    /// Reads the faces.
+    ///
+    /// # Errors
+    /// Where a font of the pack's own look can't be used.
+    pub fn load(house: &House<'_>) -> Result<Self, RenderFault> {
+        Ok(Self { faces: Faces::load(house)? })
+    }
+
+    /// Renders the sheets of those sessions that are wanted, and the one of the whole pack.
+    pub fn render(
+        &self,
+        publication: &Publication<'_>,
+        is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
+    ) -> Bundle {
+        render_wanted(&self.faces, publication, is_wanted)
+    }
+
+    /// Renders sheets for a teacher about a class, and the survey.
+    pub fn render_class(&self, pack: &Pack, words: &Words, sheet: &ClassSheet) -> Vec<u8> {
+        let pages = class_sheets::lay_class_sheet(&mut Shaper::new(&self.faces), pack, words, sheet);
+        let about = About {
+            title: sheet.title.clone(),
+            author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+            language: pack.language.value.clone(),
+            date: NO_DATE.to_owned(),
+        };
+        Writer::new(&self.faces).write(&pages, &about, &pack.pictures)
+    }
+}
+
+fn render_wanted(
+    faces: &Faces,
+    publication: &Publication<'_>,
+    is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
+) -> Bundle {
     let sessions = publication.pack.sessions.iter().zip(&publication.plans);
-    let sessions: Vec<_> = sessions.filter(|(session, _)| !session.is_retired()).collect();
+    let sessions: Vec<_> = sessions
+        .filter(|(session, _)| !session.is_retired() && is_wanted(&session.id))
+        .collect();
     let bundle = sessions
         .par_iter()
         .map_init(
-            || (Shaper::new(&faces), Writer::new(&faces)),
+            || (Shaper::new(faces), Writer::new(faces)),
             |(shaper, writer), (session, plans)| {
                 let source = SheetSource {
                     session,
@@ -63,10 +119,10 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFaul
         .collect::<Bundle>();
     let mut bundle = bundle;
     if !publication.gather_set.things.is_empty() {
-        let bytes = render_gather(&faces, publication);
+        let bytes = render_gather(faces, publication);
         bundle.insert(GATHER_SHEET.to_owned(), bytes);
     }
-    Ok(bundle)
+    bundle
 }
 
 /// The one sheet that is for the whole pack.
