@@ -42,7 +42,7 @@ fn fit(arguments: &FitArguments, console: &Console) -> Result<Ending, String> {
         None => List::default(),
     };
     let plan = plan_class(&pack, &sessions, &list.homes);
-    list.findings.extend(check_things(&list.homes, &plan.cupboard));
+    list.findings.extend(check_things(&list.homes, &pack));
     sort_findings(&mut list.findings);
     if has_problems(&list.findings) {
         return Ok(refuse(&list.findings, &list.files, console));
@@ -65,16 +65,16 @@ fn refuse(findings: &[Finding], files: &Files, console: &Console) -> Ending {
 fn chosen_sessions<'p>(pack: &'p Pack, asked: &[String]) -> Result<Vec<&'p Session>, String> {
     let is_named = |session: &Session, name: &str| {
         let id = session.id.as_str();
-        id == name || id.strip_prefix(name.trim_end_matches('/')).is_some_and(|r| r.starts_with('/'))
+        id == name
+            || id.strip_prefix(name.trim_end_matches('/')).is_some_and(|r| r.starts_with('/'))
     };
     let offered: Vec<&Session> =
         pack.sessions.iter().filter(|session| !session.is_retired()).collect();
     if let Some(lost) = asked.iter().find(|name| !offered.iter().any(|s| is_named(s, name))) {
         return Err(format!("There is no session “{lost}” in this pack."));
     }
-    let is_asked = |session: &&&Session| {
-        asked.is_empty() || asked.iter().any(|name| is_named(session, name))
-    };
+    let is_asked =
+        |session: &&&Session| asked.is_empty() || asked.iter().any(|name| is_named(session, name));
     let chosen: Vec<&Session> = offered.iter().filter(is_asked).copied().collect();
     if chosen.is_empty() { Err("There are no sessions in this pack.".into()) } else { Ok(chosen) }
 }

@@ -65,9 +65,8 @@ enum Decision {
 /// # Errors
 /// Where no choice keeps to the rules, or none was found within the steps there are.
 pub fn plan_choice(model: &Model) -> Result<Choice, Unfit> {
-    let start = |part: &super::PartModel| match part.versions.is_empty() {
-        true => Decision::Out,
-        false => Decision::Open,
+    let start = |part: &super::PartModel| {
+        if part.versions.is_empty() { Decision::Out } else { Decision::Open }
     };
     let is_barred = |part: &super::PartModel| part.versions.is_empty() && part.offer.essential;
     if model.parts.iter().any(is_barred) {

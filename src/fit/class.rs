@@ -39,7 +39,10 @@ pub struct HomePlan {
 pub enum SessionPlan {
     Fits(FittedHome),
     /// Why what must stay can’t be done, by part, and the one thing that would change it.
-    Unfit { why: Vec<(usize, Why)>, one_thing: Option<OneThing> },
+    Unfit {
+        why: Vec<(usize, Why)>,
+        one_thing: Option<OneThing>,
+    },
 }
 
 /// A session as it is done in a home.
@@ -79,22 +82,19 @@ pub fn plan_class(pack: &Pack, sessions: &[&Session], homes: &[Home]) -> ClassPl
     ClassPlan { homes, lend, rethink, cupboard }
 }
 
-fn plan_home(
-    facts: &[SessionFacts<'_>],
-    home: &Home,
-    cupboard: &Cupboard,
-) -> (HomePlan, Lending) {
+fn plan_home(facts: &[SessionFacts<'_>], home: &Home, cupboard: &Cupboard) -> (HomePlan, Lending) {
     let stock = cupboard.stock_of(home);
     let models: Vec<_> = facts.iter().map(|facts| facts.model(home, stock.clone())).collect();
-    let sessions = facts.iter().zip(&models).map(|(facts, (model, versions))| {
-        match plan_choice(model) {
-            Ok(choice) => SessionPlan::Fits(fitted(facts, home, cupboard, (model, versions), choice)),
+    let sessions =
+        facts.iter().zip(&models).map(|(facts, (model, versions))| match plan_choice(model) {
+            Ok(choice) => {
+                SessionPlan::Fits(fitted(facts, home, cupboard, (model, versions), choice))
+            }
             Err(_) => SessionPlan::Unfit {
                 why: why_unfit(facts, home, model),
                 one_thing: plan_one_thing(facts, home, cupboard),
             },
-        }
-    });
+        });
     let sessions = sessions.collect();
     let models: Vec<_> = models.into_iter().map(|(model, _)| model).collect();
     let lending = plan_lending(&models, &cupboard.lendable());

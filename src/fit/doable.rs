@@ -112,7 +112,7 @@ impl<'p> SessionFacts<'p> {
         version: &PartVersion<'_>,
         home: &Home,
     ) -> Refused {
-        self.check_people(version, home)?;
+        check_people(version, home)?;
         let ask = |floor: &HomeFloor| self.check_floor(part, version, home, floor);
         let asked: Vec<Result<(), Why>> = home.floors.iter().map(ask).collect();
         let fitting: Vec<usize> = (0..asked.len()).filter(|at| asked[*at].is_ok()).collect();
@@ -122,17 +122,6 @@ impl<'p> SessionFacts<'p> {
         // The floor that comes nearest says most: reasons stand in the order in which they are looked at.
         let nearest = asked.into_iter().filter_map(Result::err).max_by_key(rank);
         Err(nearest.unwrap_or(Why::Floor(self.length(), self.width())))
-    }
-
-    fn check_people(&self, version: &PartVersion<'_>, home: &Home) -> Result<(), Why> {
-        let is_seated = version.is_for(Suited::Seated);
-        if home.has_need(HomeNeed::Seated) && !is_seated {
-            return Err(Why::Seated);
-        }
-        match version.helpers.saturating_sub(home.helpers) {
-            0 => Ok(()),
-            more => Err(Why::Helpers(more)),
-        }
     }
 
     fn check_floor(
@@ -257,6 +246,17 @@ fn helpers_for(session: &Session, part: &Part, alternative: Option<&Alternative>
     let partners = partners.max(u32::from(is_for(Suited::Partner)));
     let adult = u32::from(session.adult.is_some() || part.adult.is_some());
     partners.max(adult)
+}
+
+fn check_people(version: &PartVersion<'_>, home: &Home) -> Result<(), Why> {
+    let is_seated = version.is_for(Suited::Seated);
+    if home.has_need(HomeNeed::Seated) && !is_seated {
+        return Err(Why::Seated);
+    }
+    match version.helpers.saturating_sub(home.helpers) {
+        0 => Ok(()),
+        more => Err(Why::Helpers(more)),
+    }
 }
 
 /// As written is best, but for a child whom another version is made for.

@@ -35,11 +35,7 @@ pub(super) fn left_out(
 
 /// Why a session can’t be done: what stands in the way of the parts that must stay, else their time, else what
 /// stands in the way of all the others.
-pub(super) fn why_unfit(
-    facts: &SessionFacts<'_>,
-    home: &Home,
-    model: &Model,
-) -> Vec<(usize, Why)> {
+pub(super) fn why_unfit(facts: &SessionFacts<'_>, home: &Home, model: &Model) -> Vec<(usize, Why)> {
     let parts = || 0..model.parts.len();
     let bar = |part: usize| Some((part, what_bars(facts, home, model, part)?));
     let is_essential = |part: &usize| model.parts[*part].offer.essential;
@@ -118,7 +114,10 @@ fn wants_alone(model: &Model, part: usize) -> (Vec<usize>, Vec<Want>) {
 fn most_like(facts: &SessionFacts<'_>, part: usize, choice: &Choice) -> Option<usize> {
     let movements = |at: usize| &facts.parts[at].part.movements;
     let shared = |other: usize| {
-        movements(other).iter().filter(|m| movements(part).iter().any(|n| n.value == m.value)).count()
+        movements(other)
+            .iter()
+            .filter(|m| movements(part).iter().any(|n| n.value == m.value))
+            .count()
     };
     let kept = (0..choice.parts.len()).filter(|other| choice.parts[*other].is_some());
     let best = kept.max_by_key(|other| (shared(*other), usize::MAX - other))?;

@@ -16,9 +16,16 @@ pub enum OneThing {
     /// A slot so long.
     Minutes(Duration),
     /// So much more each way on one of the home’s floors, counted from 0.
-    MoreFloor { floor: usize, by: Length },
+    MoreFloor {
+        floor: usize,
+        by: Length,
+    },
     /// A floor such as the session asks for.
-    Floor { length: Length, width: Length, place: Whereabouts },
+    Floor {
+        length: Length,
+        width: Length,
+        place: Whereabouts,
+    },
     Helper,
     /// Versions of its parts for a child who sits, or for a home that must be quiet.
     Version(HomeNeed),

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use super::model::WantModel;
 use crate::homes::Home;
-use crate::pack::{Need, Session, Substitute};
+use crate::pack::{Need, Pack, Session, Substitute};
 use crate::plan::assign::Suit;
 use crate::plan::{Figures, HomeThings, misfits};
 
@@ -35,6 +35,15 @@ struct Shelved {
 }
 
 impl Cupboard {
+    /// Every thing that any session of a pack can use.
+    pub fn of_pack(pack: &Pack) -> Self {
+        let mut cupboard = Self::default();
+        for session in &pack.sessions {
+            cupboard.wants_of(session);
+        }
+        cupboard
+    }
+
     /// Numbers the things of one more session and gives its wants.
     pub(super) fn wants_of(&mut self, session: &Session) -> Vec<WantModel> {
         let want = |need: &Need| WantModel {
@@ -116,9 +125,8 @@ impl Cupboard {
 
     /// What a home has. A thing without a number counts as many as a usual home has, or one.
     pub(super) fn stock_of(&self, home: &Home) -> Vec<u32> {
-        let usual = |thing: &Shelved| match thing.is_household {
-            true => thing.at_home.unwrap_or(ENOUGH),
-            false => 0,
+        let usual = |thing: &Shelved| {
+            if thing.is_household { thing.at_home.unwrap_or(ENOUGH) } else { 0 }
         };
         let mut stock: Vec<u32> = self.things.iter().map(usual).collect();
         for owned in &home.things {

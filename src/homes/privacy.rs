@@ -60,7 +60,7 @@ fn is_date(word: &str) -> bool {
     let is_number = |part: &&str| {
         (1..=4).contains(&part.len()) && part.bytes().all(|byte| byte.is_ascii_digit())
     };
-    parts.len() == 3 && parts.iter().all(|part| is_number(part))
+    parts.len() == 3 && parts.iter().all(is_number)
 }
 
 /// Whether a code could be no name: up to 16 letters, digits and hyphens, with a digit among them.
@@ -75,7 +75,8 @@ mod tests {
 
     #[test]
     fn people_are_seen() {
-        for heading in ["Name", "first_name", "E-Mail", "Date of birth", "DOB", "pupil", "Vorname"] {
+        for heading in ["Name", "first_name", "E-Mail", "Date of birth", "DOB", "pupil", "Vorname"]
+        {
             assert!(personal_heading(heading).is_some(), "{heading}");
         }
         for heading in ["code", "minutes", "floor length", "things", "needs", "reads"] {

@@ -78,7 +78,8 @@ impl List<'_> {
         let mut cursor = start;
         let cell = |cell: &str| {
             let found = self.text.get(cursor..end).and_then(|rest| rest.find(cell));
-            let (from, to) = found.map_or((start, end), |at| (cursor + at, cursor + at + cell.len()));
+            let (from, to) =
+                found.map_or((start, end), |at| (cursor + at, cursor + at + cell.len()));
             if found.is_some() {
                 cursor = to;
             }
@@ -95,8 +96,7 @@ impl List<'_> {
                        somewhere safe.";
         for (column, head) in heads.iter().enumerate() {
             let cells = rows.iter().filter_map(|row| row.get(column));
-            let by_value =
-                cells.clone().find_map(|cell| Some((cell.place, personal_value(cell)?)));
+            let by_value = cells.clone().find_map(|cell| Some((cell.place, personal_value(cell)?)));
             let found = personal_heading(head).map(|what| (head.place, what)).or(by_value);
             if let Some((place, what)) = found {
                 let says = format!("The column “{}” looks like {what}.", head.value);
@@ -163,7 +163,11 @@ impl List<'_> {
         let mut known = BTreeSet::new();
         let twice = homes.iter().filter(|home| !known.insert(home.code.to_lowercase()));
         for place in twice.map(|home| home.code.place).collect::<Vec<_>>() {
-            self.refuse(place, "This code stands in the list twice.", "Give each home its own code.");
+            self.refuse(
+                place,
+                "This code stands in the list twice.",
+                "Give each home its own code.",
+            );
         }
     }
 }
@@ -192,7 +196,8 @@ impl Row<'_, '_> {
             return Some(code.clone());
         }
         let says = format!("“{}” may be a name.", code.value);
-        let way_out = "Write a code of letters, digits and hyphens with a digit in it, such as H07.";
+        let way_out =
+            "Write a code of letters, digits and hyphens with a digit in it, such as H07.";
         self.refuse("code", code.place, &says, way_out);
         None
     }
@@ -287,13 +292,12 @@ impl Row<'_, '_> {
         let words = cell.split([';', ',', '|']).map(|word| word.trim().to_lowercase());
         let mut needs = BTreeSet::new();
         for word in words.filter(|word| !word.is_empty()) {
-            match HomeNeed::ALL.iter().find(|need| need.word() == word) {
-                Some(need) => drop(needs.insert(*need)),
-                None => {
-                    let says = format!("“{word}” is not a need that is known.");
-                    let way_out = format!("Choose from: {}.", HomeNeed::WORDS.join(", "));
-                    self.refuse("needs", cell.place, &says, &way_out);
-                }
+            if let Some(need) = HomeNeed::ALL.iter().find(|need| need.word() == word) {
+                needs.insert(*need);
+            } else {
+                let says = format!("“{word}” is not a need that is known.");
+                let way_out = format!("Choose from: {}.", HomeNeed::WORDS.join(", "));
+                self.refuse("needs", cell.place, &says, &way_out);
             }
         }
         needs

@@ -99,9 +99,15 @@ fn refuse_people(node: &Node, desk: &mut Desk) {
                     refuse(field.key_place, what);
                 }
             }
-            fields.iter().for_each(|field| refuse_people(&field.node, desk));
+            for field in fields {
+                refuse_people(&field.node, desk);
+            }
         }
-        Value::List(items) => items.iter().for_each(|item| refuse_people(item, desk)),
+        Value::List(items) => {
+            for item in items {
+                refuse_people(item, desk);
+            }
+        }
         Value::Empty => {}
     }
 }
@@ -109,7 +115,8 @@ fn refuse_people(node: &Node, desk: &mut Desk) {
 fn home_of(doc: HomeDoc, desk: &mut Desk) -> Option<Home> {
     if !is_code(&doc.code) {
         let says = format!("“{}” may be a name.", doc.code.value);
-        let way_out = "Write a code of letters, digits and hyphens with a digit in it, such as H07.";
+        let way_out =
+            "Write a code of letters, digits and hyphens with a digit in it, such as H07.";
         desk.refuse(doc.code.place, says, way_out);
         return None;
     }

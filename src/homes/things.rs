@@ -1,15 +1,24 @@
 //! Things of a home, as a family counts them: “8 pairs of rolled socks; phone timer; 2 × tea towel”.
 
+use std::collections::BTreeSet;
+
 use super::{Home, HomeThing};
 use crate::finding::{Finding, Severity};
 use crate::fit::Cupboard;
+use crate::pack::Pack;
 use crate::place::Place;
 use crate::read::nearest;
 
 /// The things of a cell, apart by semicolons, bars or commas.
 pub fn read_things(cell: &str, place: Place) -> Vec<HomeThing> {
     let things = cell.split([';', '|', ',', '\n']).map(str::trim);
-    things.filter(|thing| !thing.is_empty()).map(|thing| read_thing(thing, place)).collect()
+    let places = things.filter(|thing| !thing.is_empty()).map(|thing| {
+        let at = cell.find(thing).and_then(|at| u32::try_from(at).ok()).unwrap_or(0);
+        let start = (place.start + at).min(place.end);
+        let long = u32::try_from(thing.len()).unwrap_or(0);
+        (thing, Place { start, end: (start + long).min(place.end), ..place })
+    });
+    places.map(|(thing, place)| read_thing(thing, place)).collect()
 }
 
 /// One thing with its number, if it has one.
@@ -29,11 +38,16 @@ pub fn read_thing(written: &str, place: Place) -> HomeThing {
     HomeThing { name: rest.join(" "), count, place }
 }
 
-/// Warns of things that no session knows: they are left unused, which may be a slip of the pen.
-pub fn check_things(homes: &[Home], cupboard: &Cupboard) -> Vec<Finding> {
+/// Warns of things that no session of the pack knows, each once: they are left unused, which may be a slip of
+/// the pen.
+pub fn check_things(homes: &[Home], pack: &Pack) -> Vec<Finding> {
+    let cupboard = Cupboard::of_pack(pack);
     let names: Vec<&str> = cupboard.names().collect();
+    let mut said = BTreeSet::new();
     let things = homes.iter().flat_map(|home| &home.things);
-    let unknown = things.filter(|thing| cupboard.find(&thing.name).is_none());
+    let unknown = things.filter(|thing| {
+        cupboard.find(&thing.name).is_none() && said.insert(thing.name.to_lowercase())
+    });
     let warn = |thing: &HomeThing| Finding {
         code: "homes-thing-unknown",
         severity: Severity::Warning,

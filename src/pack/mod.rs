@@ -21,7 +21,8 @@ pub use filling::filled_mass;
 pub use id::SessionId;
 pub use lead::Lead;
 pub use part::{
-    Alternative, Fault, Measure, Part, PartKind, PartLengths, Points, PointsFormula, Reference, ThrowRules,
+    Alternative, Fault, Measure, Part, PartKind, PartLengths, Points, PointsFormula, Reference,
+    ThrowRules,
 };
 pub use part_space::{FlightSaid, PartSpace};
 pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};

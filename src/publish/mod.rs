@@ -199,9 +199,7 @@ impl Workshop {
     /// Where the disk refuses.
     pub fn repeat(&self, path: &str, from: &str) -> Result<(), PublishFault> {
         let (to, from) = (self.make_room(path)?, self.fresh.join(from));
-        fs::hard_link(&from, &to)
-            .or_else(|_| fs::copy(&from, &to).map(drop))
-            .map_err(refused(&to))
+        fs::hard_link(&from, &to).or_else(|_| fs::copy(&from, &to).map(drop)).map_err(refused(&to))
     }
 
     fn make_room(&self, path: &str) -> Result<PathBuf, PublishFault> {
@@ -222,7 +220,9 @@ impl Workshop {
         let listed = self.listed.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
         let list: String = listed.iter().map(|path| format!("{path}\n")).collect();
         let to = self.fresh.join(LIST);
-        fs::create_dir_all(&self.fresh).and_then(|()| fs::write(&to, list)).map_err(refused(&to))?;
+        fs::create_dir_all(&self.fresh)
+            .and_then(|()| fs::write(&to, list))
+            .map_err(refused(&to))?;
         swap_in(&self.fresh, self.target, self.room)
     }
 }

@@ -171,7 +171,10 @@ impl<'p> ClassPress<'p> {
 
     fn lend_section(&self, homes: &[Home], plan: &ClassPlan) -> ClassSection {
         let words = &self.words;
-        let all = plan.lend.iter().map(|things| ClassEntry::Tick(things_list(std::slice::from_ref(things))));
+        let all = plan
+            .lend
+            .iter()
+            .map(|things| ClassEntry::Tick(things_list(std::slice::from_ref(things))));
         let lent = homes.iter().zip(&plan.homes).filter(|(_, plan)| !plan.lend.is_empty());
         let each = lent.map(|(home, plan)| ClassEntry::Told {
             title: home.code.value.clone(),
@@ -182,7 +185,9 @@ impl<'p> ClassPress<'p> {
         let about = match (entries.is_empty(), is_least) {
             (true, _) => words.say("fit-lend-nothing"),
             (false, true) => words.say("fit-lend-how"),
-            (false, false) => format!("{} {}", words.say("fit-lend-how"), words.say("things-once-unproven")),
+            (false, false) => {
+                format!("{} {}", words.say("fit-lend-how"), words.say("things-once-unproven"))
+            }
         };
         ClassSection { heading: words.say("fit-lend"), about, entries }
     }
@@ -224,11 +229,20 @@ impl<'p> ClassPress<'p> {
     fn about_home(&self, home: &Home) -> String {
         let words = &self.words;
         let minutes = hold_together(&home.minutes.to_string());
-        let mut said = vec![words.say_with("fit-home-minutes", &[("time", Filling::Text(&minutes))])];
+        let mut said =
+            vec![words.say_with("fit-home-minutes", &[("time", Filling::Text(&minutes))])];
         said.extend(home.needs.iter().map(|need| words.say(need_key(*need))));
-        said.push(words.say(if home.reads == Reads::Paper { "fit-reads-paper" } else { "fit-reads-phone" }));
-        if let Some(language) = home.language.as_ref().filter(|own| **own != self.pack.language.value) {
-            said.push(words.say_with("fit-home-language", &[("language", Filling::Text(language))]));
+        said.push(words.say(if home.reads == Reads::Paper {
+            "fit-reads-paper"
+        } else {
+            "fit-reads-phone"
+        }));
+        if let Some(language) =
+            home.language.as_ref().filter(|own| **own != self.pack.language.value)
+        {
+            said.push(
+                words.say_with("fit-home-language", &[("language", Filling::Text(language))]),
+            );
         }
         format!("{}.", said.join(", "))
     }
@@ -255,8 +269,7 @@ impl<'p> ClassPress<'p> {
     /// What differs from the session as written, and what serves it.
     fn fitted_lines(&self, session: &Session, fitted: &FittedHome) -> Vec<String> {
         let words = &self.words;
-        let mut lines: Vec<String> =
-            left_out_sentences(&fitted.left_out, session, words);
+        let mut lines: Vec<String> = left_out_sentences(&fitted.left_out, session, words);
         for (part, version) in session.parts.iter().zip(&fitted.versions) {
             let Some(other) = version.and_then(|version| version.checked_sub(1)) else { continue };
             let suits = &part.alternatives[other].suits;
@@ -318,8 +331,10 @@ impl<'p> ClassPress<'p> {
     /// Where a template of the pack's own look can't be used.
     pub fn render_survey(&self, plan: &ClassPlan) -> Result<Bundle, RenderFault> {
         let words = &self.words;
-        let fill = |keys: &[&str]| keys.iter().map(|key| ClassEntry::Fill(words.say(key))).collect();
-        let tick = |keys: &[&str]| keys.iter().map(|key| ClassEntry::Tick(words.say(key))).collect();
+        let fill =
+            |keys: &[&str]| keys.iter().map(|key| ClassEntry::Fill(words.say(key))).collect();
+        let tick =
+            |keys: &[&str]| keys.iter().map(|key| ClassEntry::Tick(words.say(key))).collect();
         let section = |heading: &str, about: &str, entries: Vec<ClassEntry>| ClassSection {
             heading: words.say(heading),
             about: if about.is_empty() { String::new() } else { words.say(about) },
@@ -346,7 +361,11 @@ impl<'p> ClassPress<'p> {
             sections: vec![
                 section("fit-ask-code", "fit-ask-code-how", fill(&["fit-ask-code-line"])),
                 section("fit-ask-time", "", fill(&["fit-ask-minutes", "fit-ask-helpers"])),
-                section("fit-ask-needs", "", tick(&["fit-ask-seated", "fit-ask-low-vision", "fit-ask-quiet"])),
+                section(
+                    "fit-ask-needs",
+                    "",
+                    tick(&["fit-ask-seated", "fit-ask-low-vision", "fit-ask-quiet"]),
+                ),
                 section("fit-ask-reads", "", {
                     let mut entries: Vec<ClassEntry> = tick(&["fit-ask-paper", "fit-ask-phone"]);
                     entries.push(ClassEntry::Fill(words.say("fit-ask-language")));
@@ -358,7 +377,8 @@ impl<'p> ClassPress<'p> {
             ],
         };
         let none = ClassTable::default();
-        let mut bundle = self.page_and_sheet(("survey", "survey.html", "survey.pdf"), &sheet, &none)?;
+        let mut bundle =
+            self.page_and_sheet(("survey", "survey.html", "survey.pdf"), &sheet, &none)?;
         bundle.insert("survey.csv".into(), format!("{}\r\n", HEADINGS.join(",")).into_bytes());
         Ok(bundle)
     }

@@ -19,7 +19,9 @@ pub fn why_phrase(why: &Why, session: &Session, words: &Words) -> String {
         Why::Surface => words.say("fit-why-surface"),
         Why::Time => words.say("fit-why-time"),
         Why::Short => words.say("fit-why-short"),
-        Why::Helpers(count) => words.say_with("fit-why-helpers", &[("count", Filling::Count(*count))]),
+        Why::Helpers(count) => {
+            words.say_with("fit-why-helpers", &[("count", Filling::Count(*count))])
+        }
         Why::Place(place) => say_text(words, "fit-why-place", "place", &place_of(*place, words)),
         Why::Headroom(height) => {
             say_text(words, "fit-why-headroom", "height", &hold_together(&height.to_string()))
@@ -104,7 +106,8 @@ fn one_thing_phrase(one: &OneThing, words: &Words) -> String {
             say_text(words, "fit-one-minutes", "time", &hold_together(&minutes.to_string()))
         }
         OneThing::MoreFloor { floor, by } => {
-            let (floor, by) = (u32::try_from(*floor + 1).unwrap_or(1), hold_together(&by.to_string()));
+            let (floor, by) =
+                (u32::try_from(*floor + 1).unwrap_or(1), hold_together(&by.to_string()));
             let with = [("floor", Filling::Count(floor)), ("by", Filling::Text(&by))];
             words.say_with("fit-one-more-floor", &with)
         }

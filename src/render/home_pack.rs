@@ -61,9 +61,10 @@ pub(super) fn session_of_home(
     Session {
         slot: Placed::new(fitted.choice.total(), session.slot.place),
         needs: needs_of_home(session, fitted, &kept),
-        space: session.space.as_ref().map(|space| {
-            Placed::new(space_of_home(&space.value, fitted, home), space.place)
-        }),
+        space: session
+            .space
+            .as_ref()
+            .map(|space| Placed::new(space_of_home(&space.value, fitted, home), space.place)),
         parts,
         adult,
         ..session.clone()
@@ -80,7 +81,7 @@ pub(super) fn key_of(session: &Session, fitted: &FittedHome) -> String {
     format!("{} {:?} {chosen:?} {served:?} {space:?}", session.id, fitted.versions)
 }
 
-fn alternative_of<'p>(part: &'p Part, version: Option<usize>) -> Option<&'p Alternative> {
+fn alternative_of(part: &Part, version: Option<usize>) -> Option<&Alternative> {
     part.alternatives.get(version?.checked_sub(1)?)
 }
 
@@ -173,7 +174,11 @@ fn need_of_home(
     let enough = |substitute: &Substitute| Substitute { at_home: None, ..substitute.clone() };
     let substitutes = need.substitutes.iter().filter(stands_in).map(enough).collect();
     let thing = need.thing.as_ref().map(|thing| {
-        Arc::new(Thing { household: thing.household || is_itself, at_home: None, ..(**thing).clone() })
+        Arc::new(Thing {
+            household: thing.household || is_itself,
+            at_home: None,
+            ..(**thing).clone()
+        })
     });
     Some(Need {
         count: served.iter().map(|things| things.count).sum::<u32>().max(1),
@@ -204,10 +209,8 @@ fn space_of_home(space: &Space, fitted: &FittedHome, home: &Home) -> Space {
 }
 
 fn take_floor(space: &mut Space, floor: &HomeFloor) {
-    let (long, short) = (
-        floor.floor.length.max(floor.floor.width),
-        floor.floor.length.min(floor.floor.width),
-    );
+    let (long, short) =
+        (floor.floor.length.max(floor.floor.width), floor.floor.length.min(floor.floor.width));
     let holds = space.length.value <= long && space.width.value <= short;
     if !holds || floor.floor.notch.is_some() {
         (space.length.value, space.width.value) = (floor.floor.length, floor.floor.width);

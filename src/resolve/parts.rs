@@ -1,13 +1,14 @@
 //! The parts of a session in the order they are done.
 
 use crate::pack::{
-    Alternative, Fault, FlightSaid, Measure, Part, PartKind, PartLengths, PartSpace, Points, PointsFormula,
-    Reference, ThrowRules,
+    Alternative, Fault, FlightSaid, Measure, Part, PartKind, PartLengths, PartSpace, Points,
+    PointsFormula, Reference, ThrowRules,
 };
 use crate::place::Placed;
 use crate::quantity::Decimal;
 use crate::read::part_file::{
-    AlternativeDoc, FlightDoc, FormulaDoc, MeasureDoc, PartDoc, PartSpaceDoc, PointsDoc, ReferenceDoc, ThrowDoc,
+    AlternativeDoc, FlightDoc, FormulaDoc, MeasureDoc, PartDoc, PartSpaceDoc, PointsDoc,
+    ReferenceDoc, ThrowDoc,
 };
 use crate::read::session_file::SessionDoc;
 use crate::read::words::Effort;

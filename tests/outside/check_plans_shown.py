@@ -21,7 +21,7 @@ from check_time import seconds, slot_seconds, spoken, total_seconds, with_class,
 from paper import words_on
 from program import BENCH_ROOM, DEMO, published
 from session_text import blocks_of, line_of, parts_of, read_yaml, session_files, squeezed
-from stress_pack import write_yaml
+from stress_pack import bare, write_yaml
 
 AGAINST = "PyYAML with sums and simulations by the second, scipy.optimize.milp, textstat, pdftotext"
 
@@ -90,7 +90,7 @@ def longest_still(film):
 
 
 def check_effort(tally, name, session, plans, moderate_from):
-    film, titles = every_second(session, moderate_from), [line_of(part["title"]) for _, part in parts_of(session)]
+    film, titles = every_second(session, moderate_from), [straight(line_of(part["title"])) for _, part in parts_of(session)]
     summed = collections.Counter(what for _, what in film)
     label = with_class(plans, "effort-bar")[0].get("aria-label")
     shown = dict(piece.lower().split(" ", 1) for piece in label.split(", "))
@@ -99,20 +99,29 @@ def check_effort(tally, name, session, plans, moderate_from):
     share = half_up(Fraction(100 * (summed["moderate"] + summed["vigorous"]), ACTIVE_A_DAY))
     tally.holds(f"{name}: {share} % of the WHO’s day", f"is {share} % of the 60 minutes" in said[0], said[0])
     still, at = longest_still(film)
-    tally.holds(f"{name}: still for {spoken(still)} in {titles[at]}", f" is {spoken(still)}, in “{straight(titles[at])}”" in said[1], said[1])
-    ratios, likened = [], []
-    for title, (_, part) in zip(titles, parts_of(session)):
-        time = part["time"] if isinstance(part["time"], dict) else {}
-        work, rest = work_seconds(time) if time else 0, seconds(time.get("rest", ""))
-        if int(time.get("rounds", 1)) > 1 and rest:
-            ratio = float(Fraction(half_up(Fraction(10 * rest, work)), 10))
-            ratios.append(straight(f"{title}: {spoken(work)} of work to {spoken(rest)} of rest (1 : {ratio:g})."))
-        if "compendium" in part:
-            band = band_of({"compendium": part["compendium"]}, moderate_from)
-            likened.append((straight(f"{title} is like “{part['compendium']}”"), f": {METS[straight(part['compendium'])]:g} MET, {band} (moderate from {moderate_from:g})"))
-    tally.same(f"{name}: work against rest", [line for line in said if " of work to " in line], ratios)
-    shown = [line for line in said if " MET, " in line]
-    tally.holds(f"{name}: likened", len(shown) == len(likened) and all(a in line and b in line for (a, b), line in zip(likened, shown)), f"{shown} {likened}")
+    tally.holds(f"{name}: still for {spoken(still)} in {titles[at]}", f" is {spoken(still)}, in “{titles[at]}”" in said[1], said[1])
+    rhythms = [rhythm_of(title, part) for title, (_, part) in zip(titles, parts_of(session))]
+    tally.same(f"{name}: work against rest", [line for line in said if " of work to " in line], list(filter(None, rhythms)))
+    likened = [likened_of(title, part, moderate_from) for title, (_, part) in zip(titles, parts_of(session)) if "compendium" in part]
+    shown = [re.match(r"(.+) in the 2011 Compendium .*?: (.+?\))\. ", line) for line in said if " MET, " in line]
+    tally.same(f"{name}: likened to", [found and found.groups() for found in shown], likened)
+
+
+def rhythm_of(title, part):
+    """The sentence for a part with rests between rounds; the ratio to the next tenth."""
+    time = part["time"] if isinstance(part["time"], dict) else {}
+    if int(time.get("rounds", 1)) == 1 or not seconds(time.get("rest", "")):
+        return None
+    work, rest = work_seconds(time), seconds(time["rest"])
+    ratio = half_up(Fraction(10 * rest, work)) / 10
+    return f"{title}: {spoken(work)} of work to {spoken(rest)} of rest (1 : {ratio:g})."
+
+
+def likened_of(title, part, moderate_from):
+    """What a part is likened to, and that entry’s figure and band, whatever effort the part itself names."""
+    band = band_of({"compendium": part["compendium"]}, moderate_from)
+    like = straight(part["compendium"])
+    return f"{title} is like “{like}”", f"{METS[like]:g} MET, {band} (moderate from {moderate_from:g})"
 
 
 # Another time
@@ -197,20 +206,20 @@ def check_slots(tally, name, session, pairs):
     return [off for off in found if off is not None]
 
 
-def pairs_of(element):
-    return [(words(next(pair.iter("dt"))), words(next(pair.iter("dd")))) for pair in element.iter("div")] if element is not None else []
+def pairs_of(tree, name):
+    """The terms of a list with what is said of each; none where there is no such list."""
+    found = [pair for element in with_class(tree, name) for pair in element.iter("div")]
+    return [(words(next(pair.iter("dt"))), words(next(pair.iter("dd")))) for pair in found]
 
 
 # Things
 
 def span_of(text):
-    """"40-100 g" → (40, 100) in grams or centimetres; an end that is open is None."""
+    """"40-100 g" → (40, 100) in grams, centimetres or millilitres; an end that is open is None."""
     if text is None:
         return None
-    figures = [float(number) * UNITS[unit] if unit else float(number) for number, unit in re.findall(r"([\d.]+)\s*([a-z]+)?", re.sub(r"at (most|least)", "", text))]
-    units = [unit for _, unit in re.findall(r"([\d.]+)\s*([a-z]+)?", re.sub(r"at (most|least)", "", text))]
-    if len(figures) == 2 and not units[0]:
-        figures[0] *= UNITS[units[1]]
+    written = re.findall(r"([\d.]+)\s*(m?[gm]|kg|cm|ml|l)?(?![a-z])", text)
+    figures = [float(number) * UNITS[unit or written[-1][1]] for number, unit in written]
     return (None, figures[0]) if "at most" in text else (figures[0], None) if "at least" in text else (figures[0], figures[-1])
 
 
@@ -245,7 +254,7 @@ def candidates(need, shared):
     instead = need.get("instead") or own.get("instead") or []
     if own.get("household") == "true" or not instead:
         return [({**own, "thing": need["need"]}, 0)]
-    unknown = lambda thing: sum(key in need and key not in thing for key in ("mass", "size")) - ("mass" in need and "mass" not in thing and "filling" in thing)
+    unknown = lambda thing: ("mass" in need and mass_of(thing) is None) + ("size" in need and "size" not in thing)
     return [(thing, place + 10 * unknown(thing)) for place, thing in enumerate(instead) if suits(need, thing)]
 
 
@@ -280,10 +289,10 @@ class Cupboard:
         """"2 slippers, wall" → {place: count}; None where a name is not among those that may stand here."""
         found = {}
         while text:
-            fits = [(len(form), place, count, form) for place in among for count, form in self.forms(place) if text == form or text.startswith(form + ", ")]
+            fits = [(len(form), place, count) for place in among for count, form in self.forms(place) if f"{text}, ".startswith(form + ", ")]
             if not fits:
                 return None
-            length, place, count, _ = max(fits)
+            length, place, count = max(fits)
             found[place], text = count, text[length:].removeprefix(", ")
         return found
 
@@ -391,13 +400,15 @@ def check_figures(tally, name, session, figures):
 def random_part(dice, title):
     """Every way to write a time, a bound and an effort."""
     rounds = dice.choice([1, 1, 2, 3, 6])
-    time = {"work": f"{dice.randint(10, 150)} s"} if dice.random() < 0.7 else {"counts": str(dice.randint(16, 128)), "tempo": str(dice.randint(60, 140))}
+    counted = {"counts": str(dice.randint(16, 128)), "tempo": str(dice.randint(60, 140))}
+    time = counted if dice.random() < 0.3 else {"work": f"{dice.randint(10, 150)} s"}
     for key, most in (("explain", 90), ("set_up", 60), ("recover", 60)):
         time |= {key: f"{dice.randint(1, most)} s"} if dice.random() < 0.5 else {}
     time |= {"rounds": str(rounds), **({"rest": f"{dice.randint(5, 60)} s"} if rounds > 1 else {})}
     time = time if dice.random() < 0.8 else f"{dice.randint(1, 6)} min"
     usual = total_seconds(time)
-    part = {"title": title, "time": time, "how": "Walk round the room and come back to your place. Then look at the wall.", "worth": str(dice.randint(1, 5))}
+    how = "Walk round the room and come back to your place. Then look at the wall."
+    part = {"title": title, "time": time, "how": how, "worth": str(dice.randint(1, 5))}
     part |= {"compendium": dice.choice(list(METS)).replace("'", "’")} if dice.random() < 0.5 else {}
     part |= {"effort": dice.choice(["rest", "light", "moderate", "vigorous"])} if "compendium" not in part or dice.random() < 0.4 else {}
     part |= {"shortest": f"{dice.randint(max(1, usual // 3), usual)} s"} if dice.random() < 0.6 else {}
@@ -420,7 +431,9 @@ def random_needs(dice, shared, titles, least):
     for thing in dice.sample(shared, dice.randint(2, 6)):
         need = {"need": thing["name"], "count": str(least + dice.randint(0, 3)), "for": dice.sample(titles, dice.randint(1, len(titles)))}
         need |= {"optional": "true"} if dice.random() < 0.15 else {}
-        need |= {"mass": f"at most {math.ceil(max(mass_of(t)[1] for t in thing['instead']))} g", "soft": "true", "must_be": ["flat"]} if "instead" in thing else {}
+        if "instead" in thing:
+            heaviest = math.ceil(max(mass_of(other)[1] for other in thing["instead"]))
+            need |= {"mass": f"at most {heaviest} g", "soft": "true", "must_be": ["flat"]}
         yield need
 
 
@@ -438,9 +451,9 @@ def make_invented_pack(name, dice, at_home):
         total = sum(total_seconds(part["time"]) for part in [first, *middle, last])
         if not number:
             parts["standing"] = {"state": "retired", "by": ["AB"], "on": "2026-01-01"}
-        write_yaml(pack / f"invented-{number}.yaml", {
-            "title": f"Invented {number}", "summary": "Nothing more.", "ages": "8-11", "minutes": spoken(total), "activity": "games",
-            "space": {"length": "2 m", "width": "2 m"}, "success": ["I can."], "equipment": list(random_needs(dice, shared, titles, 1 if number else 5)), **parts})
+        needs = list(random_needs(dice, shared, titles, 1 if number else 5))
+        session = {**bare(), "title": f"Invented {number}", "ages": "8-11", "minutes": spoken(total), "equipment": needs, **parts}
+        write_yaml(pack / f"invented-{number}.yaml", session)
     return pack
 
 
@@ -458,16 +471,18 @@ def check_pack(tally, name, pack):
             continue
         plans = with_class(lesson, "plans")[0]
         check_effort(tally, n, session, plans, float(about.get("moderate_from", "4")))
-        worths += check_slots(tally, n, session, pairs_of(next(iter(with_class(plans, "pairs")), None)))
+        worths += check_slots(tally, n, session, pairs_of(plans, "pairs"))
         if n in offered:
-            worths += check_slots(tally, f"{n}’s page", session, pairs_of(next(iter(with_class(read_page(folder / f"sessions/{n}.html"), "slots")), None)))
+            page = read_page(folder / f"sessions/{n}.html")
+            worths += check_slots(tally, f"{n}’s page", session, pairs_of(page, "slots"))
         table = [table for table in with_class(plans, "table") if table.get("aria-label", "").startswith("Things to gather")]
         lacking += check_things(tally, n, session, shared, table[0]) if session.get("equipment") and tally.same(f"{n}: things", len(table), 1) else 0
-        grades.append(check_figures(tally, n, session, dict(pairs_of(with_class(plans, "figures")[0]))))
+        grades.append(check_figures(tally, n, session, dict(pairs_of(plans, "figures"))))
     check_gathering(tally, name, offered, shared, folder)
     grades = [off for off in grades if off is not None]
-    tally.note(f"{name}: {len(sessions)} sessions, effort equal to the second; {len(worths)} slots as shown, largest difference in worth from milp {max(worths, default=0)}; "
-               f"{lacking} things too few, as in milp; grades of {len(grades)} sessions, furthest from textstat {max(map(abs, grades), default=0):.2f}")
+    tally.note(f"{name}: {len(sessions)} sessions, effort equal to the second; {len(worths)} slots as shown, largest difference "
+               f"in worth from milp {max(worths, default=0)}; {lacking} things too few, as in milp; grades of {len(grades)} "
+               f"sessions, furthest from textstat {max(map(abs, grades), default=0):.2f}")
 
 
 def check(tally):

@@ -315,7 +315,8 @@ def check_size(tally, what, shape, said):
     left, near, right, far = shape.bounds
     # Our own arc lies a few hundredths of a millimetre within the true one.
     sizes = [{spoken_length(math.ceil(span - 1e-6)), spoken_length(math.ceil(span + 0.02))} for span in (far - near, right - left)]
-    tally.holds(f"{what}: its size", said is not None and all(s in size for s, size in zip(said.split(" × "), sizes)), f"ours {said}, theirs {sizes}")
+    is_right = said is not None and all(one in size for one, size in zip(said.split(" × "), sizes))
+    tally.holds(f"{what}: its size", is_right, f"ours {said}, theirs {sizes}")
 
 
 # The ends of what can be written: no reach and nothing kept clear, a sector of nothing and of a right angle.
@@ -338,9 +339,10 @@ def check_footprints(tally, dice):
             continue
         yes += least < 1
         tally.same(f"{what}: fits {floor}", (f"case-{n}", str(n)) not in unfit, least < 1)
-    tally.holds("footprints: both answers, and few at the very limit", min(yes, FOOTPRINTS - yes) > 40 and undecided < FOOTPRINTS / 10, str((yes, undecided)))
-    tally.note(f"{FOOTPRINTS} footprints of every kind through inspect: sizes to the millimetre and {FOOTPRINTS - undecided} answers the same ({yes} fit); "
-               f"{undecided} throws lie within what the twelve chords of their arc may cut off, and {cut} of them are said to fit")
+    is_varied = min(yes, FOOTPRINTS - yes) > 40 and undecided < FOOTPRINTS / 10
+    tally.holds("footprints: both answers, and few at the very limit", is_varied, str((yes, undecided)))
+    tally.note(f"{FOOTPRINTS} footprints of every kind through inspect: sizes to the millimetre and {FOOTPRINTS - undecided} "
+               f"answers the same ({yes} fit); {undecided} throws lie within what the twelve chords of their arc may cut off, and {cut} of them are said to fit")
 
 
 def check(tally):

@@ -79,7 +79,8 @@ impl Press {
 
     /// Renders sheets for a teacher about a class, and the survey.
     pub fn render_class(&self, pack: &Pack, words: &Words, sheet: &ClassSheet) -> Vec<u8> {
-        let pages = class_sheets::lay_class_sheet(&mut Shaper::new(&self.faces), pack, words, sheet);
+        let pages =
+            class_sheets::lay_class_sheet(&mut Shaper::new(&self.faces), pack, words, sheet);
         let about = About {
             title: sheet.title.clone(),
             author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -96,9 +97,8 @@ fn render_wanted(
     is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
 ) -> Bundle {
     let sessions = publication.pack.sessions.iter().zip(&publication.plans);
-    let sessions: Vec<_> = sessions
-        .filter(|(session, _)| !session.is_retired() && is_wanted(&session.id))
-        .collect();
+    let sessions: Vec<_> =
+        sessions.filter(|(session, _)| !session.is_retired() && is_wanted(&session.id)).collect();
     let bundle = sessions
         .par_iter()
         .map_init(
