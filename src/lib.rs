@@ -14,6 +14,8 @@
 pub mod command;
 pub mod drawing;
 pub mod finding;
+pub mod fit;
+pub mod homes;
 pub mod inspect;
 mod letters;
 pub mod pack;

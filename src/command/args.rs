@@ -26,6 +26,7 @@ pub enum Command {
     Inspect(InspectArguments),
     Progress(ProgressArguments),
     Publish(PublishArguments),
+    Fit(FitArguments),
 }
 
 impl Default for Command {
@@ -127,4 +128,32 @@ pub struct PublishArguments {
     pub as_of: Option<String>,
     #[command(flatten)]
     pub print: PrintArguments,
+}
+
+/// Fits sessions to homes: a pack for each, what to lend, and what to rethink.
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  homeground fit sessions --survey --to survey\n  \
+    homeground fit sessions --homes class.csv --to for-homes")]
+pub struct FitArguments {
+    /// The pack’s folder.
+    #[arg(value_name = "PACK", default_value = "sessions")]
+    pub pack: PathBuf,
+    /// A home (home.yaml) or a class list (class.csv), by codes and never by names.
+    #[arg(long, value_name = "FILE", required_unless_present = "survey")]
+    pub homes: Option<PathBuf>,
+    /// The folder to write to: new, empty, or written to before.
+    #[arg(long, value_name = "DIR")]
+    pub to: PathBuf,
+    /// Only these sessions, by id or folder (games/gull-catch); may be given several times.
+    #[arg(long = "session", value_name = "ID")]
+    pub sessions: Vec<String>,
+    /// Only write the survey that asks families what a class list holds.
+    #[arg(long, conflicts_with = "homes")]
+    pub survey: bool,
+    /// Leave the packs of the homes out: the teacher’s page and sheet only.
+    #[arg(long)]
+    pub teacher_only: bool,
+    /// Fit as if today were this date (2027-09-01).
+    #[arg(long, value_name = "DATE")]
+    pub as_of: Option<String>,
 }

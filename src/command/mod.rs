@@ -3,6 +3,7 @@
 mod args;
 mod console;
 mod draft;
+mod fit;
 mod inspect;
 mod packs;
 mod print_args;
@@ -61,6 +62,7 @@ pub fn run_command() -> Ending {
         Command::Draft(arguments) => draft::run_draft(&arguments, &console),
         Command::Inspect(arguments) => inspect::run_inspect(&arguments, &console),
         Command::Progress(arguments) => progress::run_progress(&arguments, &console),
+        Command::Fit(arguments) => fit::run_fit(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
     }
 }

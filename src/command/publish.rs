@@ -50,7 +50,7 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     Ok(Ending::Well)
 }
 
-fn has_problems(findings: &[Finding]) -> bool {
+pub(super) fn has_problems(findings: &[Finding]) -> bool {
     count_severity(findings, Severity::Problem) > 0
 }
 
@@ -64,7 +64,7 @@ fn kept_message(arguments: &PublishArguments) -> String {
 }
 
 /// Two ticks a session: its pages and its sheets.
-fn progress_bar(sessions: usize, console: &Console) -> ProgressBar {
+pub(super) fn progress_bar(sessions: usize, console: &Console) -> ProgressBar {
     let target = if console.is_terminal {
         ProgressDrawTarget::stderr()
     } else {

@@ -24,7 +24,8 @@ pub use fitness::{Fault as MisfitFault, Figures, Misfit, misfits};
 pub use id::SessionId;
 pub use lead::Lead;
 pub use part::{
-    Fault, Measure, Part, PartKind, PartLengths, Points, PointsFormula, Reference, ThrowRules,
+    Alternative, Fault, Measure, Part, PartKind, PartLengths, Points, PointsFormula, Reference,
+    ThrowRules,
 };
 pub use part_space::{FlightSaid, PartSpace};
 pub use printing::{PrintWishes, Printing};

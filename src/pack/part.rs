@@ -3,7 +3,7 @@
 use crate::place::Placed;
 use crate::quantity::{Decimal, Duration};
 use crate::read::compendium::Compendium;
-use crate::read::words::{AdultHelp, Better, Effort, Measured, Movement, Task};
+use crate::read::words::{AdultHelp, Better, Effort, Measured, Movement, Suited, Task};
 use crate::read::{Line, PartTime, Prose};
 
 use super::part_space::{FlightSaid, PartSpace};
@@ -70,7 +70,24 @@ pub struct Part {
     pub flight: Option<Placed<FlightSaid>>,
     pub compendium: Option<Placed<Compendium>>,
     pub lengths: PartLengths,
+    pub alternatives: Vec<Alternative>,
     pub pictures: Vec<Picture>,
+}
+
+/// Another version of a part.
+#[derive(Clone, Debug)]
+pub struct Alternative {
+    pub suits: Vec<Placed<Suited>>,
+    pub how: Placed<Prose>,
+    pub space: Option<Placed<PartSpace>>,
+    /// The things it uses, of those the part does; `None` for all of them.
+    pub needs: Option<Vec<Placed<Line>>>,
+}
+
+impl Alternative {
+    pub fn is_for(&self, suited: Suited) -> bool {
+        self.suits.iter().any(|found| found.value == suited)
+    }
 }
 
 /// What may happen to a part in another slot.
@@ -107,6 +124,7 @@ impl Part {
             texts.extend([placed(&fault.see), placed(&fault.say)]);
         }
         texts.extend(self.easier.iter().chain(&self.harder).map(placed));
+        texts.extend(self.alternatives.iter().map(|other| placed(&other.how)));
         if let Some(rules) = &self.throw {
             texts.extend(rules.landing_zone.iter().chain(&rules.stop_and_collect).map(placed));
         }

@@ -88,6 +88,8 @@ pub struct Space {
     pub length: Placed<Length>,
     pub width: Placed<Length>,
     pub height: Option<Placed<Length>>,
+    /// Length and width of the corner that is missing from an L-shaped floor; a home’s only.
+    pub notch: Option<(Length, Length)>,
     /// Never empty: both, where nothing was said.
     pub whereabouts: Vec<Whereabouts>,
     pub surfaces: Vec<Surface>,

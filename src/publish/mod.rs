@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use std::fmt;
 use std::fs;
 use std::path::{Component, Path, PathBuf};
+use std::sync::Mutex;
 
 use crate::render::Bundle;
 
@@ -146,32 +147,11 @@ fn entries_in(folder: &Path) -> Vec<String> {
 /// # Errors
 /// Where the target may not be published to, or the disk refuses; the target is then as it was.
 pub fn publish_bundle(bundle: &Bundle, target: &Path, pack: &Path) -> Result<(), PublishFault> {
-    check_target(target, pack)?;
-    let target = real(&std::path::absolute(target).unwrap_or_else(|_| target.to_owned()));
-    let parent = target.parent().unwrap_or(Path::new(".")).to_owned();
-    let disk = |path: &Path| {
-        let path = path.to_owned();
-        move |why| PublishFault::Disk { path, why }
-    };
-    fs::create_dir_all(&parent).map_err(disk(&parent))?;
-    let workshop = tempfile::Builder::new()
-        .prefix(".homeground-")
-        .tempdir_in(&parent)
-        .map_err(disk(&parent))?;
-    let fresh = workshop.path().join("new");
-    write_files(bundle, &fresh).map_err(|(path, why)| PublishFault::Disk { path, why })?;
-    let last = workshop.path().join("old");
-    let had_last = target.exists();
-    if had_last {
-        fs::rename(&target, &last).map_err(disk(&target))?;
+    let workshop = Workshop::begin(target, pack)?;
+    for (path, bytes) in bundle {
+        workshop.put(path, bytes)?;
     }
-    let Err(why) = fs::rename(&fresh, &target) else { return Ok(()) };
-    if had_last && fs::rename(&last, &target).is_err() {
-        // Even the way back is barred: the last good pack stays in the workshop, and where is said.
-        let kept = workshop.keep().join("old");
-        return Err(PublishFault::Stranded { target, kept });
-    }
-    Err(disk(&target)(why))
+    workshop.finish()
 }
 
 /// Removes what was published to a folder, and the folders left empty by it; anything else stays.
@@ -198,13 +178,95 @@ pub fn forget_bundle(target: &Path) -> Result<usize, PublishFault> {
     Ok(removed)
 }
 
-fn write_files(bundle: &Bundle, folder: &Path) -> Result<(), (PathBuf, std::io::Error)> {
-    let list: String = bundle.keys().map(|path| format!("{path}\n")).collect();
-    let listed = bundle.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice()));
-    for (path, bytes) in listed.chain([(LIST, list.as_bytes())]) {
-        let to = folder.join(path);
-        let made = to.parent().map_or(Ok(()), fs::create_dir_all);
-        made.and_then(|()| fs::write(&to, bytes)).map_err(|why| (to, why))?;
+/// A folder beside the target in which a new pack is built file by file, so that a pack of any size
+/// needs no more memory than its largest file. If it is dropped unfinished, nothing is left of it.
+#[derive(Debug)]
+pub struct Workshop {
+    target: PathBuf,
+    room: tempfile::TempDir,
+    fresh: PathBuf,
+    /// What was put into it so far.
+    listed: Mutex<BTreeSet<String>>,
+}
+
+impl Workshop {
+    /// Sets one up.
+    ///
+    /// # Errors
+    /// Where the target may not be published to, or the disk refuses.
+    pub fn begin(target: &Path, pack: &Path) -> Result<Self, PublishFault> {
+        check_target(target, pack)?;
+        let target = real(&std::path::absolute(target).unwrap_or_else(|_| target.to_owned()));
+        let parent = target.parent().unwrap_or(Path::new(".")).to_owned();
+        fs::create_dir_all(&parent).map_err(refused(&parent))?;
+        let room = tempfile::Builder::new()
+            .prefix(".homeground-")
+            .tempdir_in(&parent)
+            .map_err(refused(&parent))?;
+        let fresh = room.path().join("new");
+        Ok(Self { target, room, fresh, listed: Mutex::default() })
     }
-    Ok(())
+
+    /// Writes a file.
+    ///
+    /// # Errors
+    /// Where the disk refuses.
+    pub fn put(&self, path: &str, bytes: &[u8]) -> Result<(), PublishFault> {
+        let to = self.make_room(path)?;
+        fs::write(&to, bytes).map_err(refused(&to))
+    }
+
+    /// Puts a file that is here already at a second path. Where the disk allows it the two are one file
+    /// under two names, which takes no room.
+    ///
+    /// # Errors
+    /// Where the disk refuses.
+    pub fn repeat(&self, path: &str, from: &str) -> Result<(), PublishFault> {
+        let (to, from) = (self.make_room(path)?, self.fresh.join(from));
+        fs::hard_link(&from, &to).or_else(|_| fs::copy(&from, &to).map(drop)).map_err(refused(&to))
+    }
+
+    fn make_room(&self, path: &str) -> Result<PathBuf, PublishFault> {
+        let to = self.fresh.join(path);
+        if let Some(folder) = to.parent() {
+            fs::create_dir_all(folder).map_err(refused(&to))?;
+        }
+        let mut listed = self.listed.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
+        listed.insert(path.to_owned());
+        Ok(to)
+    }
+
+    /// Swaps the new pack in.
+    ///
+    /// # Errors
+    /// Where the disk refuses; the target is then as it was.
+    pub fn finish(self) -> Result<(), PublishFault> {
+        let listed = self.listed.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
+        let list: String = listed.iter().map(|path| format!("{path}\n")).collect();
+        let to = self.fresh.join(LIST);
+        fs::create_dir_all(&self.fresh)
+            .and_then(|()| fs::write(&to, list))
+            .map_err(refused(&to))?;
+        swap_in(&self.fresh, self.target, self.room)
+    }
+}
+
+fn swap_in(fresh: &Path, target: PathBuf, room: tempfile::TempDir) -> Result<(), PublishFault> {
+    let last = room.path().join("old");
+    let had_last = target.exists();
+    if had_last {
+        fs::rename(&target, &last).map_err(refused(&target))?;
+    }
+    let Err(why) = fs::rename(fresh, &target) else { return Ok(()) };
+    if had_last && fs::rename(&last, &target).is_err() {
+        // Even the way back is barred: the last good pack stays in the workshop, and where is said.
+        let kept = room.keep().join("old");
+        return Err(PublishFault::Stranded { target, kept });
+    }
+    Err(refused(&target)(why))
+}
+
+fn refused(path: &Path) -> impl FnOnce(std::io::Error) -> PublishFault {
+    let path = path.to_owned();
+    move |why| PublishFault::Disk { path, why }
 }

@@ -144,7 +144,7 @@ fn read_quantity<Q: Quantity>(node: &Node, desk: &mut Desk) -> Option<Q> {
 }
 
 /// The text of a single value; anything else is refused in the words of `asked`.
-pub(super) fn read_scalar<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> Option<&'n str> {
+pub(crate) fn read_scalar<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> Option<&'n str> {
     match &node.value {
         Value::Scalar(text) => Some(text),
         Value::Empty => {
@@ -163,7 +163,7 @@ pub(super) fn read_scalar<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> O
 }
 
 /// The keys of a group; anything else is refused.
-pub(super) fn read_fields<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> Option<&'n [Field]> {
+pub(crate) fn read_fields<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> Option<&'n [Field]> {
     if let Value::Fields(fields) = &node.value {
         return Some(fields);
     }
@@ -172,7 +172,7 @@ pub(super) fn read_fields<'n>(node: &'n Node, desk: &mut Desk, asked: &str) -> O
 }
 
 /// Notes every key that nothing asks for, with the nearest right word.
-pub(super) fn refuse_unknown_keys(fields: &[Field], known: &[&str], whole: &str, desk: &mut Desk) {
+pub(crate) fn refuse_unknown_keys(fields: &[Field], known: &[&str], whole: &str, desk: &mut Desk) {
     for field in fields.iter().filter(|field| !known.contains(&field.key.as_str())) {
         let says = format!("“{}” is not a key of {whole}.", field.key);
         let way_out = match nearest(&field.key, known) {
@@ -187,7 +187,7 @@ pub(super) fn refuse_unknown_keys(fields: &[Field], known: &[&str], whole: &str,
 }
 
 /// Whether a key is there after all, under a name that is a slip of it.
-pub(super) fn is_misspelt(key: &str, fields: &[Field], known: &[&str]) -> bool {
+pub(crate) fn is_misspelt(key: &str, fields: &[Field], known: &[&str]) -> bool {
     fields
         .iter()
         .filter(|field| !known.contains(&field.key.as_str()))
@@ -195,7 +195,7 @@ pub(super) fn is_misspelt(key: &str, fields: &[Field], known: &[&str]) -> bool {
 }
 
 /// Notes that a key that is needed is not there.
-pub(super) fn miss_key(node: &Node, key: &str, whole: &str, desk: &mut Desk) {
+pub(crate) fn miss_key(node: &Node, key: &str, whole: &str, desk: &mut Desk) {
     let place = Place { end: node.place.start, ..node.place };
     let says = format!("“{key}” is missing from {whole}.");
     let way_out = format!("Add a line “{key}: …” to this group.");

@@ -10,7 +10,7 @@ pub(crate) mod desk;
 pub(crate) mod node;
 pub(crate) mod record;
 
-mod yaml;
+pub(crate) mod yaml;
 
 pub mod compendium;
 pub mod pack_files;

@@ -5,7 +5,7 @@ use super::part_time::PartTime;
 use super::record::record;
 use super::session_file::PictureDoc;
 use super::text::{Line, Prose};
-use super::words::{AdultHelp, Better, Effort, Measured, Movement, SpaceKind, Task};
+use super::words::{AdultHelp, Better, Effort, Measured, Movement, SpaceKind, Suited, Task};
 use crate::place::Placed;
 use crate::quantity::{Angle, Decimal, Duration, Length, Speed};
 
@@ -52,8 +52,24 @@ record! {
         essential: Option<Placed<bool>>,
         /// How much it matters, from 1 to 5; 3 where it is not said.
         worth: Option<Placed<u32>>,
+        /// Other versions of this part, for homes and children that it doesn’t suit as it is.
+        alternatives: Vec<AlternativeDoc>,
         /// Pictures of this part.
         pictures: Vec<PictureDoc>,
+    }
+}
+
+record! {
+    /// Another version of a part.
+    pub struct AlternativeDoc = "another version of a part" {
+        /// Whom or what it is for.
+        r#for: Vec<Placed<Suited>>,
+        /// What to do instead, said to the child.
+        how: Placed<Prose>,
+        /// The floor it takes, where that is another than the part’s.
+        space: Option<Placed<PartSpaceDoc>>,
+        /// The things it uses, of those the part does; all of them where it is not said.
+        needs: Option<Vec<Placed<Line>>>,
     }
 }
 

@@ -122,6 +122,20 @@ choice! {
 }
 
 choice! {
+    /// Whom or what another version of a part is for.
+    pub enum Suited = "whom another version can be for" {
+        /// Done sitting on a chair or in a wheelchair.
+        Seated = "seated",
+        /// Without feet that leave the floor and come down again.
+        Quiet = "quiet",
+        SmallSpace = "small space",
+        LowVision = "low vision",
+        Partner = "partner",
+        Alone = "alone",
+    }
+}
+
+choice! {
     /// What a container is filled with, to weigh something.
     pub enum Filling = "a filling this program knows" {
         Water = "water",

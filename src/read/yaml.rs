@@ -11,7 +11,7 @@ use crate::finding::Finding;
 use crate::place::{FileId, Place};
 
 /// No session comes near this; a larger file is something else under a wrong name.
-pub(super) const LARGEST_FILE: u64 = 1024 * 1024;
+pub(crate) const LARGEST_FILE: u64 = 1024 * 1024;
 
 const DEEPEST: usize = 32;
 
@@ -35,13 +35,13 @@ fn options() -> Options {
 
 /// Why a file's text can't be had, and what of it can be shown beside the finding.
 #[derive(Debug)]
-pub(super) struct Unread {
+pub(crate) struct Unread {
     pub finding: Box<Finding>,
     pub shown: String,
 }
 
 /// The text of a file: UTF-8 without a NUL; a byte-order mark is left off.
-pub(super) fn read_text(bytes: Vec<u8>, file: FileId) -> Result<String, Unread> {
+pub(crate) fn read_text(bytes: Vec<u8>, file: FileId) -> Result<String, Unread> {
     if bytes.starts_with(b"\xff\xfe") || bytes.starts_with(b"\xfe\xff") {
         return Err(not_text(&[], 0, file, "This file is saved as UTF-16, not as UTF-8."));
     }
@@ -76,7 +76,7 @@ fn not_text(bytes: &[u8], at: usize, file: FileId, says: &str) -> Unread {
 }
 
 /// Reads the tree, or says what stands in the way.
-pub(super) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> {
+pub(crate) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> {
     if text.lines().all(|line| line.trim().is_empty() || line.trim_start().starts_with('#')) {
         return Err(Box::new(Finding::problem(
             "file-empty",

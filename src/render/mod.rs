@@ -1,8 +1,11 @@
 //! Stage five, render: pack and plans → an ordered map of path → bytes. The mini-site and the
 //! printed sheets are two renderers over the same plans; neither touches the disk.
 
+pub mod class_pages;
 pub mod equipment_phrases;
+pub mod fit_phrases;
 pub mod flight_phrases;
+mod home_pack;
 pub mod house;
 mod ink_report;
 pub mod no_printer;
@@ -38,7 +41,7 @@ pub struct Publication<'p> {
     pub words: Arc<Words>,
     pub house: House<'p>,
     /// Every language that the pack is published in, its own first.
-    pub editions: &'p [Edition],
+    pub editions: Vec<Edition>,
     /// Which of them this is.
     pub edition: usize,
     /// Called once for each session that a renderer has finished.
@@ -60,6 +63,37 @@ pub struct Edition {
     pub name: String,
     /// The folder that it stands in, with a slash; nothing for the pack’s own, which stands at the top.
     pub folder: String,
+}
+
+impl<'p> Publication<'p> {
+    /// Plans a whole pack, to be published in its own language alone.
+    ///
+    /// # Errors
+    /// Where the labels of the pack's own look can't be read.
+    pub fn of(pack: &'p Pack, on_session: &'p (dyn Fn() + Sync)) -> Result<Self, RenderFault> {
+        let own = editions_of(pack)?.into_iter().take(1).collect();
+        Self::of_edition(pack, own, 0, on_session)
+    }
+
+    fn of_edition(
+        pack: &'p Pack,
+        editions: Vec<Edition>,
+        edition: usize,
+        on_session: &'p (dyn Fn() + Sync),
+    ) -> Result<Self, RenderFault> {
+        let house = House::new(&pack.look);
+        Ok(Self {
+            pack,
+            plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
+            gathering: plan_gathering(pack),
+            gather_set: plan_gather_set(pack),
+            words: Arc::new(house.words(&pack.language)?),
+            house,
+            editions,
+            edition,
+            on_session,
+        })
+    }
 }
 
 /// Why a pack could not be rendered: only a pack's own look can cause it.
@@ -159,17 +193,5 @@ fn with_publication<T>(
     on_session: &(dyn Fn() + Sync),
     render: impl Fn(&Publication<'_>) -> Result<T, RenderFault>,
 ) -> Result<T, RenderFault> {
-    let house = House::new(&pack.look);
-    let publication = Publication {
-        pack,
-        plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
-        gathering: plan_gathering(pack),
-        gather_set: plan_gather_set(pack),
-        words: Arc::new(house.words(&pack.language)?),
-        house,
-        editions,
-        edition,
-        on_session,
-    };
-    render(&publication)
+    render(&Publication::of_edition(pack, editions.to_vec(), edition, on_session)?)
 }

@@ -219,7 +219,7 @@ fn resolve_space(doc: &SpaceDoc) -> Space {
     whereabouts.sort_unstable();
     whereabouts.dedup();
     let surfaces = doc.surface.iter().map(|surface| surface.value).collect();
-    Space { length, width, height: doc.height, whereabouts, surfaces }
+    Space { length, width, height: doc.height, notch: None, whereabouts, surfaces }
 }
 
 fn resolve_adaptations(doc: AdaptationsDoc) -> Adaptations {

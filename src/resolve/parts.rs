@@ -1,13 +1,14 @@
 //! The parts of a session in the order they are done.
 
 use crate::pack::{
-    Fault, FlightSaid, Measure, Part, PartKind, PartLengths, PartSpace, Points, PointsFormula,
-    Reference, ThrowRules,
+    Alternative, Fault, FlightSaid, Measure, Part, PartKind, PartLengths, PartSpace, Points,
+    PointsFormula, Reference, ThrowRules,
 };
 use crate::place::Placed;
 use crate::quantity::Decimal;
 use crate::read::part_file::{
-    FlightDoc, FormulaDoc, MeasureDoc, PartDoc, PartSpaceDoc, PointsDoc, ReferenceDoc, ThrowDoc,
+    AlternativeDoc, FlightDoc, FormulaDoc, MeasureDoc, PartDoc, PartSpaceDoc, PointsDoc,
+    ReferenceDoc, ThrowDoc,
 };
 use crate::read::session_file::SessionDoc;
 use crate::read::words::Effort;
@@ -64,6 +65,7 @@ fn resolve_part(
         space: doc.space.map(|space| space.map(|doc| resolve_space(&doc))),
         flight: doc.flight.map(|flight| flight.map(resolve_flight)),
         compendium: doc.compendium,
+        alternatives: doc.alternatives.into_iter().map(resolve_alternative).collect(),
         pictures: resolve_pictures(path, doc.pictures),
     }
 }
@@ -81,6 +83,15 @@ fn resolve_lengths(kind: PartKind, doc: &PartDoc) -> PartLengths {
         longest: doc.longest,
         essential: doc.essential.map_or(is_usually_kept, |essential| essential.value),
         worth: doc.worth.unwrap_or(Placed::new(USUAL_WORTH, doc.title.place)),
+    }
+}
+
+fn resolve_alternative(doc: AlternativeDoc) -> Alternative {
+    Alternative {
+        suits: doc.r#for,
+        how: doc.how,
+        space: doc.space.map(|space| space.map(|doc| resolve_space(&doc))),
+        needs: doc.needs,
     }
 }
 

@@ -545,3 +545,90 @@ progress-comment-change = { $code } went from { $first } to { $last } in “{ $t
 progress-comment-once = { $code } reached { $last } in “{ $task }” on the first day.
 progress-comment-none = { $code } has tried “{ $task }” and has no mark yet.
 progress-comment-next = Next step: { $next }
+
+## Fit
+
+fit-teacher = Who gets what
+fit-teacher-lead = { $count ->
+    [one] One home, by code.
+   *[other] { $count } homes, by code.
+} For each session the best version that its time, floors, people and things allow. Nothing unsafe stands in. Keep this sheet at school.
+fit-print = Print this (PDF)
+fit-grid = At a glance
+fit-grid-how = Minutes, and how many of the parts. A dash: this session can’t be done there; below it says why.
+fit-home = Home
+fit-cell = { $minutes } min, { $kept } of { $all }
+fit-cell-whole = { $minutes } min, whole
+fit-home-heading = Home { $code }
+fit-home-minutes = { $time } a day
+fit-home-language = asks for { $language }
+fit-reads-paper = print for this home
+fit-reads-phone = send the folder to a phone
+fit-as-written = As written.
+fit-uses = Uses { $list }.
+fit-not = not here
+fit-left-out = Leaves out { $part }: { $why }.
+fit-instead = Nearest to it: { $part }.
+fit-cannot = { $list }: { $why }.
+fit-one-thing = One thing would make it fit: { $thing }.
+fit-no-one-thing = No one thing alone would make it fit.
+fit-one-minutes = { $time } a day
+fit-one-more-floor = { $by } more each way on floor { $floor }
+fit-one-floor = a clear floor of { $size } { $place }
+fit-one-helper = one more person to join in or stay near
+fit-one-version-seated = versions of its parts to do seated, which nobody has written yet
+fit-one-version-quiet = quiet versions of its parts, which nobody has written yet
+fit-why-seated = there is no version to do seated
+fit-why-noise = feet come down hard, and there is no quiet version
+fit-why-surface = no floor here has a surface that suits
+fit-why-time = what stays is worth more in this time
+fit-why-short = what must stay takes longer than there is time
+fit-why-helpers = { $count ->
+    [one] it needs one more person to join in or stay near
+   *[other] it needs { $count } more people to join in or stay near
+}
+fit-why-place = it is done { $place }
+fit-why-headroom = it needs headroom of { $height }
+fit-why-floor = it needs a clear floor of { $size }
+fit-why-things = there is nothing safe here for { $list }
+fit-version-seated = Seated
+fit-version-quiet = Quiet
+fit-version-small-space = In a small space
+fit-version-low-vision = For low vision
+fit-version-partner = With a partner
+fit-version-alone = Alone
+fit-lend = Lend or post
+fit-lend-how = The fewest things with which every home can do each session that things alone stand in the way of. Then, home by home:
+fit-lend-nothing = Nothing: no session fails for want of things alone.
+fit-rethink = Rethink
+fit-rethink-how = What a quarter of the homes or more can’t do (our own mark).
+fit-rethink-nothing = Nothing: no session and no part fails in a quarter of the homes.
+fit-rethink-homes = { $count } of { $of } homes can’t do it.
+fit-rethink-why = Most often: { $why }.
+fit-survey = Survey
+fit-survey-title = What is there at home?
+fit-survey-lead = So that PE at home fits your home. There is no right answer, and nothing to buy. Write no names.
+fit-ask-code = Your code
+fit-ask-code-how = The school gives it to you. Never write a name, an address or a birth date.
+fit-ask-code-line = Code
+fit-ask-time = Time and people
+fit-ask-minutes = Minutes a day there are for PE
+fit-ask-helpers = People who can join in or stay near
+fit-ask-needs = What your child needs
+fit-ask-seated = Does PE seated
+fit-ask-low-vision = Sees little
+fit-ask-quiet = Must be quiet indoors
+fit-ask-reads = How you read it
+fit-ask-paper = On paper
+fit-ask-phone = On a phone
+fit-ask-language = Language
+fit-ask-floor = A clear floor
+fit-ask-floor-how = The largest you can clear, walls and furniture left out.
+fit-ask-floor-2 = A second floor
+fit-ask-floor-2-how = If there is one: a yard, a garden, a hall.
+fit-ask-length = Length in metres
+fit-ask-width = Width in metres
+fit-ask-height = Height to the ceiling, or “outdoors”
+fit-ask-outdoors = It is outdoors
+fit-ask-things = Things you have
+fit-ask-things-how = Write how many there are. Leave out what you don’t have.

@@ -84,6 +84,7 @@ rules![
     adult_why_missing,
     adult_over_slot,
     review_missing,
+    alternative_strange,
     answer_missing,
     question_kinds_few,
     safety_missing,

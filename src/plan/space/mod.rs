@@ -73,7 +73,7 @@ pub fn plan_space(session: &Session, headroom: &[Option<Length>]) -> SpacePlan {
     let floor = session.space.as_ref().map(|space| Floor {
         length: space.length.value,
         width: space.width.value,
-        notch: None,
+        notch: space.notch,
     });
     let parts = session.parts.iter().enumerate().map(|(index, part)| {
         let mut footprint = plan_footprint(part)?;

@@ -13,6 +13,7 @@ mod card_head;
 mod card_plan;
 mod card_type;
 mod cards;
+mod class_sheets;
 mod drawings;
 mod faces;
 mod floor_card;
@@ -46,10 +47,13 @@ pub use progress::render_progress_sheets;
 
 use rayon::prelude::*;
 
+use super::house::House;
 use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
-use crate::pack::Pack;
+use crate::pack::{Pack, SessionId};
+use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
 use crate::words::Words;
+pub use class_sheets::{ClassEntry, ClassSection, ClassSheet};
 use faces::Faces;
 use ink::InkMeter;
 use page::Page;
@@ -67,15 +71,67 @@ const NO_DATE: &str = "20000101";
 /// # Errors
 /// Where a font of the pack's own look can't be used.
 pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport), RenderFault> {
-    let faces = Faces::load(&publication.house)?;
+    Ok(Press::load(&publication.house)?.render(publication, &|_| true))
+}
+
+/// The faces, read once for many packs that share a look.
+pub struct Press {
+    faces: Faces,
+}
+
+impl std::fmt::Debug for Press {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Press").finish_non_exhaustive()
+    }
+}
+
+impl Press {
+    /// Reads the faces.
+    ///
+    /// # Errors
+    /// Where a font of the pack's own look can't be used.
+    pub fn load(house: &House<'_>) -> Result<Self, RenderFault> {
+        Ok(Self { faces: Faces::load(house)? })
+    }
+
+    /// Renders the sheets of those sessions that are wanted, and the one of the whole pack.
+    pub fn render(
+        &self,
+        publication: &Publication<'_>,
+        is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
+    ) -> (Bundle, InkReport) {
+        render_wanted(&self.faces, publication, is_wanted)
+    }
+
+    /// Renders sheets for a teacher about a class, and the survey.
+    pub fn render_class(&self, pack: &Pack, words: &Words, sheet: &ClassSheet) -> Vec<u8> {
+        let mut printer = Printer::new(&self.faces, words.language(), Air::of(Spacing::Usual));
+        let pages = class_sheets::lay_class_sheet(&mut printer.shaper, pack, words, sheet);
+        let about = About {
+            title: sheet.title.clone(),
+            author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+            language: pack.language.value.clone(),
+            date: NO_DATE.to_owned(),
+            is_folded: false,
+        };
+        printer.writer.write(&turned(pages, words), &about, &pack.pictures)
+    }
+}
+
+fn render_wanted(
+    faces: &Faces,
+    publication: &Publication<'_>,
+    is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
+) -> (Bundle, InkReport) {
     let pack = publication.pack;
     let air = Air::of(pack.printing.spacing);
     let sessions = pack.sessions.iter().zip(&publication.plans);
-    let sessions: Vec<_> = sessions.filter(|(session, _)| !session.is_retired()).collect();
+    let sessions: Vec<_> =
+        sessions.filter(|(session, _)| !session.is_retired() && is_wanted(&session.id)).collect();
     let mut printed: Vec<Printed> = sessions
         .par_iter()
         .map_init(
-            || Press::new(&faces, publication.words.language(), air),
+            || Printer::new(faces, publication.words.language(), air),
             |press, (session, plans)| {
                 let words = &publication.words;
                 let source =
@@ -89,24 +145,24 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport
         .collect();
     if !publication.gather_set.things.is_empty() {
         printed.push(render_gather(
-            &mut Press::new(&faces, publication.words.language(), air),
+            &mut Printer::new(faces, publication.words.language(), air),
             publication,
         ));
     }
-    Ok(printed
+    printed
         .into_iter()
         .map(|sheet| ((sheet.path.clone(), sheet.bytes), (sheet.path, sheet.ink)))
-        .unzip())
+        .unzip()
 }
 
 /// What one thread prints with.
-struct Press<'f> {
+struct Printer<'f> {
     shaper: Shaper<'f>,
     writer: Writer<'f>,
     meter: InkMeter<'f>,
 }
 
-impl<'f> Press<'f> {
+impl<'f> Printer<'f> {
     fn new(faces: &'f Faces, language: &str, air: Air) -> Self {
         Self {
             shaper: Shaper::new(faces, language, air),
@@ -130,7 +186,7 @@ struct Printed {
 }
 
 /// The one sheet that is for the whole pack.
-fn render_gather(press: &mut Press<'_>, publication: &Publication<'_>) -> Printed {
+fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Printed {
     let Publication { pack, gather_set, words, .. } = publication;
     let pages = turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), words);
     let about = About {
@@ -143,7 +199,7 @@ fn render_gather(press: &mut Press<'_>, publication: &Publication<'_>) -> Printe
     press.print(GATHER_SHEET.to_owned(), &pages, &about, pack)
 }
 
-fn render_session(press: &mut Press<'_>, source: &SheetSource<'_>) -> Vec<Printed> {
+fn render_session(press: &mut Printer<'_>, source: &SheetSource<'_>) -> Vec<Printed> {
     press.shaper.begin_session();
     Sheet::chosen(&source.pack.printing)
         .into_iter()

@@ -118,7 +118,7 @@ fn bare_frame(
 
 /// The same page in every language. Search engines are told of full addresses only.
 fn versions_of(site: &Site<'_>, path: &str, top: &str) -> Vec<Version> {
-    let editions = site.publication.editions;
+    let editions = &site.publication.editions;
     if editions.len() < 2 {
         return Vec::new();
     }

@@ -6,6 +6,7 @@
 
 mod assets;
 mod choices;
+mod class;
 mod facts;
 mod frame;
 mod front;
@@ -34,6 +35,7 @@ use super::{Bundle, Publication, RenderFault, page_path};
 use crate::pack::{Session, SessionId};
 use crate::plan::Plans;
 use crate::words::Words;
+pub use class::{ClassRow, ClassTable, class_assets, render_class_page};
 use templates::Templates;
 
 /// What every page is filled from.

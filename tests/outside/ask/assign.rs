@@ -31,7 +31,7 @@ pub fn list(value: &Value) -> &[Value] {
     value.as_array().map_or(&[], Vec::as_slice)
 }
 
-fn read_number(value: &Value) -> u32 {
+pub fn read_number(value: &Value) -> u32 {
     value.as_u64().and_then(|number| u32::try_from(number).ok()).unwrap_or(u32::MAX)
 }
 
