@@ -118,6 +118,14 @@ pub fn render_sheets_of(pack: &Pack) -> Result<Bundle, RenderFault> {
     with_publication(pack, &|| (), print::render_sheets)
 }
 
+/// Renders the activity cards alone.
+///
+/// # Errors
+/// Where a font or label of the pack's own look can't be used.
+pub fn render_cards_of(pack: &Pack) -> Result<Bundle, RenderFault> {
+    with_publication(pack, &|| (), print::render_cards)
+}
+
 fn with_publication(
     pack: &Pack,
     on_session: &(dyn Fn() + Sync),

@@ -37,18 +37,36 @@ use writer::{About, Writer};
 /// The date of sheets whose session gives none: any fixed day does, so long as it is always the same.
 const NO_DATE: &str = "20000101";
 
-/// Renders every sheet of every session.
+/// Renders every sheet of every session, and the sheet for the whole pack.
 ///
 /// # Errors
 /// Where a font of the pack's own look can't be used.
 pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
     let faces = Faces::load(&publication.house)?;
+    let mut bundle = render_sessions(&faces, publication, &Sheet::ALL);
+    if !publication.gather_set.things.is_empty() {
+        let bytes = render_gather(&faces, publication);
+        bundle.insert(GATHER_SHEET.to_owned(), bytes);
+    }
+    Ok(bundle)
+}
+
+/// Renders the cards of every session and no other sheet.
+///
+/// # Errors
+/// Where a font of the pack's own look can't be used.
+pub fn render_cards(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
+    let faces = Faces::load(&publication.house)?;
+    Ok(render_sessions(&faces, publication, &[Sheet::Cards]))
+}
+
+fn render_sessions(faces: &Faces, publication: &Publication<'_>, sheets: &[Sheet]) -> Bundle {
     let sessions = publication.pack.sessions.iter().zip(&publication.plans);
     let sessions: Vec<_> = sessions.filter(|(session, _)| !session.is_retired()).collect();
-    let bundle = sessions
+    sessions
         .par_iter()
         .map_init(
-            || (Shaper::new(&faces), Writer::new(&faces)),
+            || (Shaper::new(faces), Writer::new(faces)),
             |(shaper, writer), (session, plans)| {
                 let source = SheetSource {
                     session,
@@ -56,19 +74,13 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<Bundle, RenderFaul
                     pack: publication.pack,
                     words: &publication.words,
                 };
-                let sheets = render_session(shaper, writer, &source);
+                let rendered = render_session(shaper, writer, &source, sheets);
                 (publication.on_session)();
-                sheets
+                rendered
             },
         )
         .flatten_iter()
-        .collect::<Bundle>();
-    let mut bundle = bundle;
-    if !publication.gather_set.things.is_empty() {
-        let bytes = render_gather(&faces, publication);
-        bundle.insert(GATHER_SHEET.to_owned(), bytes);
-    }
-    Ok(bundle)
+        .collect()
 }
 
 /// The one sheet that is for the whole pack.
@@ -88,11 +100,12 @@ fn render_session(
     shaper: &mut Shaper<'_>,
     writer: &mut Writer<'_>,
     source: &SheetSource<'_>,
+    sheets: &[Sheet],
 ) -> Vec<(String, Vec<u8>)> {
     shaper.begin_session();
-    Sheet::ALL
-        .into_iter()
-        .map(|sheet| {
+    sheets
+        .iter()
+        .map(|&sheet| {
             let pages = lay_sheet(shaper, source, sheet);
             let bytes = writer.write(&pages, &about(source, sheet), &source.pack.pictures);
             (sheet.path(&source.session.id), bytes)
