@@ -153,6 +153,15 @@ pub fn render_sheets_of(pack: &Pack) -> Result<Bundle, RenderFault> {
     })
 }
 
+/// Renders the activity cards of the pack’s own language alone.
+///
+/// # Errors
+/// Where a font or label of the pack's own look can't be used.
+pub fn render_cards_of(pack: &Pack) -> Result<Bundle, RenderFault> {
+    let editions = editions_of(pack)?;
+    with_publication(pack, &editions, 0, &|| (), print::render_cards)
+}
+
 /// The pack’s own language and the others it asks for or has translations in.
 fn editions_of(pack: &Pack) -> Result<Vec<Edition>, RenderFault> {
     let house = House::new(&pack.look);

@@ -74,6 +74,16 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport
     Ok(Press::load(&publication.house)?.render(publication, &|_| true))
 }
 
+/// Renders the activity cards alone.
+///
+/// # Errors
+/// Where a font of the pack's own look can't be used.
+pub fn render_cards(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
+    let press = Press::load(&publication.house)?;
+    let (bundle, _) = render_chosen(&press.faces, publication, &|_| true, &[Sheet::Cards]);
+    Ok(bundle)
+}
+
 /// The faces, read once for many packs that share a look.
 pub struct Press {
     faces: Faces,
@@ -100,7 +110,16 @@ impl Press {
         publication: &Publication<'_>,
         is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
     ) -> (Bundle, InkReport) {
-        render_wanted(&self.faces, publication, is_wanted)
+        let sheets = Sheet::chosen(&publication.pack.printing);
+        let (mut bundle, mut ink) = render_chosen(&self.faces, publication, is_wanted, &sheets);
+        if !publication.gather_set.things.is_empty() {
+            let air = Air::of(publication.pack.printing.spacing);
+            let mut printer = Printer::new(&self.faces, publication.words.language(), air);
+            let sheet = render_gather(&mut printer, publication);
+            bundle.insert(sheet.path.clone(), sheet.bytes);
+            ink.insert(sheet.path, sheet.ink);
+        }
+        (bundle, ink)
     }
 
     /// Renders sheets for a teacher about a class, and the survey.
@@ -118,17 +137,18 @@ impl Press {
     }
 }
 
-fn render_wanted(
+fn render_chosen(
     faces: &Faces,
     publication: &Publication<'_>,
     is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
+    chosen: &[Sheet],
 ) -> (Bundle, InkReport) {
     let pack = publication.pack;
     let air = Air::of(pack.printing.spacing);
     let sessions = pack.sessions.iter().zip(&publication.plans);
     let sessions: Vec<_> =
         sessions.filter(|(session, _)| !session.is_retired() && is_wanted(&session.id)).collect();
-    let mut printed: Vec<Printed> = sessions
+    let printed: Vec<Printed> = sessions
         .par_iter()
         .map_init(
             || Printer::new(faces, publication.words.language(), air),
@@ -136,19 +156,13 @@ fn render_wanted(
                 let words = &publication.words;
                 let source =
                     SheetSource { session, plans, pack, words, codes: Codes::of(session, pack) };
-                let sheets = render_session(press, &source);
+                let sheets = render_session(press, &source, chosen);
                 (publication.on_session)();
                 sheets
             },
         )
         .flatten_iter()
         .collect();
-    if !publication.gather_set.things.is_empty() {
-        printed.push(render_gather(
-            &mut Printer::new(faces, publication.words.language(), air),
-            publication,
-        ));
-    }
     printed
         .into_iter()
         .map(|sheet| ((sheet.path.clone(), sheet.bytes), (sheet.path, sheet.ink)))
@@ -199,10 +213,15 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Prin
     press.print(GATHER_SHEET.to_owned(), &pages, &about, pack)
 }
 
-fn render_session(press: &mut Printer<'_>, source: &SheetSource<'_>) -> Vec<Printed> {
+fn render_session(
+    press: &mut Printer<'_>,
+    source: &SheetSource<'_>,
+    chosen: &[Sheet],
+) -> Vec<Printed> {
     press.shaper.begin_session();
-    Sheet::chosen(&source.pack.printing)
-        .into_iter()
+    chosen
+        .iter()
+        .copied()
         .map(|sheet| {
             let pages = lay_sheet(&mut press.shaper, source, sheet);
             let path = sheet.path(&source.session.id);

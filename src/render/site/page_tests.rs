@@ -35,7 +35,7 @@ fn pages_of(pack: &Pack) -> Bundle {
         gather_set: plan_gather_set(pack),
         words: house.words(&pack.language).unwrap().into(),
         house,
-        editions: &editions,
+        editions: editions.to_vec(),
         edition: 0,
         on_session: &|| {},
     };
