@@ -386,3 +386,249 @@ language-name = English (US)
 shown-in-original = This session has not been translated yet. It is shown in { $language }.
 translation-old = The original has changed since this was translated.
 language-unnamed = its own language
+
+## To scan, to copy, to send
+
+scan-page = This session’s page
+scan-film = The video
+
+no-printer = No printer?
+no-printer-how = Copy this by hand: about { $minutes } minutes. Or save it as text, or send it as messages.
+copy-file = Copy by hand (text)
+texts-file = Text messages (text)
+no-printer-needs = You need: { $list }.
+no-printer-read = Read all cautions on the page first.
+no-printer-rules = The school’s rules and risk assessment come first.
+
+## Sheets
+
+sheet-large-print = Large-print cards
+sheet-large-print-about = no words below 18 point, one card a sheet
+sheet-class-set = Class set
+sheet-class-set-about = { $copies ->
+    [one] one numbered set of cards
+   *[other] { $copies } numbered sets of cards
+}, { $cards } to a sheet
+sheet-booklet = Booklet
+sheet-booklet-about = print on both sides, flipped on the short edge, and fold the stack once
+sheet-poster = Poster
+sheet-poster-about = the cues, to be read from 2 m
+sheet-record-class = Record sheet for a class
+sheet-record-class-about = code names down the side
+sheet-record-week = Record sheet for a week
+sheet-record-week-about = a column for each day
+both-long = print on both sides, flipped on the long edge
+both-short = print on both sides, flipped on the short edge
+cards-back = Back of { $number } of { $total }
+cards-set = Set { $number } of { $total }
+notes = Notes
+booklet-inside = Inside
+record-class-tick = Check off what you saw. Leave a blank for what you did not see.
+record-week-how = Check off what you did each day, and write your best mark of the day.
+record-done = I did it
+record-best-marks = My best mark
+record-week-best = What went best this week?
+week-of = Week of
+day-1 = Mon
+day-2 = Tue
+day-3 = Wed
+day-4 = Thu
+day-5 = Fri
+day-6 = Sat
+day-7 = Sun
+
+## Progress
+
+progress-title = Progress of the class
+progress-private = For the teacher. Codes only, no names. Keep until { $date }, then delete it: homeground progress --to … --forget
+progress-how = Every change is against a child’s own earlier mark. Fitness marks are private: they are no grade and no comparison between children.
+progress-rule = A change counts as more than day-to-day wobble where it is over two typical errors of one try (Hopkins 2000: 1.5 to 2). The typical error is from repeated tries of the same day: what differs from day to day comes on top.
+progress-contents = In this report
+progress-children = Children
+progress-class = The class
+progress-class-small = Fewer than { $fewest } children sent marks: no numbers for the class are shown, since they would name someone.
+progress-first = First day
+progress-latest = Latest day
+progress-median = Median
+progress-quartiles = Quartiles
+progress-range = Least and most
+progress-deviation = Standard deviation
+progress-noise = Typical error of one try
+progress-noise-from = from { $pairs } pairs of tries
+progress-noise-unknown = not known: too few repeated tries
+progress-smallest = Smallest change worth anything
+progress-wobble = More than wobble from
+progress-spread-says = A dot a child, a box from quartile to quartile, a thick line at the median.
+progress-strip-says = Marks of { $code } in { $task }, day by day. The numbers are in the table beside it.
+progress-better-more = Further right is better.
+progress-better-less = Further left is better.
+progress-child-table = Child by child
+progress-code = Code
+progress-place = Place
+progress-first-mark = First
+progress-last-mark = Last
+progress-best-mark = Best
+progress-best-on = { $mark } on { $date }
+progress-change = Change
+progress-verdict = Is it real?
+progress-tries = Tries
+progress-points = Points
+progress-over-time = Over time
+progress-next = Next, and why
+progress-missing = Nothing sent yet
+progress-missing-none = Everyone has sent something.
+progress-silent = Sent nothing at all
+progress-faults = Common faults checked off
+progress-few = fewer than { $fewest }
+progress-send = What to send next
+progress-comments = Report card comments to edit
+progress-questions = Review questions
+progress-questions-how = What is right is the teacher’s to say. Here the answers are only gathered, and those alike are put together.
+progress-right = right
+progress-wrong = not yet
+progress-unmarked = not marked
+progress-answers-few = Fewer than { $fewest } children answered: their answers are not shown here.
+progress-answers = Answers, as given
+progress-model-answer = Our answer
+progress-unread = Not read
+progress-unread-how = These cells were left out. Everything else in their rows counts.
+progress-row = Row
+progress-column = Column
+progress-says = What is wrong
+progress-file = File
+
+progress-short-once = first mark
+progress-short-noise-unknown = too few tries to say
+progress-short-too-close = too close to call
+progress-short-too-small = real, but very small
+progress-short-better = better, more than day-to-day wobble
+progress-short-worse = less good, more than day-to-day wobble
+
+progress-child-once = This is your first day. Now there is a mark to beat.
+progress-child-noise-unknown = There are too few tries yet to say if that is more than day-to-day wobble.
+progress-child-too-close = That is too close to call: marks wobble that much from try to try.
+progress-child-too-small = That is more than day-to-day wobble, but it is very small.
+progress-child-better = That is more than day-to-day wobble: you have gotten better.
+progress-child-worse = This time it was less, by more than day-to-day wobble. Sleep, shoes and the floor all count. Try again.
+progress-child-no-mark = No try has a mark yet. That happens: make it easier first.
+
+progress-slip = My marks
+progress-slip-for = For { $code }
+progress-slip-how = Your marks are yours. Beat your own best.
+progress-slip-change = From { $first } to { $last }: { $change }.
+progress-slip-best = My best: { $mark }, on { $date }.
+progress-slip-new-best = A new best: { $mark }, on { $date }!
+progress-slip-band = Rings are tries, dots are the best of a day. In the grey band a change is too close to call.
+progress-slip-no-band = Rings are tries, dots are the best of a day.
+progress-slip-next = Next
+progress-slip-again = Look again at these questions
+progress-slip-day = Day
+progress-slip-tries = Tries
+progress-slip-day-best = Best
+
+progress-mend = What was seen: “{ $see }” Try this: “{ $say }”
+progress-mend-part = It is practiced in “{ $part }”.
+progress-further = Try the extension task “{ $part }”.
+progress-onward = After that: “{ $session }”.
+progress-practise = Do it again, with one thing in mind: “{ $point }”
+progress-practise-bare = Do it again, and watch one thing at a time.
+progress-easier = Make it easier first: { $easier }
+progress-easier-bare = Make it easier first.
+
+progress-send-mend = “{ $part }” again, for { $count }: they checked off “{ $see }”
+progress-send-further = The extension task “{ $part }”, for { $count }: their change is more than day-to-day wobble.
+progress-send-onward = Then “{ $session }”, for { $count }: the same activity, not done yet.
+progress-send-practise = “{ $part }” again, for { $count }: no gain beyond day-to-day wobble yet, and no fault checked off.
+progress-send-easier = The easier way of “{ $part }”, for { $count }: there is no mark yet.
+
+progress-comment-change = { $code } went from { $first } to { $last } in “{ $task }” ({ $change }, { $verdict }).
+progress-comment-once = { $code } reached { $last } in “{ $task }” on the first day.
+progress-comment-none = { $code } has tried “{ $task }” and has no mark yet.
+progress-comment-next = Next step: { $next }
+
+## Fit
+
+fit-teacher = Who gets what
+fit-teacher-lead = { $count ->
+    [one] One home, by code.
+   *[other] { $count } homes, by code.
+} For each session the best version that its time, floors, people and things allow. Nothing unsafe stands in. Keep this sheet at school.
+fit-print = Print this (PDF)
+fit-grid = At a glance
+fit-grid-how = Minutes, and how many of the parts. A dash: this session can’t be done there; below it says why.
+fit-home = Home
+fit-cell = { $minutes } min, { $kept } of { $all }
+fit-cell-whole = { $minutes } min, whole
+fit-home-heading = Home { $code }
+fit-home-minutes = { $time } a day
+fit-home-language = asks for { $language }
+fit-reads-paper = print for this home
+fit-reads-phone = send the folder to a phone
+fit-as-written = As written.
+fit-uses = Uses { $list }.
+fit-not = not here
+fit-left-out = Leaves out { $part }: { $why }.
+fit-instead = Nearest to it: { $part }.
+fit-cannot = { $list }: { $why }.
+fit-one-thing = One thing would make it fit: { $thing }.
+fit-no-one-thing = No one thing alone would make it fit.
+fit-one-minutes = { $time } a day
+fit-one-more-floor = { $by } more each way on floor { $floor }
+fit-one-floor = a clear floor of { $size } { $place }
+fit-one-helper = one more person to join in or stay close by
+fit-one-version-seated = versions of its parts to do seated, which nobody has written yet
+fit-one-version-quiet = quiet versions of its parts, which nobody has written yet
+fit-why-seated = there is no version to do seated
+fit-why-noise = feet come down hard, and there is no quiet version
+fit-why-surface = no floor here has a surface that suits
+fit-why-time = what stays is worth more in this time
+fit-why-short = what must stay takes longer than there is time
+fit-why-helpers = { $count ->
+    [one] it needs one more person to join in or stay close by
+   *[other] it needs { $count } more people to join in or stay close by
+}
+fit-why-place = it is done { $place }
+fit-why-headroom = it needs headroom of { $height }
+fit-why-floor = it needs a clear floor of { $size }
+fit-why-things = there is nothing safe here for { $list }
+fit-version-seated = Seated
+fit-version-quiet = Quiet
+fit-version-small-space = In a small space
+fit-version-low-vision = For low vision
+fit-version-partner = With a partner
+fit-version-alone = Alone
+fit-lend = Lend or mail
+fit-lend-how = The fewest things with which every home can do each session that things alone stand in the way of. Then, home by home:
+fit-lend-nothing = Nothing: no session fails just for lack of things.
+fit-rethink = Rethink
+fit-rethink-how = What a quarter of the homes or more can’t do (our own mark).
+fit-rethink-nothing = Nothing: no session and no part fails in a quarter of the homes.
+fit-rethink-homes = { $count } of { $of } homes can’t do it.
+fit-rethink-why = Most often: { $why }.
+fit-survey = Survey
+fit-survey-title = What is there at home?
+fit-survey-lead = So that PE at home fits your home. There is no right answer, and nothing to buy. Write no names.
+fit-ask-code = Your code
+fit-ask-code-how = The school gives it to you. Never write a name, an address or a date of birth.
+fit-ask-code-line = Code
+fit-ask-time = Time and people
+fit-ask-minutes = Minutes a day there are for PE
+fit-ask-helpers = People who can join in or stay close by
+fit-ask-needs = What your child needs
+fit-ask-seated = Does PE seated
+fit-ask-low-vision = Sees little
+fit-ask-quiet = Must be quiet indoors
+fit-ask-reads = How you read it
+fit-ask-paper = On paper
+fit-ask-phone = On a phone
+fit-ask-language = Language
+fit-ask-floor = A clear floor
+fit-ask-floor-how = The largest you can clear, walls and furniture left out.
+fit-ask-floor-2 = A second floor
+fit-ask-floor-2-how = If there is one: a yard, a patio, a hallway.
+fit-ask-length = Length in meters
+fit-ask-width = Width in meters
+fit-ask-height = Height to the ceiling, or “outdoors”
+fit-ask-outdoors = It is outdoors
+fit-ask-things = Things you have
+fit-ask-things-how = Write how many there are. Leave out what you don’t have.

@@ -92,7 +92,25 @@ pub fn fit_cards(
     (head, fill): (&CardHead, &Fill<'_>),
     source: &SheetSource<'_>,
 ) -> Vec<Card> {
-    let mut best: Option<(Cost, Fit)> = None;
+    let Some((kind, split)) =
+        shaper.try_out(|shaper| choose_fit(shaper, form, (head, fill), source))
+    else {
+        return Vec::new();
+    };
+    let heads = lay_heads(shaper, form.cell, head, kind, source);
+    let said = fill(&mut Column::new(shaper, form.cell.width), kind);
+    let fit = fit_split(&said, split, form, (kind, &heads));
+    make_cards(shaper, form, &heads, head, fit, source)
+}
+
+/// The size and the split that cost least.
+fn choose_fit(
+    shaper: &mut Shaper<'_>,
+    form: CardForm,
+    (head, fill): (&CardHead, &Fill<'_>),
+    source: &SheetSource<'_>,
+) -> Option<(CardType, Split)> {
+    let mut best: Option<(Cost, (CardType, Split))> = None;
     for (step, kind) in form.types.iter().enumerate() {
         let heads = lay_heads(shaper, form.cell, head, *kind, source);
         let said = fill(&mut Column::new(shaper, form.cell.width), *kind);
@@ -105,14 +123,14 @@ pub fn fit_cards(
             };
             let cost = (cards, broken, fit.goes_through, step, astray);
             if best.as_ref().is_none_or(|(least, _)| cost < *least) {
-                best = Some((cost, fit));
+                best = Some((cost, (*kind, split)));
             }
         }
         if best.as_ref().is_some_and(|(cost, _)| *cost < (1, 0, true, 0, 0)) {
             break;
         }
     }
-    best.map_or_else(Vec::new, |(_, fit)| make_cards(shaper, form, head, fit, source))
+    best.map(|(_, choice)| choice)
 }
 
 /// The ways to try. Something is left for the back, where there is one.
@@ -173,24 +191,26 @@ fn count_cards(fit: &Fit) -> (usize, usize) {
 fn make_cards(
     shaper: &mut Shaper<'_>,
     form: CardForm,
+    heads: &[LaidHead; 2],
     head: &CardHead,
     fit: Fit,
     source: &SheetSource<'_>,
 ) -> Vec<Card> {
-    let heads = lay_heads(shaper, form.cell, head, fit.kind, source);
     let (count, _) = count_cards(&fit);
     let kind = fit.kind;
     let (fronts, backs) = frames_of(fit);
-    let mut sides = |mut frames: Vec<Frame>| -> Vec<CardSide> {
+    let mut sides = |mut frames: Vec<Frame>, is_back: bool| -> Vec<CardSide> {
         while frames.len() < count {
             let top = heads[usize::from(!frames.is_empty())].height;
             frames.push(notes(shaper, form.cell, top, source, kind));
         }
         let turns = frames.into_iter().enumerate();
-        turns.map(|(turn, frame)| side_of(&heads[usize::from(turn > 0)], frame, kind)).collect()
+        turns
+            .map(|(turn, frame)| side_of(&heads[usize::from(turn > 0)], frame, kind, is_back))
+            .collect()
     };
-    let fronts = sides(fronts);
-    let mut backs = if form.has_back { sides(backs) } else { Vec::new() }.into_iter();
+    let fronts = sides(fronts, false);
+    let mut backs = if form.has_back { sides(backs, true) } else { Vec::new() }.into_iter();
     let cards = fronts.into_iter().enumerate().map(|(turn, front)| Card {
         front,
         back: backs.next(),
@@ -214,8 +234,12 @@ fn frames_of(fit: Fit) -> (Vec<Frame>, Vec<Frame>) {
     (fronts, backs)
 }
 
-fn side_of(head: &LaidHead, frame: Frame, kind: CardType) -> CardSide {
+/// A back has the head of its front, which has been read out there.
+fn side_of(head: &LaidHead, frame: Frame, kind: CardType, is_back: bool) -> CardSide {
     let mut items = head.items.clone();
+    if is_back {
+        items = vec![Item::decoration(items)];
+    }
     items.extend(frame.items.into_iter().map(|item| item.moved(0.0, head.height)));
     CardSide { items, kind }
 }

@@ -189,6 +189,15 @@ impl Page {
     }
 }
 
+fn strip_groups(items: Vec<Item>, bare: &mut Vec<Item>) {
+    for item in items {
+        match item {
+            Item::Group { items, .. } => strip_groups(items, bare),
+            drawn => bare.push(drawn),
+        }
+    }
+}
+
 impl Item {
     fn rekey(&mut self, more: Key) {
         if let Self::Group { tag, items } = self {
@@ -262,7 +271,9 @@ impl Item {
 
     /// Items that are not read out, even if they are words.
     pub fn decoration(items: Vec<Self>) -> Self {
-        Self::group(Role::Decoration, 0, items)
+        let mut bare = Vec::new();
+        strip_groups(items, &mut bare);
+        Self::group(Role::Decoration, 0, bare)
     }
 
     /// Items as one thing.
