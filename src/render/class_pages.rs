@@ -102,7 +102,7 @@ impl<'p> ClassPress<'p> {
                     files.repeats.extend(Sheet::chosen(&pack.printing).iter().map(|sheet| {
                         let path = sheet.path(id);
                         (format!("{own}/{path}"), format!("{other}/{path}"))
-                    }))
+                    }));
                 }
             }
         }

@@ -401,3 +401,261 @@ language-name = Cymraeg
 shown-in-original = Nid yw’r sesiwn hon wedi’i chyfieithu eto. Fe’i dangosir yn ei hiaith wreiddiol ({ $language }).
 translation-old = Mae’r gwreiddiol wedi newid ers y cyfieithiad hwn.
 language-unnamed = ei hiaith
+
+## To scan, to copy, to send
+
+scan-page = Tudalen y sesiwn hon
+scan-film = Y ffilm
+
+no-printer = Dim argraffydd?
+no-printer-how = Copïwch hwn â llaw: tua { $minutes } munud. Neu cadwch ef fel testun, neu anfonwch ef fel negeseuon.
+copy-file = Copïo â llaw (testun)
+texts-file = Negeseuon testun (testun)
+no-printer-needs = Bydd angen: { $list }.
+no-printer-read = Darllenwch bob rhybudd ar y dudalen yn gyntaf.
+no-printer-rules = Rheolau’r ysgol a’i hasesiad risg sy’n dod gyntaf.
+
+## Sheets
+
+sheet-large-print = Cardiau print bras
+sheet-large-print-about = dim geiriau llai na 18 pwynt, un cerdyn i’r dudalen
+sheet-class-set = Set dosbarth
+sheet-class-set-about = { $copies ->
+    [zero] dim setiau o gardiau
+    [one] un set o gardiau â rhif arni
+    [two] dwy set o gardiau â rhifau arnynt
+    [few] tair set o gardiau â rhifau arnynt
+    [many] chwe set o gardiau â rhifau arnynt
+   *[other] { $copies } set o gardiau â rhifau arnynt
+}, { $cards } i’r dudalen
+sheet-booklet = Llyfryn
+sheet-booklet-about = argraffwch ar y ddwy ochr, gan droi ar yr ymyl fer, a phlygwch y pentwr unwaith
+sheet-poster = Poster
+sheet-poster-about = y pwyntiau allweddol, i’w darllen o 2 m
+sheet-record-class = Taflen gofnodi i ddosbarth
+sheet-record-class-about = ffugenwau i lawr yr ochr
+sheet-record-week = Taflen gofnodi am wythnos
+sheet-record-week-about = colofn i bob diwrnod
+both-long = argraffwch ar y ddwy ochr, gan droi ar yr ymyl hir
+both-short = argraffwch ar y ddwy ochr, gan droi ar yr ymyl fer
+cards-back = Cefn { $number } o { $total }
+cards-set = Set { $number } o { $total }
+notes = Nodiadau
+booklet-inside = Y tu mewn
+record-class-tick = Ticiwch yr hyn a welsoch. Gadewch fwlch lle na welsoch ddim.
+record-week-how = Ticia beth wnest ti bob dydd, ac ysgrifenna dy ganlyniad gorau o’r diwrnod.
+record-done = Fe wnes i hyn
+record-best-marks = Fy nghanlyniad gorau
+record-week-best = Beth aeth orau yr wythnos hon?
+week-of = Wythnos yn dechrau
+day-1 = Llun
+day-2 = Maw
+day-3 = Mer
+day-4 = Iau
+day-5 = Gwe
+day-6 = Sad
+day-7 = Sul
+
+## Progress
+
+progress-title = Cynnydd y dosbarth
+progress-private = I’r athro neu’r athrawes. Ffugenwau’n unig, dim enwau. Cadwch hyd { $date }, yna dilëwch: homeground progress --to … --forget
+progress-how = Mae pob newid yn cymharu plentyn â’i ganlyniad cynharach ei hun. Mae canlyniadau ffitrwydd yn breifat: nid gradd ydynt, na ffordd o gymharu plant â’i gilydd.
+progress-rule = Mae newid yn fwy na’r amrywiad arferol o ddydd i ddydd pan fydd dros ddau wall nodweddiadol un ymgais (Hopkins 2000: 1.5 i 2). Daw’r gwall nodweddiadol o ymgeisiau a wnaed fwy nag unwaith ar yr un diwrnod: mae’r gwahaniaeth o ddydd i ddydd ar ben hynny.
+progress-contents = Yn yr adroddiad hwn
+progress-children = Plant
+progress-class = Y dosbarth
+progress-class-small = Anfonodd llai na { $fewest } o blant ganlyniadau: ni ddangosir ffigurau’r dosbarth, gan y byddent yn datgelu pwy yw rhywun.
+progress-first = Diwrnod cyntaf
+progress-latest = Diwrnod diweddaraf
+progress-median = Canolrif
+progress-quartiles = Chwarteli
+progress-range = Lleiaf a mwyaf
+progress-deviation = Gwyriad safonol
+progress-noise = Gwall nodweddiadol un ymgais
+progress-noise-from = o { $pairs } pâr o ymgeisiau
+progress-noise-unknown = ddim yn hysbys: rhy ychydig o ymgeisiau a wnaed fwy nag unwaith
+progress-smallest = Y newid lleiaf sydd o bwys
+progress-wobble = Mwy na’r amrywiad arferol uwchlaw
+progress-spread-says = Dot i bob plentyn, blwch o chwartel i chwartel, llinell drwchus wrth y canolrif.
+progress-strip-says = Canlyniadau { $code } yn { $task }, ddydd ar ôl dydd. Mae’r ffigurau yn y tabl gerllaw.
+progress-better-more = Gorau po bellaf i’r dde.
+progress-better-less = Gorau po bellaf i’r chwith.
+progress-child-table = Fesul plentyn
+progress-code = Ffugenw
+progress-place = Safle
+progress-first-mark = Cyntaf
+progress-last-mark = Diwethaf
+progress-best-mark = Gorau
+progress-best-on = { $mark } ar { $date }
+progress-change = Newid
+progress-verdict = Newid go iawn?
+progress-tries = Ymgeisiau
+progress-points = Pwyntiau
+progress-over-time = Dros amser
+progress-next = Nesaf, a pham
+progress-missing = Heb anfon y rhain eto
+progress-missing-none = Mae pawb wedi anfon rhywbeth.
+progress-silent = Heb anfon dim o gwbl
+progress-faults = Camgymeriadau cyffredin a diciwyd
+progress-few = llai na { $fewest }
+progress-send = Beth i’w anfon nesaf
+progress-comments = Sylwadau adroddiad i’w golygu
+progress-questions = Cwestiynau adolygu
+progress-questions-how = Yr athro neu’r athrawes sydd i ddweud beth sy’n gywir. Dim ond casglu’r atebion a wneir yma, a rhoi’r rhai tebyg gyda’i gilydd.
+progress-right = cywir
+progress-wrong = ddim eto
+progress-unmarked = heb ei farcio
+progress-answers-few = Atebodd llai na { $fewest } o blant: ni ddangosir eu hatebion yma.
+progress-answers = Atebion, fel y’u rhoddwyd
+progress-model-answer = Ein hateb ni
+progress-unread = Heb eu darllen
+progress-unread-how = Gadawyd y celloedd hyn allan. Mae popeth arall yn eu rhesi yn cyfrif.
+progress-row = Rhes
+progress-column = Colofn
+progress-says = Beth sydd o’i le
+progress-file = Ffeil
+
+progress-short-once = canlyniad cyntaf
+progress-short-noise-unknown = rhy ychydig o ymgeisiau i ddweud
+progress-short-too-close = rhy agos i ddweud
+progress-short-too-small = newid go iawn, ond bach iawn
+progress-short-better = gwell, o fwy na’r amrywiad arferol o ddydd i ddydd
+progress-short-worse = ddim cystal, o fwy na’r amrywiad arferol o ddydd i ddydd
+
+progress-child-once = Dyma dy ddiwrnod cyntaf. Nawr mae gen ti ganlyniad i’w guro.
+progress-child-noise-unknown = Mae rhy ychydig o ymgeisiau eto i ddweud a yw hynny’n fwy na’r amrywiad arferol o ddydd i ddydd.
+progress-child-too-close = Mae hynny’n rhy agos i ddweud: mae canlyniadau’n amrywio gymaint â hynny o un ymgais i’r llall.
+progress-child-too-small = Mae hynny’n fwy na’r amrywiad arferol o ddydd i ddydd, ond mae’n fach iawn.
+progress-child-better = Mae hynny’n fwy na’r amrywiad arferol o ddydd i ddydd: rwyt ti wedi gwella.
+progress-child-worse = Doedd hi ddim cystal y tro hwn, o fwy na’r amrywiad arferol o ddydd i ddydd. Mae cwsg, esgidiau a’r llawr i gyd yn cyfrif. Rho gynnig arall arni.
+progress-child-no-mark = Does dim canlyniad gan yr un ymgais eto. Mae hynny’n digwydd: gwna hi’n haws yn gyntaf.
+
+progress-slip = Fy nghanlyniadau
+progress-slip-for = I { $code }
+progress-slip-how = Ti biau dy ganlyniadau. Cura dy orau dy hun.
+progress-slip-change = O { $first } i { $last }: { $change }.
+progress-slip-best = Fy ngorau: { $mark }, ar { $date }.
+progress-slip-new-best = Gorau newydd: { $mark }, ar { $date }!
+progress-slip-band = Ymgeisiau yw’r cylchoedd, gorau’r diwrnod yw’r dotiau. Yn y band llwyd mae newid yn rhy agos i ddweud.
+progress-slip-no-band = Ymgeisiau yw’r cylchoedd, gorau’r diwrnod yw’r dotiau.
+progress-slip-next = Nesaf
+progress-slip-again = Edrych eto ar y cwestiynau hyn
+progress-slip-day = Diwrnod
+progress-slip-tries = Ymgeisiau
+progress-slip-day-best = Gorau
+
+progress-mend = Beth a welwyd: “{ $see }” Rho gynnig ar hyn: “{ $say }”
+progress-mend-part = Mae’n cael ei ymarfer yn “{ $part }”.
+progress-further = Rho gynnig ar y dasg ymestyn “{ $part }”.
+progress-onward = Wedyn: “{ $session }”.
+progress-practise = Gwna hi eto, gan gofio un peth: “{ $point }”
+progress-practise-bare = Gwna hi eto, a gwylia un peth ar y tro.
+progress-easier = Gwna hi’n haws yn gyntaf: { $easier }
+progress-easier-bare = Gwna hi’n haws yn gyntaf.
+
+progress-send-mend = “{ $part }” eto, ar gyfer { $count } o’r plant: ticiwyd “{ $see }”
+progress-send-further = Y dasg ymestyn “{ $part }”, ar gyfer { $count } o’r plant: mae eu newid yn fwy na’r amrywiad arferol o ddydd i ddydd.
+progress-send-onward = Yna “{ $session }”, ar gyfer { $count } o’r plant: yr un gweithgaredd, heb ei wneud eto.
+progress-send-practise = “{ $part }” eto, ar gyfer { $count } o’r plant: dim gwelliant y tu hwnt i’r amrywiad arferol o ddydd i ddydd eto, a dim camgymeriad wedi’i dicio.
+progress-send-easier = Y ffordd haws o wneud “{ $part }”, ar gyfer { $count } o’r plant: nid oes canlyniad eto.
+
+progress-comment-change = Aeth { $code } o { $first } i { $last } yn “{ $task }” ({ $change }, { $verdict }).
+progress-comment-once = Cyrhaeddodd { $code } { $last } yn “{ $task }” ar y diwrnod cyntaf.
+progress-comment-none = Mae { $code } wedi rhoi cynnig ar “{ $task }” ac nid oes canlyniad eto.
+progress-comment-next = Cam nesaf: { $next }
+
+## Fit
+
+fit-teacher = Pwy sy’n cael beth
+fit-teacher-lead = { $count ->
+    [zero] Dim cartrefi.
+    [one] Un cartref, yn ôl cod.
+    [two] Dau gartref, yn ôl cod.
+    [few] Tri chartref, yn ôl cod.
+    [many] Chwe chartref, yn ôl cod.
+   *[other] { $count } cartref, yn ôl cod.
+} I bob sesiwn, y fersiwn gorau y mae amser, lloriau, pobl a phethau’r cartref yn ei ganiatáu. Nid oes dim anniogel yn cymryd lle dim arall. Cadwch y daflen hon yn yr ysgol.
+fit-print = Argraffu hwn (PDF)
+fit-grid = Ar un olwg
+fit-grid-how = Munudau, a faint o’r rhannau. Llinell fach: ni ellir gwneud y sesiwn hon yno; mae’r rheswm isod.
+fit-home = Cartref
+fit-cell = { $minutes } mun, { $kept } o { $all }
+fit-cell-whole = { $minutes } mun, cyfan
+fit-home-heading = Cartref { $code }
+fit-home-minutes = { $time } y dydd
+fit-home-language = iaith y gofynnir amdani: { $language }
+fit-reads-paper = argraffwch i’r cartref hwn
+fit-reads-phone = anfonwch y ffolder i ffôn
+fit-as-written = Fel y’i hysgrifennwyd.
+fit-uses = Yn defnyddio: { $list }.
+fit-not = ddim yma
+fit-left-out = Wedi’i adael allan: { $part } ({ $why }).
+fit-instead = Agosaf at hynny: { $part }.
+fit-cannot = { $list }: { $why }.
+fit-one-thing = Byddai un peth yn gwneud iddi ffitio: { $thing }.
+fit-no-one-thing = Ni fyddai un peth ar ei ben ei hun yn gwneud iddi ffitio.
+fit-one-minutes = { $time } y dydd
+fit-one-more-floor = { $by } yn fwy bob ffordd ar lawr { $floor }
+fit-one-floor = llawr clir o { $size } { $place }
+fit-one-helper = un person arall i ymuno neu i aros gerllaw
+fit-one-version-seated = fersiynau o’i rhannau i’w gwneud ar eich eistedd, nad oes neb wedi’u hysgrifennu eto
+fit-one-version-quiet = fersiynau tawel o’i rhannau, nad oes neb wedi’u hysgrifennu eto
+fit-why-seated = nid oes fersiwn i’w wneud ar eich eistedd
+fit-why-noise = mae traed yn glanio’n drwm, ac nid oes fersiwn tawel
+fit-why-surface = nid oes llawr yma ag arwyneb addas
+fit-why-time = mae’r hyn sy’n aros yn werth mwy yn yr amser hwn
+fit-why-short = mae’r hyn sy’n gorfod aros yn cymryd mwy o amser nag sydd ar gael
+fit-why-helpers = { $count ->
+    [zero] nid oes angen neb arall i ymuno nac i aros gerllaw
+    [one] mae angen un person arall i ymuno neu i aros gerllaw
+    [two] mae angen dau berson arall i ymuno neu i aros gerllaw
+    [few] mae angen tri pherson arall i ymuno neu i aros gerllaw
+    [many] mae angen chwe pherson arall i ymuno neu i aros gerllaw
+   *[other] mae angen { $count } o bobl eraill i ymuno neu i aros gerllaw
+}
+fit-why-place = fe’i gwneir { $place }
+fit-why-headroom = mae angen uchder uwchben o { $height }
+fit-why-floor = mae angen llawr clir o { $size }
+fit-why-things = nid oes dim diogel yma ar gyfer { $list }
+fit-version-seated = Ar eich eistedd
+fit-version-quiet = Tawel
+fit-version-small-space = Mewn lle bach
+fit-version-low-vision = Ar gyfer golwg gwan
+fit-version-partner = Gyda phartner
+fit-version-alone = Ar eich pen eich hun
+fit-lend = Benthyg neu bostio
+fit-lend-how = Y nifer lleiaf o bethau er mwyn i bob cartref allu gwneud pob sesiwn lle mai diffyg pethau yw’r unig rwystr. Yna, fesul cartref:
+fit-lend-nothing = Dim: nid oes sesiwn yn methu oherwydd diffyg pethau’n unig.
+fit-rethink = Ailfeddwl
+fit-rethink-how = Yr hyn na all chwarter y cartrefi neu fwy ei wneud (ein ffin ni ein hunain).
+fit-rethink-nothing = Dim: nid oes sesiwn na rhan yn methu mewn chwarter y cartrefi.
+fit-rethink-homes = Cartrefi na allant ei wneud: { $count } o { $of }.
+fit-rethink-why = Gan amlaf: { $why }.
+fit-survey = Holiadur
+fit-survey-title = Beth sydd gartref?
+fit-survey-lead = Er mwyn i addysg gorfforol gartref fod yn addas i’ch cartref chi. Nid oes ateb cywir, na dim i’w brynu. Peidiwch ag ysgrifennu enwau.
+fit-ask-code = Eich cod
+fit-ask-code-how = Yr ysgol sy’n ei roi i chi. Peidiwch byth ag ysgrifennu enw, cyfeiriad na dyddiad geni.
+fit-ask-code-line = Cod
+fit-ask-time = Amser a phobl
+fit-ask-minutes = Munudau’r dydd sydd ar gael i addysg gorfforol
+fit-ask-helpers = Pobl a all ymuno neu aros gerllaw
+fit-ask-needs = Beth sydd ei angen ar eich plentyn
+fit-ask-seated = Yn gwneud addysg gorfforol ar ei eistedd
+fit-ask-low-vision = Yn gweld ychydig yn unig
+fit-ask-quiet = Rhaid bod yn dawel dan do
+fit-ask-reads = Sut rydych chi’n ei ddarllen
+fit-ask-paper = Ar bapur
+fit-ask-phone = Ar ffôn
+fit-ask-language = Iaith
+fit-ask-floor = Llawr clir
+fit-ask-floor-how = Y mwyaf y gallwch ei glirio, heb gyfrif waliau a dodrefn.
+fit-ask-floor-2 = Ail lawr clir
+fit-ask-floor-2-how = Os oes un: iard, gardd, cyntedd.
+fit-ask-length = Hyd mewn metrau
+fit-ask-width = Lled mewn metrau
+fit-ask-height = Uchder at y nenfwd, neu “awyr agored”
+fit-ask-outdoors = Mae yn yr awyr agored
+fit-ask-things = Pethau sydd gennych
+fit-ask-things-how = Ysgrifennwch faint sydd. Gadewch allan yr hyn nad oes gennych.

@@ -385,3 +385,249 @@ language-name = Español
 shown-in-original = Esta sesión aún no está traducida. Se muestra en su idioma original ({ $language }).
 translation-old = El original ha cambiado desde esta traducción.
 language-unnamed = su idioma
+
+## To scan, to copy, to send
+
+scan-page = La página de esta sesión
+scan-film = El vídeo
+
+no-printer = ¿No tienes impresora?
+no-printer-how = Copia esto a mano: unos { $minutes } minutos. O guárdalo como texto, o envíalo en mensajes.
+copy-file = Para copiar a mano (texto)
+texts-file = Mensajes SMS (texto)
+no-printer-needs = Necesitas: { $list }.
+no-printer-read = Lee primero todas las precauciones de la página.
+no-printer-rules = Las normas del centro y su evaluación de riesgos van primero.
+
+## Sheets
+
+sheet-large-print = Tarjetas en letra grande
+sheet-large-print-about = ninguna palabra de menos de 18 puntos, una tarjeta por página
+sheet-class-set = Juego para la clase
+sheet-class-set-about = { $copies ->
+    [one] { $copies } juego numerado de tarjetas
+   *[other] { $copies } juegos numerados de tarjetas
+}, { $cards } por página
+sheet-booklet = Cuadernillo
+sheet-booklet-about = imprimir a doble cara, girando por el lado corto, y doblar todas las hojas juntas una vez
+sheet-poster = Cartel
+sheet-poster-about = los puntos clave, para leer a 2 m
+sheet-record-class = Hoja de registro de la clase
+sheet-record-class-about = los apodos, en el margen
+sheet-record-week = Hoja de registro de la semana
+sheet-record-week-about = una columna para cada día
+both-long = imprimir a doble cara, girando por el lado largo
+both-short = imprimir a doble cara, girando por el lado corto
+cards-back = Reverso de { $number } de { $total }
+cards-set = Juego { $number } de { $total }
+notes = Notas
+booklet-inside = Dentro
+record-class-tick = Marca lo que has visto. Deja en blanco lo que no has visto.
+record-week-how = Señala lo que has hecho cada día y apunta tu mejor marca del día.
+record-done = Lo he hecho
+record-best-marks = Mi mejor marca
+record-week-best = ¿Qué ha salido mejor esta semana?
+week-of = Semana del
+day-1 = Lun
+day-2 = Mar
+day-3 = Mié
+day-4 = Jue
+day-5 = Vie
+day-6 = Sáb
+day-7 = Dom
+
+## Progress
+
+progress-title = Progreso de la clase
+progress-private = Para el profesorado. Solo códigos, sin nombres. Guárdalo hasta el { $date } y después bórralo: homeground progress --to … --forget
+progress-how = Cada cambio se compara con las marcas anteriores del mismo alumno o alumna. Las marcas de condición física son privadas: no son nota ni sirven para comparar al alumnado.
+progress-rule = Un cambio va más allá de las variaciones de un día a otro cuando supera dos errores típicos de un intento (Hopkins 2000: de 1,5 a 2). El error típico sale de intentos repetidos el mismo día: lo que cambia de un día a otro se suma.
+progress-contents = En este informe
+progress-children = Alumnado
+progress-class = La clase
+progress-class-small = Han enviado marcas menos de { $fewest } alumnos o alumnas: no se muestran cifras de la clase, porque se podría reconocer a alguien.
+progress-first = Primer día
+progress-latest = Último día
+progress-median = Mediana
+progress-quartiles = Cuartiles
+progress-range = Mínimo y máximo
+progress-deviation = Desviación típica
+progress-noise = Error típico de un intento
+progress-noise-from = a partir de { $pairs } pares de intentos
+progress-noise-unknown = no se sabe: muy pocos intentos repetidos
+progress-smallest = Menor cambio que importa
+progress-wobble = Más que una variación normal desde
+progress-spread-says = Un punto por persona, una caja de cuartil a cuartil y una línea gruesa en la mediana.
+progress-strip-says = Marcas de { $code } en { $task }, día a día. Las cifras están en la tabla de al lado.
+progress-better-more = Cuanto más a la derecha, mejor.
+progress-better-less = Cuanto más a la izquierda, mejor.
+progress-child-table = Uno por uno
+progress-code = Código
+progress-place = Puesto
+progress-first-mark = Primera
+progress-last-mark = Última
+progress-best-mark = Mejor
+progress-best-on = { $mark } el { $date }
+progress-change = Cambio
+progress-verdict = ¿Es real?
+progress-tries = Intentos
+progress-points = Puntos
+progress-over-time = A lo largo del tiempo
+progress-next = Lo siguiente y por qué
+progress-missing = Todavía no han enviado nada
+progress-missing-none = Todo el mundo ha enviado algo.
+progress-silent = No han enviado nada de nada
+progress-faults = Errores frecuentes señalados
+progress-few = menos de { $fewest }
+progress-send = Qué enviar después
+progress-comments = Comentarios para el boletín, por retocar
+progress-questions = Preguntas de repaso
+progress-questions-how = Lo que está bien lo decide el profesorado. Aquí solo se reúnen las respuestas y se juntan las que se parecen.
+progress-right = bien
+progress-wrong = todavía no
+progress-unmarked = sin corregir
+progress-answers-few = Han respondido menos de { $fewest } alumnos o alumnas: aquí no se muestran sus respuestas.
+progress-answers = Respuestas, tal cual
+progress-model-answer = Nuestra respuesta
+progress-unread = No leído
+progress-unread-how = Estas casillas se han dejado fuera. Todo lo demás de sus filas cuenta.
+progress-row = Fila
+progress-column = Columna
+progress-says = Qué está mal
+progress-file = Archivo
+
+progress-short-once = primera marca
+progress-short-noise-unknown = muy pocos intentos para saberlo
+progress-short-too-close = demasiado igualado para saberlo
+progress-short-too-small = real, pero muy pequeño
+progress-short-better = mejor, más allá de las variaciones de un día a otro
+progress-short-worse = menos bien, más allá de las variaciones de un día a otro
+
+progress-child-once = Este es tu primer día. Ya tienes una marca que superar.
+progress-child-noise-unknown = Todavía hay muy pocos intentos para saber si es más que una variación de un día a otro.
+progress-child-too-close = Está demasiado igualado para saberlo: las marcas varían otro tanto de un intento a otro.
+progress-child-too-small = Es más que una variación de un día a otro, pero es muy pequeño.
+progress-child-better = Es más que una variación de un día a otro: has mejorado.
+progress-child-worse = Esta vez ha sido menos, más allá de las variaciones de un día a otro. El sueño, las zapatillas y el suelo también cuentan. Inténtalo otra vez.
+progress-child-no-mark = Todavía no hay marca en ningún intento. A veces pasa: empieza por algo más fácil.
+
+progress-slip = Mis marcas
+progress-slip-for = Para { $code }
+progress-slip-how = Tus marcas son tuyas. Supera tu propio récord.
+progress-slip-change = De { $first } a { $last }: { $change }.
+progress-slip-best = Mi mejor marca: { $mark }, el { $date }.
+progress-slip-new-best = ¡Nuevo récord: { $mark }, el { $date }!
+progress-slip-band = Los círculos son intentos; los puntos, lo mejor de cada día. En la franja gris, un cambio es demasiado pequeño para saberlo.
+progress-slip-no-band = Los círculos son intentos; los puntos, lo mejor de cada día.
+progress-slip-next = Lo siguiente
+progress-slip-again = Vuelve a mirar estas preguntas
+progress-slip-day = Día
+progress-slip-tries = Intentos
+progress-slip-day-best = Mejor
+
+progress-mend = Lo que se ha visto: «{ $see }» Para probar: «{ $say }»
+progress-mend-part = Se practica en «{ $part }».
+progress-further = Probar la tarea de ampliación «{ $part }».
+progress-onward = Después: «{ $session }».
+progress-practise = Repetirlo pensando en una sola cosa: «{ $point }»
+progress-practise-bare = Repetirlo fijándose en una cosa cada vez.
+progress-easier = Empezar por lo más fácil: { $easier }
+progress-easier-bare = Empezar por lo más fácil.
+
+progress-send-mend = Otra vez «{ $part }», para { $count }: han señalado «{ $see }»
+progress-send-further = La tarea de ampliación «{ $part }», para { $count }: su cambio va más allá de las variaciones de un día a otro.
+progress-send-onward = Después «{ $session }», para { $count }: la misma actividad, aún sin hacer.
+progress-send-practise = Otra vez «{ $part }», para { $count }: aún sin mejora más allá de las variaciones de un día a otro y sin errores señalados.
+progress-send-easier = La forma más fácil de «{ $part }», para { $count }: todavía no hay marca.
+
+progress-comment-change = { $code } ha pasado de { $first } a { $last } en «{ $task }» ({ $change }, { $verdict }).
+progress-comment-once = { $code } ha logrado { $last } en «{ $task }» el primer día.
+progress-comment-none = { $code } ha probado «{ $task }» y todavía no tiene marca.
+progress-comment-next = Siguiente paso: { $next }
+
+## Fit
+
+fit-teacher = Qué recibe cada hogar
+fit-teacher-lead = { $count ->
+    [one] { $count } hogar, por su código.
+   *[other] { $count } hogares, por su código.
+} De cada sesión, la mejor versión que permiten su tiempo, sus suelos, sus personas y sus cosas. Nada peligroso sirve de sustituto. Guarda esta hoja en el centro.
+fit-print = Imprimir esto (PDF)
+fit-grid = De un vistazo
+fit-grid-how = Los minutos y cuántas de las partes. Un guion: allí no se puede hacer esta sesión; más abajo se dice por qué.
+fit-home = Hogar
+fit-cell = { $minutes } min, { $kept } de { $all }
+fit-cell-whole = { $minutes } min, entera
+fit-home-heading = Hogar { $code }
+fit-home-minutes = { $time } al día
+fit-home-language = idioma que pide: { $language }
+fit-reads-paper = imprimir para este hogar
+fit-reads-phone = enviar la carpeta a un móvil
+fit-as-written = Tal como está escrita.
+fit-uses = Se usa: { $list }.
+fit-not = aquí no
+fit-left-out = Sin { $part }: { $why }.
+fit-instead = Lo más parecido: { $part }.
+fit-cannot = { $list }: { $why }.
+fit-one-thing = Bastaría con una cosa: { $thing }.
+fit-no-one-thing = Ninguna cosa bastaría por sí sola.
+fit-one-minutes = { $time } al día
+fit-one-more-floor = { $by } más a lo largo y a lo ancho en el suelo { $floor }
+fit-one-floor = un suelo libre de { $size } { $place }
+fit-one-helper = una persona más que participe o esté cerca
+fit-one-version-seated = versiones de sus partes para hacer en posición sentada, que todavía no ha escrito nadie
+fit-one-version-quiet = versiones sin ruido de sus partes, que todavía no ha escrito nadie
+fit-why-seated = no hay versión para hacer en posición sentada
+fit-why-noise = los pies golpean fuerte el suelo y no hay versión sin ruido
+fit-why-surface = aquí ningún suelo es del tipo que conviene
+fit-why-time = en este tiempo, lo que se queda vale más
+fit-why-short = lo que debe quedarse dura más que el tiempo que hay
+fit-why-helpers = { $count ->
+    [one] hace falta { $count } persona más que participe o esté cerca
+   *[other] hacen falta { $count } personas más que participen o estén cerca
+}
+fit-why-place = se hace { $place }
+fit-why-headroom = hace falta una altura libre de { $height }
+fit-why-floor = hace falta un suelo libre de { $size }
+fit-why-things = aquí no hay nada seguro que sirva de { $list }
+fit-version-seated = En posición sentada
+fit-version-quiet = Sin ruido
+fit-version-small-space = En poco espacio
+fit-version-low-vision = Para quien ve poco
+fit-version-partner = En pareja
+fit-version-alone = Sin compañía
+fit-lend = Prestar o enviar
+fit-lend-how = Las menos cosas posibles para que cada hogar pueda hacer todas las sesiones que solo impide la falta de cosas. Después, hogar por hogar:
+fit-lend-nothing = Nada: ninguna sesión falla solo por falta de cosas.
+fit-rethink = Para replantear
+fit-rethink-how = Lo que no puede hacer una cuarta parte de los hogares o más (límite puesto por nosotros).
+fit-rethink-nothing = Nada: ninguna sesión ni ninguna parte falla en una cuarta parte de los hogares.
+fit-rethink-homes = No se puede hacer en { $count } de { $of } hogares.
+fit-rethink-why = Lo más frecuente: { $why }.
+fit-survey = Cuestionario
+fit-survey-title = ¿Qué hay en casa?
+fit-survey-lead = Para que la Educación Física en casa se adapte a tu casa. No hay respuestas correctas ni nada que comprar. No escribas nombres.
+fit-ask-code = Tu código
+fit-ask-code-how = Te lo da el centro. No escribas nunca un nombre, una dirección ni una fecha de nacimiento.
+fit-ask-code-line = Código
+fit-ask-time = Tiempo y personas
+fit-ask-minutes = Minutos al día que hay para Educación Física
+fit-ask-helpers = Personas que pueden participar o estar cerca
+fit-ask-needs = Lo que necesita tu hijo o hija
+fit-ask-seated = Hace Educación Física en posición sentada
+fit-ask-low-vision = Ve poco
+fit-ask-quiet = No puede hacer ruido dentro de casa
+fit-ask-reads = Cómo lo lees
+fit-ask-paper = En papel
+fit-ask-phone = En un móvil
+fit-ask-language = Idioma
+fit-ask-floor = Un suelo libre
+fit-ask-floor-how = El más grande que puedas despejar, sin contar paredes ni muebles.
+fit-ask-floor-2 = Un segundo suelo
+fit-ask-floor-2-how = Si lo hay: un patio, un jardín, un pasillo.
+fit-ask-length = Largo en metros
+fit-ask-width = Ancho en metros
+fit-ask-height = Altura hasta el techo, o «al aire libre»
+fit-ask-outdoors = Está al aire libre
+fit-ask-things = Cosas que tienes
+fit-ask-things-how = Escribe cuántas hay. Deja en blanco lo que no tengas.

@@ -385,3 +385,249 @@ language-name = Français
 shown-in-original = Cette séance n’est pas encore traduite. Elle est montrée dans sa langue d’origine ({ $language }).
 translation-old = L’original a changé depuis cette traduction.
 language-unnamed = sa langue
+
+## To scan, to copy, to send
+
+scan-page = La page de cette séance
+scan-film = Le film
+
+no-printer = Pas d’imprimante ?
+no-printer-how = Recopiez ceci à la main : environ { $minutes } minutes. Ou bien enregistrez-le en texte, ou envoyez-le par messages.
+copy-file = À recopier à la main (texte)
+texts-file = SMS (texte)
+no-printer-needs = Il vous faut : { $list }.
+no-printer-read = Lisez d’abord toutes les précautions de la page.
+no-printer-rules = Les règles de l’école et son évaluation des risques passent avant tout.
+
+## Sheets
+
+sheet-large-print = Fiches en gros caractères
+sheet-large-print-about = aucun mot au-dessous de 18 points, une fiche par page
+sheet-class-set = Jeu pour la classe
+sheet-class-set-about = { $copies ->
+    [one] { $copies } jeu de fiches numéroté
+   *[other] { $copies } jeux de fiches numérotés
+}, { $cards } par page
+sheet-booklet = Livret
+sheet-booklet-about = imprimer en recto verso, retourner sur le petit côté, puis plier toute la pile une fois
+sheet-poster = Affiche
+sheet-poster-about = les points clés, à lire à 2 m
+sheet-record-class = Feuille de résultats de la classe
+sheet-record-class-about = les surnoms dans la marge
+sheet-record-week = Feuille de résultats de la semaine
+sheet-record-week-about = une colonne par jour
+both-long = imprimer en recto verso, retourner sur le grand côté
+both-short = imprimer en recto verso, retourner sur le petit côté
+cards-back = Dos de la fiche { $number } sur { $total }
+cards-set = Jeu { $number } sur { $total }
+notes = Notes
+booklet-inside = À l’intérieur
+record-class-tick = Cochez ce que vous avez vu. Laissez vide ce que vous n’avez pas vu.
+record-week-how = Coche ce que tu as fait chaque jour et note ton meilleur résultat du jour.
+record-done = Je l’ai fait
+record-best-marks = Mon meilleur résultat
+record-week-best = Qu’est-ce qui a le mieux marché cette semaine ?
+week-of = Semaine du
+day-1 = Lun
+day-2 = Mar
+day-3 = Mer
+day-4 = Jeu
+day-5 = Ven
+day-6 = Sam
+day-7 = Dim
+
+## Progress
+
+progress-title = Progrès de la classe
+progress-private = Pour le professeur. Des codes seulement, aucun nom. À garder jusqu’au { $date }, puis à supprimer : homeground progress --to … --forget
+progress-how = Chaque évolution se mesure aux résultats précédents du même élève. Les résultats de forme physique sont privés : ils ne servent ni à noter ni à comparer les élèves.
+progress-rule = Une évolution dépasse les variations d’un jour à l’autre quand elle est supérieure à deux erreurs typiques d’un essai (Hopkins 2000 : 1,5 à 2). L’erreur typique vient d’essais répétés le même jour : ce qui change d’un jour à l’autre s’y ajoute.
+progress-contents = Dans ce bilan
+progress-children = Élèves
+progress-class = La classe
+progress-class-small = Moins de { $fewest } élèves ont envoyé des résultats : aucun chiffre de la classe n’est montré, car on pourrait reconnaître quelqu’un.
+progress-first = Premier jour
+progress-latest = Dernier jour
+progress-median = Médiane
+progress-quartiles = Quartiles
+progress-range = Minimum et maximum
+progress-deviation = Écart type
+progress-noise = Erreur typique d’un essai
+progress-noise-from = d’après { $pairs } paires d’essais
+progress-noise-unknown = inconnue : trop peu d’essais répétés
+progress-smallest = Plus petite évolution qui compte
+progress-wobble = Plus qu’une simple variation à partir de
+progress-spread-says = Un point par élève, une boîte d’un quartile à l’autre, un trait épais à la médiane.
+progress-strip-says = Résultats de { $code } dans { $task }, jour par jour. Les chiffres sont dans le tableau à côté.
+progress-better-more = Plus c’est à droite, mieux c’est.
+progress-better-less = Plus c’est à gauche, mieux c’est.
+progress-child-table = Élève par élève
+progress-code = Code
+progress-place = Rang
+progress-first-mark = Premier
+progress-last-mark = Dernier
+progress-best-mark = Meilleur
+progress-best-on = { $mark } le { $date }
+progress-change = Évolution
+progress-verdict = Est-ce réel ?
+progress-tries = Essais
+progress-points = Points
+progress-over-time = Au fil du temps
+progress-next = La suite, et pourquoi
+progress-missing = Rien envoyé pour l’instant
+progress-missing-none = Tout le monde a envoyé quelque chose.
+progress-silent = N’ont rien envoyé du tout
+progress-faults = Erreurs fréquentes cochées
+progress-few = moins de { $fewest }
+progress-send = Quoi envoyer ensuite
+progress-comments = Appréciations à retoucher
+progress-questions = Questions de bilan
+progress-questions-how = C’est au professeur de dire ce qui est juste. Ici, les réponses sont seulement rassemblées, et celles qui se ressemblent sont regroupées.
+progress-right = juste
+progress-wrong = pas encore
+progress-unmarked = pas corrigée
+progress-answers-few = Moins de { $fewest } élèves ont répondu : leurs réponses ne sont pas montrées ici.
+progress-answers = Réponses, telles quelles
+progress-model-answer = Notre réponse
+progress-unread = Non lu
+progress-unread-how = Ces cases ont été laissées de côté. Tout le reste de leur ligne compte.
+progress-row = Ligne
+progress-column = Colonne
+progress-says = Ce qui ne va pas
+progress-file = Fichier
+
+progress-short-once = premier résultat
+progress-short-noise-unknown = trop peu d’essais pour le dire
+progress-short-too-close = trop proche pour le dire
+progress-short-too-small = réel, mais très petit
+progress-short-better = mieux, au-delà des variations d’un jour à l’autre
+progress-short-worse = moins bien, au-delà des variations d’un jour à l’autre
+
+progress-child-once = C’est ton premier jour. Tu as maintenant un résultat à battre.
+progress-child-noise-unknown = Il y a encore trop peu d’essais pour savoir si c’est plus qu’une variation d’un jour à l’autre.
+progress-child-too-close = C’est trop proche pour le dire : les résultats varient autant d’un essai à l’autre.
+progress-child-too-small = C’est plus qu’une variation d’un jour à l’autre, mais c’est très petit.
+progress-child-better = C’est plus qu’une variation d’un jour à l’autre : tu as progressé.
+progress-child-worse = Cette fois, c’est moins bien, au-delà des variations d’un jour à l’autre. Le sommeil, les chaussures et le sol comptent aussi. Essaie encore.
+progress-child-no-mark = Aucun essai n’a encore de résultat. Ça arrive : commence par plus facile.
+
+progress-slip = Mes résultats
+progress-slip-for = Pour { $code }
+progress-slip-how = Tes résultats sont à toi. Améliore ton propre record.
+progress-slip-change = De { $first } à { $last } : { $change }.
+progress-slip-best = Mon meilleur résultat : { $mark }, le { $date }.
+progress-slip-new-best = Nouveau record : { $mark }, le { $date } !
+progress-slip-band = Les ronds sont les essais, les points le meilleur de chaque jour. Dans la bande grise, une évolution est trop petite pour conclure.
+progress-slip-no-band = Les ronds sont les essais, les points le meilleur de chaque jour.
+progress-slip-next = La suite
+progress-slip-again = Reprends ces questions
+progress-slip-day = Jour
+progress-slip-tries = Essais
+progress-slip-day-best = Meilleur
+
+progress-mend = Ce qu’on a vu : « { $see } » À essayer : « { $say } »
+progress-mend-part = Cela se travaille dans « { $part } ».
+progress-further = Essayer « { $part } », pour aller plus loin.
+progress-onward = Après cela : « { $session } ».
+progress-practise = Recommencer en pensant à une seule chose : « { $point } »
+progress-practise-bare = Recommencer en faisant attention à une chose à la fois.
+progress-easier = Commencer par plus facile : { $easier }
+progress-easier-bare = Commencer par plus facile.
+
+progress-send-mend = De nouveau « { $part } », pour { $count } élèves, qui ont coché « { $see } »
+progress-send-further = « { $part } », pour aller plus loin, pour { $count } élèves : leur évolution dépasse les variations d’un jour à l’autre.
+progress-send-onward = Puis « { $session } », pour { $count } élèves : la même activité, pas encore faite.
+progress-send-practise = De nouveau « { $part } », pour { $count } élèves : pas encore de progrès au-delà des variations d’un jour à l’autre, et aucune erreur cochée.
+progress-send-easier = « { $part } » en plus facile, pour { $count } élèves : pas encore de résultat.
+
+progress-comment-change = Pour { $code }, le résultat passe de { $first } à { $last } dans « { $task } » ({ $change }, { $verdict }).
+progress-comment-once = { $code } a obtenu { $last } dans « { $task } » le premier jour.
+progress-comment-none = { $code } a essayé « { $task } » et n’a pas encore de résultat.
+progress-comment-next = Prochaine étape : { $next }
+
+## Fit
+
+fit-teacher = Qui reçoit quoi
+fit-teacher-lead = { $count ->
+    [one] { $count } foyer, désigné par son code.
+   *[other] { $count } foyers, désignés par leur code.
+} Pour chaque séance, la meilleure version que permettent le temps, les sols, les personnes et les objets. Rien de dangereux ne sert de remplacement. Gardez cette feuille à l’école.
+fit-print = Imprimer ceci (PDF)
+fit-grid = En un coup d’œil
+fit-grid-how = Les minutes, et combien de parties. Un tiret : cette séance ne peut pas se faire là ; la raison est donnée plus bas.
+fit-home = Foyer
+fit-cell = { $minutes } min, { $kept } sur { $all }
+fit-cell-whole = { $minutes } min, en entier
+fit-home-heading = Foyer { $code }
+fit-home-minutes = { $time } par jour
+fit-home-language = langue demandée : { $language }
+fit-reads-paper = imprimer pour ce foyer
+fit-reads-phone = envoyer le dossier sur un téléphone
+fit-as-written = Telle quelle.
+fit-uses = Objets utilisés : { $list }.
+fit-not = pas ici
+fit-left-out = Sans { $part } : { $why }.
+fit-instead = Le plus proche : { $part }.
+fit-cannot = { $list } : { $why }.
+fit-one-thing = Une seule chose suffirait : { $thing }.
+fit-no-one-thing = Aucune chose ne suffirait à elle seule.
+fit-one-minutes = { $time } par jour
+fit-one-more-floor = { $by } de plus dans chaque sens pour le sol { $floor }
+fit-one-floor = un sol libre de { $size } { $place }
+fit-one-helper = une personne de plus pour participer ou rester à proximité
+fit-one-version-seated = des versions assises de ses parties, que personne n’a encore écrites
+fit-one-version-quiet = des versions silencieuses de ses parties, que personne n’a encore écrites
+fit-why-seated = il n’y a pas de version assise
+fit-why-noise = les pieds frappent fort le sol, et il n’y a pas de version silencieuse
+fit-why-surface = aucun sol d’ici n’a le revêtement qui convient
+fit-why-time = dans ce temps, ce qui reste apporte davantage
+fit-why-short = ce qui doit rester prend plus que le temps disponible
+fit-why-helpers = { $count ->
+    [one] il faut { $count } personne de plus pour participer ou rester à proximité
+   *[other] il faut { $count } personnes de plus pour participer ou rester à proximité
+}
+fit-why-place = cela se fait { $place }
+fit-why-headroom = il faut une hauteur libre de { $height }
+fit-why-floor = il faut un sol libre de { $size }
+fit-why-things = il n’y a rien ici de sûr pour remplacer : { $list }
+fit-version-seated = Assis
+fit-version-quiet = Sans bruit
+fit-version-small-space = Dans un petit espace
+fit-version-low-vision = Pour qui voit mal
+fit-version-partner = À deux
+fit-version-alone = En solo
+fit-lend = À prêter ou à envoyer
+fit-lend-how = Le moins d’objets possible pour que chaque foyer puisse faire chaque séance à laquelle seuls des objets manquent. Puis, foyer par foyer :
+fit-lend-nothing = Rien : aucune séance n’est empêchée seulement par des objets qui manquent.
+fit-rethink = À repenser
+fit-rethink-how = Ce qu’un quart des foyers ou plus ne peut pas faire (seuil fixé par nous).
+fit-rethink-nothing = Rien : aucune séance ni aucune partie n’est impossible dans un quart des foyers.
+fit-rethink-homes = Impossible dans { $count } foyers sur { $of }.
+fit-rethink-why = Le plus souvent : { $why }.
+fit-survey = Questionnaire
+fit-survey-title = Qu’y a-t-il à la maison ?
+fit-survey-lead = Pour que l’EPS à la maison convienne à votre maison. Il n’y a pas de bonne réponse, et rien à acheter. N’écrivez aucun nom.
+fit-ask-code = Votre code
+fit-ask-code-how = L’école vous le donne. N’écrivez jamais de nom, d’adresse ni de date de naissance.
+fit-ask-code-line = Code
+fit-ask-time = Temps et personnes
+fit-ask-minutes = Minutes par jour disponibles pour l’EPS
+fit-ask-helpers = Personnes qui peuvent participer ou rester à proximité
+fit-ask-needs = Ce dont votre enfant a besoin
+fit-ask-seated = Fait l’EPS en position assise
+fit-ask-low-vision = Voit mal
+fit-ask-quiet = Ne doit pas faire de bruit à l’intérieur
+fit-ask-reads = Comment vous lisez les séances
+fit-ask-paper = Sur papier
+fit-ask-phone = Sur un téléphone
+fit-ask-language = Langue
+fit-ask-floor = Un sol libre
+fit-ask-floor-how = Le plus grand que vous pouvez libérer, sans compter les murs ni les meubles.
+fit-ask-floor-2 = Un deuxième sol
+fit-ask-floor-2-how = S’il y en a un : une cour, un jardin, un hall.
+fit-ask-length = Longueur en mètres
+fit-ask-width = Largeur en mètres
+fit-ask-height = Hauteur jusqu’au plafond, ou « dehors »
+fit-ask-outdoors = C’est dehors
+fit-ask-things = Objets que vous avez
+fit-ask-things-how = Écrivez combien il y en a. Laissez vide ce que vous n’avez pas.

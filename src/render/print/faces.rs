@@ -130,7 +130,7 @@ fn hyphen_of(bytes: &[u8]) -> Option<u16> {
     let letters = FontRef::new(bytes).ok()?.charmap();
     let glyph = letters.map('\u{ad}').or_else(|| letters.map('-'));
     // A face of Arabic letters alone has neither, and breaks no words.
-    u16::try_from(glyph.map_or(0, |glyph| glyph.to_u32())).ok()
+    u16::try_from(glyph.map_or(0, skrifa::GlyphId::to_u32)).ok()
 }
 
 fn widths_of(bytes: &[u8]) -> Option<Vec<f32>> {

@@ -184,7 +184,9 @@ impl Page {
     /// The page of a further copy, whose things are things of their own.
     #[must_use]
     pub fn copied(mut self, copy: Key) -> Self {
-        self.items.iter_mut().for_each(|item| item.rekey(copy.saturating_mul(THINGS_OF_A_COPY)));
+        for item in &mut self.items {
+            item.rekey(copy.saturating_mul(THINGS_OF_A_COPY));
+        }
         self
     }
 }
@@ -202,7 +204,9 @@ impl Item {
     fn rekey(&mut self, more: Key) {
         if let Self::Group { tag, items } = self {
             tag.key = tag.key.saturating_add(more);
-            items.iter_mut().for_each(|item| item.rekey(more));
+            for item in items {
+                item.rekey(more);
+            }
         }
     }
 
@@ -226,9 +230,9 @@ impl Item {
                 // A figure without words is read as it is, such as a code to scan: it is moved over whole.
                 let is_wordless = words_of(items).is_empty() && matches!(tag.role, Role::Figure(_));
                 let [left, _, right, _] = room_of(items, &|_| 0.0);
-                let turn = |item: Self| match is_wordless {
-                    true => item.moved(wide - left - right, 0.0),
-                    false => item.mirrored(wide),
+                let over = wide - left - right;
+                let turn = |item: Self| {
+                    if is_wordless { item.moved(over, 0.0) } else { item.mirrored(wide) }
                 };
                 *items = std::mem::take(items).into_iter().map(turn).collect();
             }

@@ -124,7 +124,9 @@ pub fn words_of(items: &[Item]) -> String {
     for item in items {
         match item {
             Item::Glyphs(run) => {
-                run.glyphs.iter().for_each(|glyph| glyph.text.write_to(&mut words))
+                for glyph in &run.glyphs {
+                    glyph.text.write_to(&mut words);
+                }
             }
             Item::Group { items, .. } => words.push_str(&words_of(items)),
             _ => {}

@@ -69,7 +69,9 @@ impl<'f> Writer<'f> {
 
     fn add_pictures(&mut self, pages: &[Page], pictures: &BTreeMap<String, Arc<[u8]>>) {
         let mut paths = Vec::new();
-        pages.iter().for_each(|page| gather_pictures(&page.items, &mut paths));
+        for page in pages {
+            gather_pictures(&page.items, &mut paths);
+        }
         for path in paths {
             let decoded = pictures.get(path).and_then(|bytes| dots_for_paper(bytes));
             if let Some(picture) = decoded {
