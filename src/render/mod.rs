@@ -135,9 +135,9 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Render
         let translated = pack.in_language(&editions[edition].language);
         let rendered = render_edition(&translated, &editions, edition, &|| {})?;
         let folder = &editions[edition].folder;
-        let below = |path: String| format!("{folder}{path}");
-        whole.bundle.extend(rendered.bundle.into_iter().map(|(path, bytes)| (below(path), bytes)));
-        whole.ink.extend(rendered.ink.into_iter().map(|(path, ink)| (below(path), ink)));
+        let files = rendered.bundle.into_iter();
+        // The ink is told of the pack’s own language: the others say the same in as many words.
+        whole.bundle.extend(files.map(|(path, bytes)| (format!("{folder}{path}"), bytes)));
     }
     Ok(whole)
 }

@@ -316,7 +316,7 @@ review-how = قل إجابتك أو اكتبها أولًا، ثم افتح إج
 review-answer = إجابتنا
 adaptations = كيّفها لتناسبك
 papers = اطبعها
-sheet-cards-about = جزء في كل بطاقة، أربع في الصفحة
+sheet-cards-about = جزء في كل بطاقة، { $cards } في الصفحة
 sheet-home-guide-about = صفحة واحدة: الخط الزمني والأشياء والمكان والتنبيهات
 sheet-record-about = جدول لكتابة النتائج
 sheet-review-about = أسئلة، والإجابات في صفحة مستقلة
@@ -415,3 +415,261 @@ language-name = العربية
 shown-in-original = لم تُترجم هذه الحصة بعد، وهي معروضة بلغتها الأصلية ({ $language }).
 translation-old = تغيّر النص الأصلي بعد هذه الترجمة.
 language-unnamed = لغتها
+
+## To scan, to copy, to send
+
+scan-page = صفحة هذه الحصة
+scan-film = الفيلم
+
+no-printer = ليس لديك طابعة؟
+no-printer-how = انسخ هذا بخط اليد: نحو { $minutes } د. أو احفظه نصًا، أو أرسله في رسائل.
+copy-file = للنسخ بخط اليد (نص)
+texts-file = رسائل نصية (نص)
+no-printer-needs = تحتاج إلى: { $list }.
+no-printer-read = اقرأ أولًا كل التنبيهات في الصفحة.
+no-printer-rules = قواعد المدرسة وتقييم المخاطر فيها تأتي أولًا.
+
+## Sheets
+
+sheet-large-print = بطاقات بخط كبير
+sheet-large-print-about = لا كلمة أصغر من 18 نقطة، بطاقة واحدة في كل ورقة
+sheet-class-set = مجموعة الصف
+sheet-class-set-about = { $copies ->
+    [zero] بلا مجموعات بطاقات
+    [one] مجموعة بطاقات مرقّمة واحدة
+    [two] مجموعتا بطاقات مرقّمتان
+    [few] { $copies } مجموعات بطاقات مرقّمة
+    [many] { $copies } مجموعة بطاقات مرقّمة
+   *[other] { $copies } مجموعة بطاقات مرقّمة
+}، { $cards } في كل ورقة
+sheet-booklet = كتيّب
+sheet-booklet-about = اطبع على الوجهين مع القلب على الحافة القصيرة، ثم اطوِ الأوراق معًا مرة واحدة
+sheet-poster = ملصق
+sheet-poster-about = نقاط الأداء، تُقرأ من مسافة 2 م
+sheet-record-class = ورقة نتائج للصف
+sheet-record-class-about = الأسماء المستعارة على الجانب
+sheet-record-week = ورقة نتائج لأسبوع
+sheet-record-week-about = عمود لكل يوم
+both-long = اطبع على الوجهين مع القلب على الحافة الطويلة
+both-short = اطبع على الوجهين مع القلب على الحافة القصيرة
+cards-back = ظهر البطاقة { $number } من { $total }
+cards-set = المجموعة { $number } من { $total }
+notes = ملاحظات
+booklet-inside = في الداخل
+record-class-tick = ضع علامة على ما رأيته. اترك فراغًا لما لم تره.
+record-week-how = ضع علامة على ما فعلته كل يوم، واكتب أفضل نتيجة لك في ذلك اليوم.
+record-done = فعلتها
+record-best-marks = أفضل نتيجة لي
+record-week-best = ما أفضل ما نجحت فيه هذا الأسبوع؟
+week-of = أسبوع
+day-1 = إثنين
+day-2 = ثلاثاء
+day-3 = أربعاء
+day-4 = خميس
+day-5 = جمعة
+day-6 = سبت
+day-7 = أحد
+
+## Progress
+
+progress-title = تقدّم الصف
+progress-private = للمعلم. رموز فقط بلا أسماء. يُحفظ حتى { $date } ثم يُحذف: homeground progress --to … --forget
+progress-how = يُقارن كل تغيّر بنتيجة سابقة للطفل نفسه. نتائج اللياقة خاصة: ليست درجة ولا مقارنة بين الأطفال.
+progress-rule = يُعد التغيّر أكبر من التفاوت المعتاد بين يوم وآخر إذا زاد على ضعفي الخطأ المعتاد في المحاولة الواحدة (Hopkins 2000: من 1.5 إلى 2). يُحسب الخطأ المعتاد من محاولات مكررة في اليوم نفسه، ويضاف إليه ما يختلف من يوم إلى آخر.
+progress-contents = في هذا التقرير
+progress-children = الأطفال
+progress-class = الصف
+progress-class-small = عدد الأطفال الذين أرسلوا نتائج أقل من { $fewest }: لا تُعرض أرقام الصف لأنها قد تكشف صاحبها.
+progress-first = أول يوم
+progress-latest = آخر يوم
+progress-median = الوسيط
+progress-quartiles = الرُّبيعان
+progress-range = الأقل والأكثر
+progress-deviation = الانحراف المعياري
+progress-noise = الخطأ المعتاد في المحاولة الواحدة
+progress-noise-from = عدد أزواج المحاولات: { $pairs }
+progress-noise-unknown = غير معروف: المحاولات المكررة قليلة جدًا
+progress-smallest = أصغر تغيّر له قيمة
+progress-wobble = أكبر من التفاوت المعتاد ابتداءً من
+progress-spread-says = نقطة لكل طفل، ومستطيل من الرُّبيع إلى الرُّبيع، وخط سميك عند الوسيط.
+progress-strip-says = نتائج { $code } في { $task } يومًا بعد يوم. الأرقام في الجدول المجاور.
+progress-better-more = كلما اتجهت إلى اليمين كان أفضل.
+progress-better-less = كلما اتجهت إلى اليسار كان أفضل.
+progress-child-table = طفلًا طفلًا
+progress-code = الرمز
+progress-place = الترتيب
+progress-first-mark = الأولى
+progress-last-mark = الأخيرة
+progress-best-mark = الأفضل
+progress-best-on = { $mark } في { $date }
+progress-change = التغيّر
+progress-verdict = هل هو حقيقي؟
+progress-tries = المحاولات
+progress-points = النقاط
+progress-over-time = مع الوقت
+progress-next = الخطوة التالية وسببها
+progress-missing = لم يُرسَل بعد
+progress-missing-none = أرسل الجميع شيئًا.
+progress-silent = لم يرسلوا أي شيء
+progress-faults = الأخطاء الشائعة التي وُضعت عليها علامة
+progress-few = أقل من { $fewest }
+progress-send = ما يُرسل بعد ذلك
+progress-comments = ملاحظات للتقرير، عدّلها كما تريد
+progress-questions = أسئلة المراجعة
+progress-questions-how = المعلم هو من يقرر ما هو صحيح. هنا تُجمع الإجابات فقط، وتوضع المتشابهة معًا.
+progress-right = صحيحة
+progress-wrong = ليس بعد
+progress-unmarked = لم تُصحَّح
+progress-answers-few = عدد الأطفال الذين أجابوا أقل من { $fewest }: لا تُعرض إجاباتهم هنا.
+progress-answers = الإجابات كما وردت
+progress-model-answer = إجابتنا
+progress-unread = لم تُقرأ
+progress-unread-how = هذه الخانات لم تُحتسب. ويُحتسب كل ما بقي في صفوفها.
+progress-row = السطر
+progress-column = العمود
+progress-says = ما الخطأ
+progress-file = الملف
+
+progress-short-once = أول نتيجة
+progress-short-noise-unknown = المحاولات أقل من أن نحكم
+progress-short-too-close = الفرق أصغر من أن نحكم
+progress-short-too-small = حقيقي لكنه صغير جدًا
+progress-short-better = أفضل، أكثر من التفاوت المعتاد بين يوم وآخر
+progress-short-worse = أقل جودة، أكثر من التفاوت المعتاد بين يوم وآخر
+
+progress-child-once = هذا يومك الأول. صارت لديك الآن نتيجة لتتفوق عليها.
+progress-child-noise-unknown = المحاولات ما زالت قليلة، فلا نعرف إن كان هذا أكثر من التفاوت المعتاد بين يوم وآخر.
+progress-child-too-close = الفرق أصغر من أن نحكم: النتائج تتفاوت بهذا القدر من محاولة إلى أخرى.
+progress-child-too-small = هذا أكثر من التفاوت المعتاد بين يوم وآخر، لكنه صغير جدًا.
+progress-child-better = هذا أكثر من التفاوت المعتاد بين يوم وآخر: لقد تحسّنت.
+progress-child-worse = النتيجة أقل هذه المرة بأكثر من التفاوت المعتاد بين يوم وآخر. النوم والحذاء والأرض كلها تؤثر. حاول مرة أخرى.
+progress-child-no-mark = لا توجد نتيجة لأي محاولة بعد. هذا يحدث: اجعلها أسهل أولًا.
+
+progress-slip = نتائجي
+progress-slip-for = إلى { $code }
+progress-slip-how = نتائجك لك وحدك. تفوّق على أفضل نتيجة لك.
+progress-slip-change = من { $first } إلى { $last }: { $change }.
+progress-slip-best = أفضل نتيجة لي: { $mark }، في { $date }.
+progress-slip-new-best = أفضل نتيجة جديدة: { $mark }، في { $date }!
+progress-slip-band = الحلقات هي المحاولات، والنقاط هي أفضل ما في اليوم. داخل الشريط الرمادي يكون الفرق أصغر من أن نحكم.
+progress-slip-no-band = الحلقات هي المحاولات، والنقاط هي أفضل ما في اليوم.
+progress-slip-next = الخطوة التالية
+progress-slip-again = راجع هذه الأسئلة مرة أخرى
+progress-slip-day = اليوم
+progress-slip-tries = المحاولات
+progress-slip-day-best = الأفضل
+
+progress-mend = ما لوحظ: «{ $see }» جرّب هذا: «{ $say }»
+progress-mend-part = التدرّب عليه في «{ $part }».
+progress-further = جرّب المهمة الإضافية «{ $part }».
+progress-onward = بعد ذلك: «{ $session }».
+progress-practise = أعدها وفي ذهنك شيء واحد: «{ $point }»
+progress-practise-bare = أعدها، وانتبه لشيء واحد في كل مرة.
+progress-easier = اجعلها أسهل أولًا: { $easier }
+progress-easier-bare = اجعلها أسهل أولًا.
+
+progress-send-mend = «{ $part }» مرة أخرى (عدد الأطفال: { $count }): وضعوا علامة على «{ $see }»
+progress-send-further = المهمة الإضافية «{ $part }» (عدد الأطفال: { $count }): تغيّرهم أكثر من التفاوت المعتاد بين يوم وآخر.
+progress-send-onward = ثم «{ $session }» (عدد الأطفال: { $count }): النشاط نفسه، ولم تُنفَّذ بعد.
+progress-send-practise = «{ $part }» مرة أخرى (عدد الأطفال: { $count }): لا تحسّن بعد يزيد على التفاوت المعتاد بين يوم وآخر، ولم توضع علامة على أي خطأ.
+progress-send-easier = الطريقة الأسهل من «{ $part }» (عدد الأطفال: { $count }): لا توجد نتيجة بعد.
+
+progress-comment-change = { $code }: من { $first } إلى { $last } في «{ $task }» ({ $change }، { $verdict }).
+progress-comment-once = { $code }: النتيجة { $last } في «{ $task }» في اليوم الأول.
+progress-comment-none = { $code }: جرت محاولة «{ $task }» ولا توجد نتيجة بعد.
+progress-comment-next = الخطوة التالية: { $next }
+
+## Fit
+
+fit-teacher = ماذا يناسب كل بيت
+fit-teacher-lead = { $count ->
+    [zero] لا بيوت.
+    [one] بيت واحد، بالرمز.
+    [two] بيتان، بالرمز.
+    [few] { $count } بيوت، بالرمز.
+    [many] { $count } بيتًا، بالرمز.
+   *[other] { $count } بيت، بالرمز.
+} لكل حصة أفضل صورة يسمح بها وقت البيت وأرضه ومن فيه وما فيه من أشياء. لا يُستعمل بديل غير آمن. احفظ هذه الورقة في المدرسة.
+fit-print = اطبع هذا (PDF)
+fit-grid = نظرة سريعة
+fit-grid-how = الدقائق، وعدد الأجزاء الباقية. الشَّرطة تعني أن الحصة لا يمكن تنفيذها هناك، والسبب مذكور أدناه.
+fit-home = البيت
+fit-cell = { $minutes } د، { $kept } من { $all }
+fit-cell-whole = { $minutes } د، كاملة
+fit-home-heading = البيت { $code }
+fit-home-minutes = { $time } في اليوم
+fit-home-language = اللغة المطلوبة: { $language }
+fit-reads-paper = اطبع لهذا البيت
+fit-reads-phone = أرسل المجلد إلى هاتف
+fit-as-written = كما كُتبت.
+fit-uses = تُستعمل: { $list }.
+fit-not = غير ممكنة هنا
+fit-left-out = يُترك { $part }: { $why }.
+fit-instead = الأقرب إليه: { $part }.
+fit-cannot = { $list }: { $why }.
+fit-one-thing = شيء واحد يجعلها ممكنة: { $thing }.
+fit-no-one-thing = لا يكفي شيء واحد وحده ليجعلها ممكنة.
+fit-one-minutes = { $time } في اليوم
+fit-one-more-floor = زيادة { $by } طولًا وعرضًا في الأرض { $floor }
+fit-one-floor = أرض خالية قياسها { $size } { $place }
+fit-one-helper = شخص آخر يشارك أو يبقى قريبًا
+fit-one-version-seated = صور من أجزائها تؤدى جلوسًا، ولم يكتبها أحد بعد
+fit-one-version-quiet = صور هادئة من أجزائها، ولم يكتبها أحد بعد
+fit-why-seated = لا توجد صورة تؤدى جلوسًا
+fit-why-noise = وقع القدمين قوي، ولا توجد صورة هادئة
+fit-why-surface = لا توجد هنا أرض سطحها مناسب
+fit-why-time = ما يبقى أهم في هذا الوقت
+fit-why-short = ما يجب أن يبقى يحتاج إلى وقت أطول من المتاح
+fit-why-helpers = { $count ->
+    [zero] لا حاجة إلى شخص آخر
+    [one] يحتاج إلى شخص آخر يشارك أو يبقى قريبًا
+    [two] يحتاج إلى شخصين آخرين يشاركان أو يبقيان قريبين
+    [few] يحتاج إلى { $count } أشخاص آخرين يشاركون أو يبقون قريبين
+    [many] يحتاج إلى { $count } شخصًا آخر يشاركون أو يبقون قريبين
+   *[other] يحتاج إلى { $count } شخص آخر يشاركون أو يبقون قريبين
+}
+fit-why-place = مكان التنفيذ: { $place }
+fit-why-headroom = يلزم ارتفاع خالٍ فوق الرأس: { $height }
+fit-why-floor = تلزم أرض خالية قياسها { $size }
+fit-why-things = لا يوجد هنا شيء آمن يصلح مكان: { $list }
+fit-version-seated = جلوسًا
+fit-version-quiet = بهدوء
+fit-version-small-space = في مساحة صغيرة
+fit-version-low-vision = لضعاف البصر
+fit-version-partner = مع شخص آخر
+fit-version-alone = فرديًا
+fit-lend = للإعارة أو الإرسال بالبريد
+fit-lend-how = أقل عدد من الأشياء يتيح لكل بيت تنفيذ كل حصة لا يمنعها إلا نقص الأشياء. ثم بيتًا بيتًا:
+fit-lend-nothing = لا شيء: لا توجد حصة يمنعها نقص الأشياء وحده.
+fit-rethink = لإعادة النظر
+fit-rethink-how = ما لا يمكن تنفيذه في ربع البيوت أو أكثر (حدّ وضعناه نحن).
+fit-rethink-nothing = لا شيء: لا توجد حصة ولا جزء يتعذر في ربع البيوت.
+fit-rethink-homes = عدد البيوت التي لا يمكنها ذلك: { $count } من { $of }.
+fit-rethink-why = السبب الأكثر تكرارًا: { $why }.
+fit-survey = استبيان
+fit-survey-title = ماذا يوجد في البيت؟
+fit-survey-lead = لكي تناسب التربية البدنية في البيت بيتكم. لا توجد إجابة صحيحة، ولا حاجة إلى شراء شيء. لا تكتب أسماء.
+fit-ask-code = رمزك
+fit-ask-code-how = تعطيك المدرسة هذا الرمز. لا تكتب أبدًا اسمًا أو عنوانًا أو تاريخ ميلاد.
+fit-ask-code-line = الرمز
+fit-ask-time = الوقت والأشخاص
+fit-ask-minutes = عدد الدقائق المتاحة يوميًا للتربية البدنية
+fit-ask-helpers = عدد من يمكنهم المشاركة أو البقاء قريبًا
+fit-ask-needs = ما يحتاج إليه طفلك
+fit-ask-seated = يمارس التربية البدنية جالسًا
+fit-ask-low-vision = بصره ضعيف
+fit-ask-quiet = يلزم الهدوء داخل البيت
+fit-ask-reads = كيف تقرأ الحصص
+fit-ask-paper = على الورق
+fit-ask-phone = على الهاتف
+fit-ask-language = اللغة
+fit-ask-floor = أرض خالية
+fit-ask-floor-how = أكبر مساحة يمكنك إخلاؤها، من دون الجدران والأثاث.
+fit-ask-floor-2 = أرض ثانية
+fit-ask-floor-2-how = إن وُجدت: فناء أو حديقة أو صالة.
+fit-ask-length = الطول بالمتر
+fit-ask-width = العرض بالمتر
+fit-ask-height = الارتفاع حتى السقف، أو «في الخارج»
+fit-ask-outdoors = هي في الخارج
+fit-ask-things = الأشياء المتوفرة لديك
+fit-ask-things-how = اكتب عدد كل منها. اترك ما ليس لديك.

@@ -308,7 +308,7 @@ review-how = Najpierw powiedz lub zapisz swoją odpowiedź. Potem otwórz naszą
 review-answer = Nasza odpowiedź
 adaptations = Dopasuj do siebie
 papers = Wydrukuj
-sheet-cards-about = jedna część na karcie, cztery na stronie
+sheet-cards-about = jedna część na karcie, { $cards } na stronie
 sheet-home-guide-about = jedna strona: oś czasu, rzeczy, miejsce, uwagi
 sheet-record-about = tabela na wyniki
 sheet-review-about = pytania, a odpowiedzi na osobnej stronie
@@ -393,3 +393,255 @@ language-name = Polski
 shown-in-original = Te zajęcia nie są jeszcze przetłumaczone. Pokazano je w języku oryginału ({ $language }).
 translation-old = Oryginał zmienił się od czasu tego tłumaczenia.
 language-unnamed = swoim języku
+
+## To scan, to copy, to send
+
+scan-page = Strona tych zajęć
+scan-film = Film
+
+no-printer = Nie masz drukarki?
+no-printer-how = Przepisz to ręcznie: zajmie to około { $minutes } min. Możesz też zapisać to jako tekst albo wysłać w wiadomościach.
+copy-file = Do przepisania (tekst)
+texts-file = Wiadomości SMS (tekst)
+no-printer-needs = Potrzebne: { $list }.
+no-printer-read = Najpierw przeczytaj na stronie wszystkie uwagi.
+no-printer-rules = Najpierw obowiązują zasady szkoły i jej ocena ryzyka.
+
+## Sheets
+
+sheet-large-print = Karty z dużym drukiem
+sheet-large-print-about = litery nie mniejsze niż 18 punktów, jedna karta na stronie
+sheet-class-set = Zestaw dla klasy
+sheet-class-set-about = { $copies ->
+    [one] { $copies } numerowany zestaw kart
+    [few] { $copies } numerowane zestawy kart
+    [many] { $copies } numerowanych zestawów kart
+   *[other] { $copies } numerowanego zestawu kart
+}, liczba kart na stronie: { $cards }
+sheet-booklet = Książeczka
+sheet-booklet-about = drukuj dwustronnie, odwracając wzdłuż krótkiej krawędzi, i złóż cały plik raz na pół
+sheet-poster = Plakat
+sheet-poster-about = najważniejsze wskazówki, czytelne z 2 m
+sheet-record-class = Karta wyników klasy
+sheet-record-class-about = pseudonimy z boku, jeden pod drugim
+sheet-record-week = Karta wyników na tydzień
+sheet-record-week-about = kolumna na każdy dzień
+both-long = drukuj dwustronnie, odwracając wzdłuż długiej krawędzi
+both-short = drukuj dwustronnie, odwracając wzdłuż krótkiej krawędzi
+cards-back = Tył karty { $number } z { $total }
+cards-set = Zestaw { $number } z { $total }
+notes = Notatki
+booklet-inside = W środku
+record-class-tick = Zaznacz to, co było widać. Czego nie było widać, zostaw puste.
+record-week-how = Zaznaczaj, co udało się zrobić każdego dnia, i zapisuj najlepszy wynik dnia.
+record-done = Zrobione
+record-best-marks = Mój najlepszy wynik
+record-week-best = Co najlepiej wyszło w tym tygodniu?
+week-of = Tydzień od
+day-1 = pon.
+day-2 = wt.
+day-3 = śr.
+day-4 = czw.
+day-5 = pt.
+day-6 = sob.
+day-7 = niedz.
+
+## Progress
+
+progress-title = Postępy klasy
+progress-private = Dla nauczyciela. Tylko kody (pseudonimy), bez imion i nazwisk. Przechowuj do { $date }, potem usuń: homeground progress --to … --forget
+progress-how = Każdą zmianę liczy się względem wcześniejszego wyniku tego samego dziecka. Wyniki sprawności są prywatne: nie są oceną i nie służą do porównywania dzieci.
+progress-rule = Zmiana jest większa niż zwykłe wahania z dnia na dzień, gdy przekracza dwa typowe błędy jednej próby (Hopkins 2000: od 1,5 do 2). Typowy błąd obliczono z prób powtórzonych tego samego dnia: różnice między dniami dochodzą do tego osobno.
+progress-contents = W tym zestawieniu
+progress-children = Dzieci
+progress-class = Klasa
+progress-class-small = Wyniki przysłało mniej niż { $fewest } dzieci: nie pokazano danych klasy, bo wskazałyby konkretną osobę.
+progress-first = Pierwszy dzień
+progress-latest = Ostatni dzień
+progress-median = Mediana
+progress-quartiles = Kwartyle
+progress-range = Najmniej i najwięcej
+progress-deviation = Odchylenie standardowe
+progress-noise = Typowy błąd jednej próby
+progress-noise-from = liczba par prób: { $pairs }
+progress-noise-unknown = nieznany: za mało powtórzonych prób
+progress-smallest = Najmniejsza zmiana, która ma znaczenie
+progress-wobble = Więcej niż wahania od
+progress-spread-says = Kropka to dziecko, ramka sięga od kwartyla do kwartyla, gruba linia to mediana.
+progress-strip-says = Wyniki, dzień po dniu: { $code }, „{ $task }”. Liczby są w tabeli obok.
+progress-better-more = Im dalej w prawo, tym lepiej.
+progress-better-less = Im dalej w lewo, tym lepiej.
+progress-child-table = Dziecko po dziecku
+progress-code = Kod
+progress-place = M-ce
+progress-first-mark = Pierwszy
+progress-last-mark = Ostatni
+progress-best-mark = Najlepszy
+progress-best-on = { $mark } dnia { $date }
+progress-change = Zmiana
+progress-verdict = Czy to pewne?
+progress-tries = Próby
+progress-points = Punkty
+progress-over-time = W czasie
+progress-next = Co dalej i dlaczego
+progress-missing = Jeszcze nic nie przysłano
+progress-missing-none = Każdy coś przysłał.
+progress-silent = Nie przysłano niczego
+progress-faults = Zaznaczone częste błędy
+progress-few = mniej niż { $fewest }
+progress-send = Co wysłać następnym razem
+progress-comments = Opisy postępów do poprawienia
+progress-questions = Pytania
+progress-questions-how = O tym, co jest dobrze, decyduje nauczyciel. Tutaj odpowiedzi są tylko zebrane, a podobne połączone.
+progress-right = dobrze
+progress-wrong = jeszcze nie
+progress-unmarked = niesprawdzone
+progress-answers-few = Odpowiedziało mniej niż { $fewest } dzieci: ich odpowiedzi tu nie pokazano.
+progress-answers = Odpowiedzi dzieci
+progress-model-answer = Nasza odpowiedź
+progress-unread = Nieodczytane
+progress-unread-how = Te komórki pominięto. Cała reszta wiersza się liczy.
+progress-row = Wiersz
+progress-column = Kolumna
+progress-says = Co jest nie tak
+progress-file = Plik
+
+progress-short-once = pierwszy wynik
+progress-short-noise-unknown = za mało prób, by ocenić
+progress-short-too-close = różnica zbyt mała, by ocenić
+progress-short-too-small = prawdziwa zmiana, ale bardzo mała
+progress-short-better = lepiej, ponad zwykłe wahania
+progress-short-worse = słabiej, ponad zwykłe wahania
+
+progress-child-once = To Twój pierwszy dzień. Masz już wynik do poprawienia.
+progress-child-noise-unknown = Prób jest jeszcze za mało, by powiedzieć, czy to więcej niż zwykłe wahania z dnia na dzień.
+progress-child-too-close = Różnica jest zbyt mała, by ją ocenić: tyle wyniki wahają się z próby na próbę.
+progress-child-too-small = To więcej niż zwykłe wahania z dnia na dzień, ale bardzo mało.
+progress-child-better = To więcej niż zwykłe wahania z dnia na dzień: robisz postępy.
+progress-child-worse = Tym razem wyszło słabiej, i to bardziej niż przy zwykłych wahaniach. Sen, buty i podłoga też mają znaczenie. Spróbuj jeszcze raz.
+progress-child-no-mark = Żadna próba nie ma jeszcze wyniku. Tak bywa: najpierw wybierz łatwiejszą wersję.
+
+progress-slip = Moje wyniki
+progress-slip-for = Dla: { $code }
+progress-slip-how = Wyniki są Twoje. Popraw własny rekord.
+progress-slip-change = Od { $first } do { $last }: { $change }.
+progress-slip-best = Mój najlepszy wynik: { $mark }, dnia { $date }.
+progress-slip-new-best = Nowy rekord: { $mark }, dnia { $date }!
+progress-slip-band = Kółka to próby, kropki to najlepszy wynik dnia. W szarym pasie zmiana jest zbyt mała, by ją ocenić.
+progress-slip-no-band = Kółka to próby, kropki to najlepszy wynik dnia.
+progress-slip-next = Co dalej
+progress-slip-again = Wróć do tych pytań
+progress-slip-day = Dzień
+progress-slip-tries = Próby
+progress-slip-day-best = Najlepszy
+
+progress-mend = Było widać: „{ $see }” Spróbuj tak: „{ $say }”
+progress-mend-part = Ćwiczy się to w części „{ $part }”.
+progress-further = Spróbuj zadania dla chętnych „{ $part }”.
+progress-onward = Potem: „{ $session }”.
+progress-practise = Zrób to jeszcze raz i pamiętaj o jednym: „{ $point }”
+progress-practise-bare = Zrób to jeszcze raz i pilnuj jednej rzeczy naraz.
+progress-easier = Najpierw łatwiej: { $easier }
+progress-easier-bare = Najpierw wybierz łatwiejszą wersję.
+
+progress-send-mend = Jeszcze raz „{ $part }”, liczba dzieci: { $count }. Zaznaczono: „{ $see }”
+progress-send-further = Zadanie dla chętnych „{ $part }”, liczba dzieci: { $count }. Zmiana jest większa niż zwykłe wahania z dnia na dzień.
+progress-send-onward = Potem „{ $session }”, liczba dzieci: { $count }. Ten sam rodzaj ruchu, jeszcze niewykonane.
+progress-send-practise = Jeszcze raz „{ $part }”, liczba dzieci: { $count }. Nie ma jeszcze poprawy ponad zwykłe wahania i nie zaznaczono błędów.
+progress-send-easier = Łatwiejsza wersja „{ $part }”, liczba dzieci: { $count }. Nie ma jeszcze wyniku.
+
+progress-comment-change = { $code }: od { $first } do { $last } w zadaniu „{ $task }” ({ $change }, { $verdict }).
+progress-comment-once = { $code }: { $last } w zadaniu „{ $task }” pierwszego dnia.
+progress-comment-none = { $code }: są próby w zadaniu „{ $task }”, ale nie ma jeszcze wyniku.
+progress-comment-next = Następny krok: { $next }
+
+## Fit
+
+fit-teacher = Co dla kogo
+fit-teacher-lead = { $count ->
+    [one] { $count } dom, oznaczony kodem.
+    [few] { $count } domy, oznaczone kodami.
+    [many] { $count } domów, oznaczonych kodami.
+   *[other] { $count } domu, oznaczone kodami.
+} Dla każdych zajęć podano najlepszą wersję, na jaką pozwalają czas, podłogi, osoby i rzeczy w domu. Nic niebezpiecznego nie służy jako zamiennik. Tę kartę przechowuj w szkole.
+fit-print = Wydrukuj (PDF)
+fit-grid = Wszystko w jednej tabeli
+fit-grid-how = Minuty i liczba części. Kreska: tych zajęć nie da się tam przeprowadzić; poniżej podano dlaczego.
+fit-home = Dom
+fit-cell = { $minutes } min, { $kept } z { $all }
+fit-cell-whole = { $minutes } min, całość
+fit-home-heading = Dom { $code }
+fit-home-minutes = { $time } dziennie
+fit-home-language = prośba o język: { $language }
+fit-reads-paper = wydrukować dla tego domu
+fit-reads-phone = wysłać folder na telefon
+fit-as-written = Bez zmian.
+fit-uses = Używane rzeczy: { $list }.
+fit-not = tutaj nie
+fit-left-out = Pominięto: { $part } – { $why }.
+fit-instead = Najbardziej podobne: { $part }.
+fit-cannot = { $list }: { $why }.
+fit-one-thing = Wystarczyłaby jedna zmiana: { $thing }.
+fit-no-one-thing = Żadna pojedyncza zmiana nie wystarczy.
+fit-one-minutes = { $time } dziennie
+fit-one-more-floor = podłoga { $floor } większa o { $by } wzdłuż i wszerz
+fit-one-floor = wolna podłoga { $size } { $place }
+fit-one-helper = jeszcze jedna osoba, która poćwiczy razem lub będzie w pobliżu
+fit-one-version-seated = wersje części na siedząco, których nikt jeszcze nie napisał
+fit-one-version-quiet = ciche wersje części, których nikt jeszcze nie napisał
+fit-why-seated = nie ma wersji na siedząco
+fit-why-noise = stopy mocno uderzają o podłogę, a cichej wersji nie ma
+fit-why-surface = żadna podłoga nie ma odpowiedniej nawierzchni
+fit-why-time = w tym czasie więcej daje to, co zostaje
+fit-why-short = to, co musi zostać, trwa dłużej, niż jest czasu
+fit-why-helpers = { $count ->
+    [one] potrzebna jest jeszcze jedna osoba do wspólnych ćwiczeń lub w pobliżu
+    [few] potrzebne są jeszcze { $count } osoby do wspólnych ćwiczeń lub w pobliżu
+    [many] potrzeba jeszcze { $count } osób do wspólnych ćwiczeń lub w pobliżu
+   *[other] potrzeba jeszcze { $count } osoby do wspólnych ćwiczeń lub w pobliżu
+}
+fit-why-place = ćwiczy się to { $place }
+fit-why-headroom = potrzebna jest wysokość nad głową { $height }
+fit-why-floor = potrzebna jest wolna podłoga { $size }
+fit-why-things = w domu nie ma nic bezpiecznego jako: { $list }
+fit-version-seated = Na siedząco
+fit-version-quiet = Po cichu
+fit-version-small-space = Na małej przestrzeni
+fit-version-low-vision = Dla słabowidzących
+fit-version-partner = W parze
+fit-version-alone = Samodzielnie
+fit-lend = Wypożycz lub wyślij
+fit-lend-how = Najmniej rzeczy, dzięki którym w każdym domu da się przeprowadzić wszystkie zajęcia, którym na przeszkodzie stoi tylko brak rzeczy. Dalej dom po domu:
+fit-lend-nothing = Nic: żadne zajęcia nie odpadają tylko z braku rzeczy.
+fit-rethink = Do przemyślenia
+fit-rethink-how = To, czego nie da się zrobić w co najmniej jednej czwartej domów (próg przyjęty przez nas).
+fit-rethink-nothing = Nic: żadne zajęcia i żadna część nie odpadają w jednej czwartej domów.
+fit-rethink-homes = Domy, w których się nie da: { $count } z { $of }.
+fit-rethink-why = Najczęściej: { $why }.
+fit-survey = Ankieta
+fit-survey-title = Co jest w domu?
+fit-survey-lead = Żeby WF w domu pasował do Waszego domu. Nie ma złych odpowiedzi i niczego nie trzeba kupować. Nie wpisujcie imion ani nazwisk.
+fit-ask-code = Wasz kod
+fit-ask-code-how = Kod podaje szkoła. Nigdy nie wpisujcie imienia i nazwiska, adresu ani daty urodzenia.
+fit-ask-code-line = Kod
+fit-ask-time = Czas i osoby
+fit-ask-minutes = Ile minut dziennie jest na WF
+fit-ask-helpers = Ile osób może ćwiczyć razem lub być w pobliżu
+fit-ask-needs = Czego potrzebuje dziecko
+fit-ask-seated = Ćwiczy na siedząco
+fit-ask-low-vision = Słabo widzi
+fit-ask-quiet = W domu musi być cicho
+fit-ask-reads = Jak czytacie zajęcia
+fit-ask-paper = Na papierze
+fit-ask-phone = Na telefonie
+fit-ask-language = Język
+fit-ask-floor = Wolna podłoga
+fit-ask-floor-how = Największa, jaką da się opróżnić, bez ścian i mebli.
+fit-ask-floor-2 = Druga podłoga
+fit-ask-floor-2-how = Jeśli jest: podwórko, ogród, przedpokój.
+fit-ask-length = Długość w metrach
+fit-ask-width = Szerokość w metrach
+fit-ask-height = Wysokość do sufitu albo „na dworze”
+fit-ask-outdoors = Jest na dworze
+fit-ask-things = Rzeczy, które macie
+fit-ask-things-how = Wpiszcie, ile ich jest. Pomińcie to, czego nie macie.

@@ -308,7 +308,7 @@ review-how = Спершу скажи або запиши свою відпові
 review-answer = Наша відповідь
 adaptations = Пристосуй до себе
 papers = Надрукувати
-sheet-cards-about = одна частина на картці, чотири на сторінці
+sheet-cards-about = одна частина на картці, { $cards } на сторінці
 sheet-home-guide-about = одна сторінка: шкала часу, речі, місце, застереження
 sheet-record-about = таблиця для результатів
 sheet-review-about = запитання, а відповіді на окремій сторінці
@@ -393,3 +393,255 @@ language-name = Українська
 shown-in-original = Це заняття ще не перекладено. Його показано мовою оригіналу ({ $language }).
 translation-old = Оригінал змінився після цього перекладу.
 language-unnamed = своєю мовою
+
+## To scan, to copy, to send
+
+scan-page = Сторінка цього заняття
+scan-film = Відео
+
+no-printer = Немає принтера?
+no-printer-how = Перепишіть від руки: це приблизно { $minutes } хв. Або збережіть як текст чи надішліть повідомленнями.
+copy-file = Переписати від руки (текст)
+texts-file = Текстові повідомлення (текст)
+no-printer-needs = Потрібно: { $list }.
+no-printer-read = Спершу прочитайте на сторінці всі застереження.
+no-printer-rules = Насамперед діють правила школи та її оцінка ризиків.
+
+## Sheets
+
+sheet-large-print = Картки великим шрифтом
+sheet-large-print-about = літери не менші за 18 пунктів, одна картка на сторінці
+sheet-class-set = Набір для класу
+sheet-class-set-about = { $copies ->
+    [one] { $copies } пронумерований набір карток
+    [few] { $copies } пронумеровані набори карток
+    [many] { $copies } пронумерованих наборів карток
+   *[other] { $copies } пронумерованого набору карток
+}, карток на сторінці: { $cards }
+sheet-booklet = Книжечка
+sheet-booklet-about = друкуйте з обох боків, перегортаючи за коротким краєм, і складіть увесь стос один раз навпіл
+sheet-poster = Плакат
+sheet-poster-about = головне у виконанні, читається з 2 м
+sheet-record-class = Аркуш результатів класу
+sheet-record-class-about = псевдоніми збоку, один під одним
+sheet-record-week = Аркуш результатів на тиждень
+sheet-record-week-about = стовпець на кожен день
+both-long = друкуйте з обох боків, перегортаючи за довгим краєм
+both-short = друкуйте з обох боків, перегортаючи за коротким краєм
+cards-back = Зворот картки { $number } з { $total }
+cards-set = Набір { $number } з { $total }
+notes = Нотатки
+booklet-inside = Усередині
+record-class-tick = Познач те, що було видно. Чого не було видно, залиш порожнім.
+record-week-how = Щодня позначай, що зроблено, і записуй найкращий результат дня.
+record-done = Зроблено
+record-best-marks = Мій найкращий результат
+record-week-best = Що найкраще вийшло цього тижня?
+week-of = Тиждень від
+day-1 = пн
+day-2 = вт
+day-3 = ср
+day-4 = чт
+day-5 = пт
+day-6 = сб
+day-7 = нд
+
+## Progress
+
+progress-title = Поступ класу
+progress-private = Для вчителя. Лише коди (псевдоніми), без імен. Зберігайте до { $date }, потім видаліть: homeground progress --to … --forget
+progress-how = Кожну зміну порівняно з попереднім результатом тієї самої дитини. Результати з фізичної підготовки приватні: це не оцінка і не порівняння дітей.
+progress-rule = Зміна більша за звичайні коливання день у день, коли перевищує дві типові похибки однієї спроби (Hopkins 2000: від 1,5 до 2). Типову похибку взято з повторних спроб того самого дня: різниця між днями додається до неї.
+progress-contents = У цьому звіті
+progress-children = Діти
+progress-class = Клас
+progress-class-small = Результати надіслали менш ніж { $fewest } дітей: показників класу немає, бо вони вказали б на когось.
+progress-first = Перший день
+progress-latest = Останній день
+progress-median = Медіана
+progress-quartiles = Квартилі
+progress-range = Найменше й найбільше
+progress-deviation = Стандартне відхилення
+progress-noise = Типова похибка однієї спроби
+progress-noise-from = пар спроб: { $pairs }
+progress-noise-unknown = невідома: замало повторних спроб
+progress-smallest = Найменша зміна, що має значення
+progress-wobble = Більше за коливання від
+progress-spread-says = Крапка – дитина, рамка – від квартиля до квартиля, товста лінія – медіана.
+progress-strip-says = Результати день за днем: { $code }, «{ $task }». Числа – у таблиці поруч.
+progress-better-more = Що далі праворуч, то краще.
+progress-better-less = Що далі ліворуч, то краще.
+progress-child-table = Про кожну дитину
+progress-code = Код
+progress-place = Місце
+progress-first-mark = Перший
+progress-last-mark = Останній
+progress-best-mark = Найкращий
+progress-best-on = { $mark }, { $date }
+progress-change = Зміна
+progress-verdict = Чи це напевно?
+progress-tries = Спроби
+progress-points = Бали
+progress-over-time = З часом
+progress-next = Що далі й чому
+progress-missing = Ще нічого не надіслано
+progress-missing-none = Усі щось надіслали.
+progress-silent = Не надіслано нічого
+progress-faults = Позначені типові помилки
+progress-few = менш ніж { $fewest }
+progress-send = Що надіслати далі
+progress-comments = Відгуки для звіту, які можна виправити
+progress-questions = Запитання
+progress-questions-how = Що правильно, вирішує вчитель. Тут відповіді лише зібрано, а схожі об’єднано.
+progress-right = правильно
+progress-wrong = ще ні
+progress-unmarked = не перевірено
+progress-answers-few = Відповіли менш ніж { $fewest } дітей: їхніх відповідей тут не показано.
+progress-answers = Відповіді дітей
+progress-model-answer = Наша відповідь
+progress-unread = Не прочитано
+progress-unread-how = Ці клітинки пропущено. Усе інше в їхніх рядках зараховано.
+progress-row = Рядок
+progress-column = Стовпець
+progress-says = Що не так
+progress-file = Файл
+
+progress-short-once = перший результат
+progress-short-noise-unknown = замало спроб, щоб сказати
+progress-short-too-close = різниця замала, щоб сказати
+progress-short-too-small = справжня зміна, але дуже мала
+progress-short-better = краще, більше за звичайні коливання
+progress-short-worse = слабше, більше за звичайні коливання
+
+progress-child-once = Це твій перший день. Тепер є результат, який можна покращити.
+progress-child-noise-unknown = Спроб ще замало, щоб сказати, чи це більше за звичайні коливання день у день.
+progress-child-too-close = Різниця замала, щоб сказати напевно: на стільки результати коливаються від спроби до спроби.
+progress-child-too-small = Це більше за звичайні коливання день у день, але дуже мало.
+progress-child-better = Це більше за звичайні коливання день у день: у тебе виходить краще.
+progress-child-worse = Цього разу вийшло слабше, і це більше за звичайні коливання. Сон, взуття й підлога теж важать. Спробуй ще раз.
+progress-child-no-mark = Жодна спроба ще не має результату. Таке буває: спершу зроби легший варіант.
+
+progress-slip = Мої результати
+progress-slip-for = Для: { $code }
+progress-slip-how = Результати – твої. Покращуй власний рекорд.
+progress-slip-change = Від { $first } до { $last }: { $change }.
+progress-slip-best = Мій найкращий результат: { $mark }, { $date }.
+progress-slip-new-best = Новий рекорд: { $mark }, { $date }!
+progress-slip-band = Кільця – спроби, крапки – найкраще за день. У сірій смузі зміна замала, щоб сказати напевно.
+progress-slip-no-band = Кільця – спроби, крапки – найкраще за день.
+progress-slip-next = Що далі
+progress-slip-again = Повернися до цих запитань
+progress-slip-day = День
+progress-slip-tries = Спроби
+progress-slip-day-best = Найкращий
+
+progress-mend = Було видно: «{ $see }» Спробуй так: «{ $say }»
+progress-mend-part = Це відпрацьовують у частині «{ $part }».
+progress-further = Спробуй додаткове завдання «{ $part }».
+progress-onward = Потім: «{ $session }».
+progress-practise = Зроби ще раз і пам’ятай про одне: «{ $point }»
+progress-practise-bare = Зроби ще раз і стеж щоразу за чимось одним.
+progress-easier = Спершу легше: { $easier }
+progress-easier-bare = Спершу зроби легший варіант.
+
+progress-send-mend = Ще раз «{ $part }», дітей: { $count }. Позначено: «{ $see }»
+progress-send-further = Додаткове завдання «{ $part }», дітей: { $count }. Зміна більша за звичайні коливання день у день.
+progress-send-onward = Потім «{ $session }», дітей: { $count }. Той самий вид руху, ще не виконано.
+progress-send-practise = Ще раз «{ $part }», дітей: { $count }. Поліпшення понад звичайні коливання ще немає, помилок не позначено.
+progress-send-easier = Легший варіант «{ $part }», дітей: { $count }. Результату ще немає.
+
+progress-comment-change = { $code }: від { $first } до { $last } у завданні «{ $task }» ({ $change }, { $verdict }).
+progress-comment-once = { $code }: { $last } у завданні «{ $task }» першого дня.
+progress-comment-none = { $code }: є спроби в завданні «{ $task }», але результату ще немає.
+progress-comment-next = Наступний крок: { $next }
+
+## Fit
+
+fit-teacher = Кому що підходить
+fit-teacher-lead = { $count ->
+    [one] { $count } дім, позначений кодом.
+    [few] { $count } доми, позначені кодами.
+    [many] { $count } домів, позначених кодами.
+   *[other] { $count } дому, позначені кодами.
+} Для кожного заняття – найкращий варіант, який дозволяють час, підлога, люди та речі вдома. Нічого небезпечного на заміну не беруть. Зберігайте цей аркуш у школі.
+fit-print = Надрукувати (PDF)
+fit-grid = Усе в одній таблиці
+fit-grid-how = Хвилини й кількість частин. Риска: це заняття там провести не можна; нижче сказано чому.
+fit-home = Дім
+fit-cell = { $minutes } хв, { $kept } з { $all }
+fit-cell-whole = { $minutes } хв, повністю
+fit-home-heading = Дім { $code }
+fit-home-minutes = { $time } на день
+fit-home-language = просять мову: { $language }
+fit-reads-paper = надрукувати для цього дому
+fit-reads-phone = надіслати теку на телефон
+fit-as-written = Без змін.
+fit-uses = Використано: { $list }.
+fit-not = тут ні
+fit-left-out = Пропущено: { $part } – { $why }.
+fit-instead = Найподібніше: { $part }.
+fit-cannot = { $list }: { $why }.
+fit-one-thing = Вистачило б однієї зміни: { $thing }.
+fit-no-one-thing = Жодної однієї зміни не вистачить.
+fit-one-minutes = { $time } на день
+fit-one-more-floor = підлога { $floor }, більша на { $by } уздовж і впоперек
+fit-one-floor = вільна підлога { $size } { $place }
+fit-one-helper = ще одна людина, яка займатиметься разом або буде поруч
+fit-one-version-seated = варіанти частин сидячи, яких ще ніхто не написав
+fit-one-version-quiet = тихі варіанти частин, яких ще ніхто не написав
+fit-why-seated = немає варіанта сидячи
+fit-why-noise = ноги гучно вдаряють об підлогу, а тихого варіанта немає
+fit-why-surface = жодна підлога не має відповідного покриття
+fit-why-time = за цей час більше дає те, що залишається
+fit-why-short = те, що має залишитися, триває довше, ніж є часу
+fit-why-helpers = { $count ->
+    [one] потрібна ще { $count } людина, щоб займатися разом або бути поруч
+    [few] потрібні ще { $count } людини, щоб займатися разом або бути поруч
+    [many] потрібно ще { $count } людей, щоб займатися разом або бути поруч
+   *[other] потрібно ще { $count } людини, щоб займатися разом або бути поруч
+}
+fit-why-place = це роблять { $place }
+fit-why-headroom = потрібна висота над головою { $height }
+fit-why-floor = потрібна вільна підлога { $size }
+fit-why-things = удома немає нічого безпечного як: { $list }
+fit-version-seated = Сидячи
+fit-version-quiet = Тихо
+fit-version-small-space = На малому місці
+fit-version-low-vision = Для слабкого зору
+fit-version-partner = У парі
+fit-version-alone = Самостійно
+fit-lend = Позичити або надіслати
+fit-lend-how = Найменше речей, з якими в кожному домі можна провести всі заняття, яким заважає лише брак речей. Далі – дім за домом:
+fit-lend-nothing = Нічого: жодне заняття не випадає лише через брак речей.
+fit-rethink = Переосмислити
+fit-rethink-how = Чого не можна зробити в чверті домів або більше (межу обрали ми).
+fit-rethink-nothing = Нічого: жодне заняття й жодна частина не випадають у чверті домів.
+fit-rethink-homes = Доми, де це неможливо: { $count } з { $of }.
+fit-rethink-why = Найчастіше: { $why }.
+fit-survey = Опитування
+fit-survey-title = Що є вдома?
+fit-survey-lead = Щоб фізкультура вдома підходила вашому дому. Неправильних відповідей немає, купувати нічого не треба. Не пишіть імен.
+fit-ask-code = Ваш код
+fit-ask-code-how = Його дає школа. Ніколи не пишіть імені, адреси чи дати народження.
+fit-ask-code-line = Код
+fit-ask-time = Час і люди
+fit-ask-minutes = Скільки хвилин на день є для фізкультури
+fit-ask-helpers = Скільки людей можуть займатися разом або бути поруч
+fit-ask-needs = Що потрібно дитині
+fit-ask-seated = Займається сидячи
+fit-ask-low-vision = Погано бачить
+fit-ask-quiet = У приміщенні треба тихо
+fit-ask-reads = Як ви читаєте заняття
+fit-ask-paper = На папері
+fit-ask-phone = На телефоні
+fit-ask-language = Мова
+fit-ask-floor = Вільна підлога
+fit-ask-floor-how = Найбільша, яку можна звільнити, без стін і меблів.
+fit-ask-floor-2 = Друга підлога
+fit-ask-floor-2-how = Якщо є: двір, сад, коридор.
+fit-ask-length = Довжина в метрах
+fit-ask-width = Ширина в метрах
+fit-ask-height = Висота до стелі або «надворі»
+fit-ask-outdoors = Це надворі
+fit-ask-things = Речі, які у вас є
+fit-ask-things-how = Напишіть, скільки їх. Пропустіть те, чого не маєте.

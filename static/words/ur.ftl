@@ -300,7 +300,7 @@ review-how = پہلے اپنا جواب کہیں یا لکھیں۔ پھر ہما
 review-answer = ہمارا جواب
 adaptations = اسے اپنے مطابق بنائیں
 papers = چھاپیں
-sheet-cards-about = ہر کارڈ پر ایک حصہ، ایک صفحے پر چار
+sheet-cards-about = ہر کارڈ پر ایک حصہ، ایک صفحے پر { $cards }
 sheet-home-guide-about = ایک صفحہ: وقت کی لکیر، چیزیں، جگہ، احتیاط
 sheet-record-about = نتائج لکھنے کا جدول
 sheet-review-about = سوال، اور جواب الگ صفحے پر
@@ -385,3 +385,249 @@ language-name = اردو
 shown-in-original = اس سیشن کا ابھی ترجمہ نہیں ہوا۔ یہ اپنی اصل زبان ({ $language }) میں دکھایا گیا ہے۔
 translation-old = اس ترجمے کے بعد اصل متن بدل گیا ہے۔
 language-unnamed = اپنی زبان
+
+## To scan, to copy, to send
+
+scan-page = اس سیشن کا صفحہ
+scan-film = فلم
+
+no-printer = پرنٹر نہیں ہے؟
+no-printer-how = اسے ہاتھ سے نقل کریں: تقریباً { $minutes } منٹ۔ یا متن کے طور پر محفوظ کریں، یا پیغامات میں بھیجیں۔
+copy-file = ہاتھ سے نقل کریں (متن)
+texts-file = فون کے پیغامات (متن)
+no-printer-needs = آپ کو چاہیے: { $list }۔
+no-printer-read = پہلے صفحے پر تمام احتیاطیں پڑھیں۔
+no-printer-rules = اسکول کے قواعد اور خطرات کا جائزہ سب سے پہلے ہے۔
+
+## Sheets
+
+sheet-large-print = بڑے حروف والے کارڈ
+sheet-large-print-about = کوئی لفظ 18 پوائنٹ سے چھوٹا نہیں، ایک ورق پر ایک کارڈ
+sheet-class-set = جماعت کا سیٹ
+sheet-class-set-about = { $copies ->
+    [one] نمبر لگے کارڈوں کا ایک سیٹ
+   *[other] نمبر لگے کارڈوں کے { $copies } سیٹ
+}، ایک ورق پر { $cards }
+sheet-booklet = کتابچہ
+sheet-booklet-about = دونوں طرف چھاپیں، چھوٹے کنارے پر پلٹ کر، پھر سب ورق ایک ساتھ ایک بار تہہ کریں
+sheet-poster = پوسٹر
+sheet-poster-about = اہم نکات، 2 میٹر سے پڑھنے کے لیے
+sheet-record-class = جماعت کے نتائج کا ورق
+sheet-record-class-about = فرضی نام ایک طرف
+sheet-record-week = ہفتے کے نتائج کا ورق
+sheet-record-week-about = ہر دن کے لیے ایک خانہ
+both-long = دونوں طرف چھاپیں، لمبے کنارے پر پلٹ کر
+both-short = دونوں طرف چھاپیں، چھوٹے کنارے پر پلٹ کر
+cards-back = کارڈ { $number } از { $total } کی پشت
+cards-set = سیٹ { $number } از { $total }
+notes = نوٹس
+booklet-inside = اندر کیا ہے
+record-class-tick = جو دیکھا اس پر نشان لگائیں۔ جو نہیں دیکھا اسے خالی چھوڑ دیں۔
+record-week-how = ہر دن جو کیا اس پر نشان لگائیں، اور اس دن کا اپنا بہترین نتیجہ لکھیں۔
+record-done = میں نے کر لیا
+record-best-marks = میرا بہترین نتیجہ
+record-week-best = اس ہفتے سب سے اچھا کیا رہا؟
+week-of = ہفتہ شروع
+day-1 = پیر
+day-2 = منگل
+day-3 = بدھ
+day-4 = جمعرات
+day-5 = جمعہ
+day-6 = ہفتہ
+day-7 = اتوار
+
+## Progress
+
+progress-title = جماعت کی پیش رفت
+progress-private = استاد کے لیے۔ صرف کوڈ، نام نہیں۔ { $date } تک رکھیں، پھر مٹا دیں: homeground progress --to … --forget
+progress-how = ہر تبدیلی بچے کے اپنے پچھلے نتیجے کے مقابلے میں ہے۔ فٹنس کے نتائج نجی ہیں: یہ نہ گریڈ ہیں، نہ بچوں کا آپس میں موازنہ۔
+progress-rule = تبدیلی کو روز کے معمولی فرق سے زیادہ تب مانا جاتا ہے جب وہ ایک کوشش کی عام غلطی کے دو گنا سے زیادہ ہو (Hopkins 2000: 1.5 سے 2)۔ عام غلطی ایک ہی دن کی دہرائی گئی کوششوں سے نکلتی ہے: جو فرق ایک دن سے دوسرے دن ہوتا ہے وہ اس کے علاوہ ہے۔
+progress-contents = اس رپورٹ میں
+progress-children = بچے
+progress-class = جماعت
+progress-class-small = { $fewest } سے کم بچوں نے نتائج بھیجے: جماعت کے اعداد نہیں دکھائے گئے، کیونکہ ان سے کسی کی پہچان ہو سکتی ہے۔
+progress-first = پہلا دن
+progress-latest = تازہ ترین دن
+progress-median = وسطانیہ
+progress-quartiles = چہارمک
+progress-range = سب سے کم اور سب سے زیادہ
+progress-deviation = معیاری انحراف
+progress-noise = ایک کوشش کی عام غلطی
+progress-noise-from = کوششوں کے { $pairs } جوڑوں سے
+progress-noise-unknown = معلوم نہیں: دہرائی گئی کوششیں بہت کم ہیں
+progress-smallest = سب سے چھوٹی تبدیلی جو اہم ہے
+progress-wobble = معمولی فرق سے زیادہ، یہاں سے
+progress-spread-says = ہر بچے کا ایک نقطہ، چہارمک سے چہارمک تک ایک خانہ، وسطانیہ پر موٹی لکیر۔
+progress-strip-says = { $task } میں { $code } کے نتائج، دن بہ دن۔ اعداد ساتھ والے جدول میں ہیں۔
+progress-better-more = جتنا دائیں اتنا بہتر۔
+progress-better-less = جتنا بائیں اتنا بہتر۔
+progress-child-table = ایک ایک بچہ
+progress-code = کوڈ
+progress-place = درجہ
+progress-first-mark = پہلا
+progress-last-mark = آخری
+progress-best-mark = بہترین
+progress-best-on = { $mark }، { $date } کو
+progress-change = تبدیلی
+progress-verdict = کیا یہ اصل ہے؟
+progress-tries = کوششیں
+progress-points = پوائنٹس
+progress-over-time = وقت کے ساتھ
+progress-next = آگے کیا، اور کیوں
+progress-missing = ابھی کچھ نہیں بھیجا
+progress-missing-none = سب نے کچھ نہ کچھ بھیجا ہے۔
+progress-silent = بالکل کچھ نہیں بھیجا
+progress-faults = عام غلطیاں جن پر نشان لگا
+progress-few = { $fewest } سے کم
+progress-send = آگے کیا بھیجیں
+progress-comments = رپورٹ کے تبصرے، بدل کر لکھنے کے لیے
+progress-questions = جائزے کے سوال
+progress-questions-how = کیا درست ہے، یہ استاد طے کرتا ہے۔ یہاں جواب صرف جمع کیے گئے ہیں، اور ایک جیسے جواب ساتھ رکھے گئے ہیں۔
+progress-right = درست
+progress-wrong = ابھی نہیں
+progress-unmarked = جانچا نہیں گیا
+progress-answers-few = { $fewest } سے کم بچوں نے جواب دیا: ان کے جواب یہاں نہیں دکھائے گئے۔
+progress-answers = جواب، جیسے دیے گئے
+progress-model-answer = ہمارا جواب
+progress-unread = نہیں پڑھا گیا
+progress-unread-how = یہ خانے چھوڑ دیے گئے۔ ان کی قطاروں میں باقی سب شمار ہوتا ہے۔
+progress-row = قطار
+progress-column = کالم
+progress-says = کیا غلط ہے
+progress-file = فائل
+
+progress-short-once = پہلا نتیجہ
+progress-short-noise-unknown = کچھ کہنے کے لیے کوششیں بہت کم ہیں
+progress-short-too-close = فرق اتنا کم کہ کچھ کہا نہیں جا سکتا
+progress-short-too-small = اصل ہے، مگر بہت چھوٹی
+progress-short-better = بہتر، روز کے معمولی فرق سے زیادہ
+progress-short-worse = کم اچھا، روز کے معمولی فرق سے زیادہ
+
+progress-child-once = یہ آپ کا پہلا دن ہے۔ اب آپ کے پاس ایک نتیجہ ہے جس سے آگے بڑھنا ہے۔
+progress-child-noise-unknown = ابھی کوششیں اتنی کم ہیں کہ نہیں کہا جا سکتا کہ یہ روز کے معمولی فرق سے زیادہ ہے یا نہیں۔
+progress-child-too-close = فرق اتنا کم ہے کہ کچھ کہا نہیں جا سکتا: نتائج ایک کوشش سے دوسری تک اتنے بدلتے ہی ہیں۔
+progress-child-too-small = یہ روز کے معمولی فرق سے زیادہ ہے، مگر بہت چھوٹا ہے۔
+progress-child-better = یہ روز کے معمولی فرق سے زیادہ ہے: آپ بہتر ہو گئے ہیں۔
+progress-child-worse = اس بار نتیجہ کم اچھا رہا، روز کے معمولی فرق سے زیادہ۔ نیند، جوتے اور فرش، سب کا اثر ہوتا ہے۔ دوبارہ کوشش کریں۔
+progress-child-no-mark = ابھی کسی کوشش کا نتیجہ نہیں۔ ایسا ہوتا ہے: پہلے اسے آسان بنائیں۔
+
+progress-slip = میرے نتائج
+progress-slip-for = { $code } کے لیے
+progress-slip-how = نتائج آپ کے اپنے ہیں۔ اپنے ہی بہترین سے آگے بڑھیں۔
+progress-slip-change = { $first } سے { $last } تک: { $change }۔
+progress-slip-best = میرا بہترین: { $mark }، { $date } کو۔
+progress-slip-new-best = نیا بہترین: { $mark }، { $date } کو!
+progress-slip-band = دائرے کوششیں ہیں، نقطے دن کا بہترین۔ سرمئی پٹی میں فرق اتنا کم ہے کہ کچھ کہا نہیں جا سکتا۔
+progress-slip-no-band = دائرے کوششیں ہیں، نقطے دن کا بہترین۔
+progress-slip-next = آگے
+progress-slip-again = یہ سوال دوبارہ دیکھیں
+progress-slip-day = دن
+progress-slip-tries = کوششیں
+progress-slip-day-best = بہترین
+
+progress-mend = یہ دیکھا گیا: ”{ $see }“ یہ آزمائیں: ”{ $say }“
+progress-mend-part = اس کی مشق ”{ $part }“ میں ہوتی ہے۔
+progress-further = اضافی مشق ”{ $part }“ آزمائیں۔
+progress-onward = اس کے بعد: ”{ $session }“۔
+progress-practise = دوبارہ کریں، ایک بات ذہن میں رکھ کر: ”{ $point }“
+progress-practise-bare = دوبارہ کریں، اور ایک وقت میں ایک بات پر دھیان دیں۔
+progress-easier = پہلے اسے آسان بنائیں: { $easier }
+progress-easier-bare = پہلے اسے آسان بنائیں۔
+
+progress-send-mend = ”{ $part }“ دوبارہ (بچے: { $count }): انہوں نے ”{ $see }“ پر نشان لگایا
+progress-send-further = اضافی مشق ”{ $part }“ (بچے: { $count }): ان کی تبدیلی روز کے معمولی فرق سے زیادہ ہے۔
+progress-send-onward = پھر ”{ $session }“ (بچے: { $count }): وہی سرگرمی، ابھی نہیں کی گئی۔
+progress-send-practise = ”{ $part }“ دوبارہ (بچے: { $count }): ابھی روز کے معمولی فرق سے زیادہ بہتری نہیں، اور کسی غلطی پر نشان نہیں۔
+progress-send-easier = ”{ $part }“ کا آسان طریقہ (بچے: { $count }): ابھی کوئی نتیجہ نہیں۔
+
+progress-comment-change = { $code }: ”{ $task }“ میں { $first } سے { $last } تک ({ $change }، { $verdict })۔
+progress-comment-once = { $code }: ”{ $task }“ میں پہلے دن کا نتیجہ { $last }۔
+progress-comment-none = { $code }: ”{ $task }“ کی کوشش کی ہے، ابھی کوئی نتیجہ نہیں۔
+progress-comment-next = اگلا قدم: { $next }
+
+## Fit
+
+fit-teacher = کس گھر کے لیے کیا
+fit-teacher-lead = { $count ->
+    [one] ایک گھر، کوڈ کے ساتھ۔
+   *[other] { $count } گھر، کوڈ کے ساتھ۔
+} ہر سیشن کی وہ بہترین شکل جس کی گھر کا وقت، فرش، لوگ اور چیزیں اجازت دیں۔ کوئی غیر محفوظ چیز متبادل نہیں بنتی۔ یہ ورق اسکول میں رکھیں۔
+fit-print = یہ چھاپیں (PDF)
+fit-grid = ایک نظر میں
+fit-grid-how = منٹ، اور کتنے حصے۔ ڈیش کا مطلب ہے کہ یہ سیشن وہاں نہیں ہو سکتا؛ وجہ نیچے ہے۔
+fit-home = گھر
+fit-cell = { $minutes } منٹ، { $all } میں سے { $kept }
+fit-cell-whole = { $minutes } منٹ، پورا
+fit-home-heading = گھر { $code }
+fit-home-minutes = روزانہ { $time }
+fit-home-language = زبان چاہیے: { $language }
+fit-reads-paper = اس گھر کے لیے چھاپیں
+fit-reads-phone = فولڈر فون پر بھیجیں
+fit-as-written = جیسا لکھا ہے ویسا ہی۔
+fit-uses = استعمال ہوگا: { $list }۔
+fit-not = یہاں نہیں
+fit-left-out = { $part } چھوڑ دیں: { $why }۔
+fit-instead = اس کے سب سے قریب: { $part }۔
+fit-cannot = { $list }: { $why }۔
+fit-one-thing = ایک چیز سے یہ ممکن ہو جائے گا: { $thing }۔
+fit-no-one-thing = کوئی ایک چیز اکیلی اسے ممکن نہیں بنا سکتی۔
+fit-one-minutes = روزانہ { $time }
+fit-one-more-floor = فرش { $floor } پر لمبائی اور چوڑائی میں { $by } مزید
+fit-one-floor = { $place } { $size } خالی فرش
+fit-one-helper = ایک اور شخص جو ساتھ کھیلے یا قریب رہے
+fit-one-version-seated = اس کے حصوں کی بیٹھ کر کرنے والی شکلیں، جو ابھی کسی نے نہیں لکھیں
+fit-one-version-quiet = اس کے حصوں کی بغیر شور والی شکلیں، جو ابھی کسی نے نہیں لکھیں
+fit-why-seated = بیٹھ کر کرنے والی شکل نہیں ہے
+fit-why-noise = پاؤں زور سے پڑتے ہیں، اور بغیر شور والی شکل نہیں ہے
+fit-why-surface = یہاں کسی فرش کی سطح مناسب نہیں
+fit-why-time = اتنے وقت میں جو رکھا گیا وہ زیادہ اہم ہے
+fit-why-short = جو رہنا ضروری ہے اس میں دستیاب وقت سے زیادہ لگتا ہے
+fit-why-helpers = { $count ->
+    [one] ایک اور شخص چاہیے جو ساتھ کھیلے یا قریب رہے
+   *[other] { $count } اور لوگ چاہییں جو ساتھ کھیلیں یا قریب رہیں
+}
+fit-why-place = کرنے کی جگہ: { $place }
+fit-why-headroom = سر کے اوپر { $height } جگہ چاہیے
+fit-why-floor = { $size } خالی فرش چاہیے
+fit-why-things = یہاں ان کے لیے کوئی محفوظ چیز نہیں: { $list }
+fit-version-seated = بیٹھ کر
+fit-version-quiet = بغیر شور کے
+fit-version-small-space = تھوڑی جگہ میں
+fit-version-low-vision = کمزور نظر کے لیے
+fit-version-partner = ساتھی کے ساتھ
+fit-version-alone = اکیلے
+fit-lend = ادھار دیں یا ڈاک سے بھیجیں
+fit-lend-how = کم سے کم چیزیں جن سے ہر گھر وہ سب سیشن کر سکے جن میں صرف چیزوں کی کمی رکاوٹ ہے۔ پھر گھر گھر کے حساب سے:
+fit-lend-nothing = کچھ نہیں: کوئی سیشن صرف چیزوں کی کمی سے نہیں رکتا۔
+fit-rethink = دوبارہ سوچیں
+fit-rethink-how = جو ایک چوتھائی یا زیادہ گھروں میں نہیں ہو سکتا (یہ حد ہماری اپنی ہے)۔
+fit-rethink-nothing = کچھ نہیں: کوئی سیشن یا حصہ ایک چوتھائی گھروں میں نہیں رکتا۔
+fit-rethink-homes = { $of } میں سے { $count } گھروں میں نہیں ہو سکتا۔
+fit-rethink-why = زیادہ تر وجہ: { $why }۔
+fit-survey = سوالنامہ
+fit-survey-title = گھر میں کیا ہے؟
+fit-survey-lead = تاکہ گھر پر جسمانی تعلیم آپ کے گھر کے مطابق ہو۔ کوئی جواب صحیح یا غلط نہیں، اور کچھ خریدنا نہیں۔ کوئی نام نہ لکھیں۔
+fit-ask-code = آپ کا کوڈ
+fit-ask-code-how = یہ اسکول آپ کو دیتا ہے۔ نام، پتا یا تاریخ پیدائش کبھی نہ لکھیں۔
+fit-ask-code-line = کوڈ
+fit-ask-time = وقت اور لوگ
+fit-ask-minutes = جسمانی تعلیم کے لیے روزانہ کتنے منٹ ہیں
+fit-ask-helpers = کتنے لوگ ساتھ کھیل سکتے ہیں یا قریب رہ سکتے ہیں
+fit-ask-needs = آپ کے بچے کی ضرورت
+fit-ask-seated = بیٹھ کر جسمانی تعلیم کرتا ہے
+fit-ask-low-vision = نظر کمزور ہے
+fit-ask-quiet = گھر کے اندر شور نہیں ہونا چاہیے
+fit-ask-reads = آپ اسے کیسے پڑھتے ہیں
+fit-ask-paper = کاغذ پر
+fit-ask-phone = فون پر
+fit-ask-language = زبان
+fit-ask-floor = خالی فرش
+fit-ask-floor-how = سب سے بڑی جگہ جو آپ خالی کر سکتے ہیں، دیواروں اور فرنیچر کے بغیر۔
+fit-ask-floor-2 = دوسرا فرش
+fit-ask-floor-2-how = اگر ہو: صحن، باغ یا ہال۔
+fit-ask-length = لمبائی میٹر میں
+fit-ask-width = چوڑائی میٹر میں
+fit-ask-height = چھت تک اونچائی، یا ”باہر“
+fit-ask-outdoors = یہ باہر ہے
+fit-ask-things = آپ کے پاس موجود چیزیں
+fit-ask-things-how = لکھیں کہ کتنی ہیں۔ جو نہیں ہیں انہیں چھوڑ دیں۔

@@ -33,6 +33,9 @@ def addresses(tree):
         if not isinstance(element.tag, str):
             continue
         name = element.tag.rsplit("}", 1)[-1]
+        # The same page in another language, or its own address: named, never fetched.
+        if name == "link" and element.get("rel") in ("alternate", "canonical"):
+            continue
         for attribute, value in element.attrib.items():
             attribute = str(attribute).rsplit("}", 1)[-1]
             if attribute in ("href", "src", "srcset", "data", "action", "poster"):

@@ -5,6 +5,7 @@ import shutil
 
 from check_determinism import prints
 from program import DEMO, fresh_folder, publish
+from session_text import session_files
 
 AGAINST = "bytes of the folders before and after (SHA-256) and exit statuses: 0 well, 1 problems, 2 could not run"
 
@@ -37,7 +38,7 @@ def check_last_good(tally, room):
     shutil.copytree(DEMO, pack)
     tally.same("the first time: status", publish(pack, target).returncode, 0)
     good, beside = prints(target), nearby(room)
-    session = sorted(pack.glob("*/*.yaml"))[0]
+    session = sorted(session_files(pack).values())[0]
     whole = session.read_bytes()
     for how, broken in [("cut short", whole[:200]), ("a key misspelt", whole.replace(b"title:", b"titel:", 1)), ("not text", b"\xff\xfe\x00")]:
         session.write_bytes(broken)

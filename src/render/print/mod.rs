@@ -114,7 +114,7 @@ impl Press {
         let (mut bundle, mut ink) = render_chosen(&self.faces, publication, is_wanted, &sheets);
         if !publication.gather_set.things.is_empty() {
             let air = Air::of(publication.pack.printing.spacing);
-            let mut printer = Printer::new(&self.faces, publication.words.language(), air);
+            let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
             let sheet = render_gather(&mut printer, publication);
             bundle.insert(sheet.path.clone(), sheet.bytes);
             ink.insert(sheet.path, sheet.ink);
@@ -133,7 +133,7 @@ impl Press {
             date: NO_DATE.to_owned(),
             is_folded: false,
         };
-        printer.writer.write(&turned(pages, words), &about, &pack.pictures)
+        printer.writer.write(&turned(pages, words.language()), &about, &pack.pictures)
     }
 }
 
@@ -151,7 +151,7 @@ fn render_chosen(
     let printed: Vec<Printed> = sessions
         .par_iter()
         .map_init(
-            || Printer::new(faces, publication.words.language(), air),
+            || Printer::new(faces, &publication.pack.language, air),
             |press, (session, plans)| {
                 let words = &publication.words;
                 let source =
@@ -202,7 +202,8 @@ struct Printed {
 /// The one sheet that is for the whole pack.
 fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Printed {
     let Publication { pack, gather_set, words, .. } = publication;
-    let pages = turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), words);
+    let pages =
+        turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), &pack.language);
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -245,12 +246,12 @@ fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) ->
         Sheet::WeekRecord => record_week::lay_week_record(shaper, source),
         Sheet::Review => review::lay_review(shaper, source),
     };
-    turned(pages, source.words)
+    turned(pages, &source.pack.language)
 }
 
 /// Pages as their script runs: mirrored where it runs from right to left.
-fn turned(pages: Vec<Page>, words: &Words) -> Vec<Page> {
-    if !is_right_to_left(words.language()) {
+fn turned(pages: Vec<Page>, language: &str) -> Vec<Page> {
+    if !is_right_to_left(language) {
         return pages;
     }
     pages.into_iter().map(Page::mirrored).collect()

@@ -14,6 +14,7 @@ use super::sheets::{Letterhead, one};
 use super::slip::lay_slip;
 use super::strip::{Column, Seat};
 use super::table_row::{table_row, table_row_with};
+use super::turned;
 use super::writer::{About, Writer};
 use crate::drawing::Drawing;
 use crate::progress::phrases::Speaker;
@@ -48,7 +49,7 @@ pub fn render_progress_sheets(
     let new_shaper = || Shaper::new(&faces, sheet.words.language(), Air::of(Spacing::Usual));
     let none = BTreeMap::new();
     let mut shaper = new_shaper();
-    let pages = lay_report(&mut shaper, &sheet, report);
+    let pages = turned(lay_report(&mut shaper, &sheet, report), sheet.words.language());
     let mut writer = Writer::new(&faces);
     let title = sheet.words.say("progress-title");
     let mut bundle = Bundle::new();
@@ -59,7 +60,7 @@ pub fn render_progress_sheets(
             || (new_shaper(), Writer::new(&faces)),
             |(shaper, writer), slip| {
                 shaper.begin_session();
-                let pages = lay_slip(shaper, &sheet, slip);
+                let pages = turned(lay_slip(shaper, &sheet, slip), sheet.words.language());
                 let name = sheet.words.say("progress-slip");
                 let bytes = writer.write(&pages, &about(format!("{name} – {}", slip.code)), &none);
                 (slip.code.clone(), pages, bytes)
