@@ -314,10 +314,10 @@ def check_extras(tally, pack, paper, name, session, sizes):
     for kind in ("booklet", "poster", "large-print", "record-class", "record-week"):
         check_layout(tally, f"{name} {kind}", at(kind))
     page = (folder / "sessions" / f"{name}.html").read_text(encoding="utf-8")
-    made = {path.name for path in (folder / "print" / name).iterdir()}
+    made = {path.name for path in (folder / "print" / name).glob("*.pdf")}
     linked = set(re.findall(rf'print/{re.escape(name)}/([\w-]+\.pdf)"', page))
     tally.same(f"{name}: the page links the sheets that are made", linked, made)
-    usual_set = sorted(path.stem for path in (usual / "print" / name).iterdir())
+    usual_set = sorted(path.stem for path in (usual / "print" / name).glob("*.pdf"))
     tally.same(f"{name}: the usual sheets", usual_set, ["cards", "home-guide", "record", "review"])
 
 

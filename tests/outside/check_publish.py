@@ -53,6 +53,8 @@ def check_last_good(tally, room):
 
     name = session.relative_to(pack).with_suffix("").as_posix()
     session.unlink()
+    for translation in session.parent.glob(f"{session.stem}.*.yaml"):
+        translation.unlink()
     tally.same("a session less: status", publish(pack, target).returncode, 0)
     tally.holds("a session less: its page and sheets are gone",
                 not (target / f"sessions/{name}.html").exists() and not (target / f"print/{name}").exists())

@@ -293,7 +293,7 @@ fn in_points((wide, tall): (u32, u32)) -> Option<(f32, f32)> {
 pub fn opening_said(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind: CardType) -> Said {
     let (body, session) = (kind.words(), source.session);
     column.words(&read_line(&session.summary), body, Seat::default());
-    scan_codes(column, source);
+    scan_codes(column, source, (kind.label(), kind.small()));
     listed(column, (source, "success", kind), session.success.iter().map(|line| read_line(line)));
     let front = std::mem::take(&mut column.strips);
     let needs = session.needs.iter();

@@ -20,7 +20,10 @@ const fn grey(tone: Tone) -> Grey {
 
 /// The items of a drawing, from its top left corner.
 pub fn place_drawing(shaper: &mut Shaper<'_>, drawing: &Drawing) -> Vec<Item> {
-    drawing.marks.iter().flat_map(|mark| place_mark(shaper, mark)).collect()
+    let was = std::mem::replace(&mut shaper.is_tight, true);
+    let items = drawing.marks.iter().flat_map(|mark| place_mark(shaper, mark)).collect();
+    shaper.is_tight = was;
+    items
 }
 
 /// Marks that hold no words.

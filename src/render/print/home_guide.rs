@@ -319,7 +319,7 @@ fn film(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     heading(column, &source.words.say("film"), body);
     column.words(&read_line(&film.shows), body, Seat::default());
     column.keep_with_next();
-    film_code(column, source);
+    film_code(column, source, (Type::LABEL, Type::SMALL));
 }
 
 /// The session’s own cautions, the usual ones, and whose word comes first.

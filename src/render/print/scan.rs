@@ -68,20 +68,20 @@ pub fn page_code(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Option<Pa
 }
 
 /// The film’s code, or its address alone where no code can be scanned.
-pub fn film_code(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
+pub fn film_code(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kinds: (Type, Type)) {
     if let Some(film) = &source.codes.film {
-        code_beside_words(column, &source.words.say("scan-film"), film);
+        code_beside_words(column, &source.words.say("scan-film"), film, kinds);
     }
 }
 
 /// A code for the session’s page and one for its film, each in one piece with its words.
-pub fn scan_codes(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
+pub fn scan_codes(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kinds: (Type, Type)) {
     if let Some(page) = &source.codes.page {
         column.gap(3.0);
-        code_beside_words(column, &source.words.say("scan-page"), page);
+        code_beside_words(column, &source.words.say("scan-page"), page, kinds);
     }
     column.gap(3.0);
-    film_code(column, source);
+    film_code(column, source, kinds);
 }
 
 fn page_address(session: &Session, pack: &Pack) -> Option<String> {
@@ -100,14 +100,19 @@ fn percent_encoded(path: &str) -> String {
 }
 
 /// An address with no code that fits stands alone.
-fn code_beside_words(column: &mut Column<'_, '_>, label: &str, scanned: &Scanned) {
+fn code_beside_words(
+    column: &mut Column<'_, '_>,
+    label: &str,
+    scanned: &Scanned,
+    (name, small): (Type, Type),
+) {
     let address = scanned.address.as_str();
     let code = scanned.code.as_ref().filter(|code| code.width < column.width * 0.45);
     let left = code.map_or(0.0, |code| code.width + GAP);
     let mut items = Vec::new();
     let mut y = 0.0;
     let mut words = Vec::new();
-    for (text, kind) in [(label, Type::LABEL), (address, Type::SMALL)] {
+    for (text, kind) in [(label, name), (address, small)] {
         for line in column.shaper.shape(&one(text), kind, column.width - left) {
             words.extend(placed(line, left).map(|item| item.moved(0.0, y)));
             y += kind.leading;

@@ -41,7 +41,7 @@ const ARABIC_SIZE: f32 = 1.15;
 const ARABIC_LEADING: f32 = 1.2;
 
 /// Shaped texts are kept while a session is laid out in several sizes and on several sheets.
-type Kept = BTreeMap<(Vec<Run>, bool), Layout<Source>>;
+type Kept = BTreeMap<(Vec<Run>, bool, bool), Layout<Source>>;
 
 /// Which run of the given words a glyph belongs to.
 type Source = usize;
@@ -54,6 +54,8 @@ pub struct Shaper<'f> {
     kept: Kept,
     last_key: Key,
     is_trial: bool,
+    /// Set for the figures of drawings, which have their own room: no more air than usual.
+    pub is_tight: bool,
     /// The sheets are written from right to left and will be mirrored.
     is_rtl: bool,
     /// The language that words are broken in.
@@ -91,6 +93,7 @@ impl<'f> Shaper<'f> {
             kept: Kept::new(),
             last_key: 0,
             is_trial: false,
+            is_tight: false,
             is_rtl: is_right_to_left(language),
             hyphens: language_of(language),
             air,
@@ -136,7 +139,7 @@ impl<'f> Shaper<'f> {
         if text.is_empty() {
             return Vec::new();
         }
-        let key = (runs, kind.is_bold);
+        let key = (runs, kind.is_bold, self.is_tight);
         let mut layout = match self.kept.remove(&key) {
             Some(layout) => layout,
             None => self.shape_once(&text, &key.0, kind.is_bold),
@@ -173,8 +176,9 @@ impl<'f> Shaper<'f> {
         builder.push_default(StyleProperty::FontSize(size));
         // Letters that join are not set apart.
         let letters = if is_arabic_text { 0.0 } else { self.air.letters };
+        let (letters, words) = if self.is_tight { (0.0, 0.0) } else { (letters, self.air.words) };
         builder.push_default(StyleProperty::LetterSpacing(SHAPED_AT * letters));
-        builder.push_default(StyleProperty::WordSpacing(SHAPED_AT * self.air.words));
+        builder.push_default(StyleProperty::WordSpacing(SHAPED_AT * words));
         builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::BreakWord));
         let mut start = 0;
         for (source, run) in runs.iter().enumerate() {
