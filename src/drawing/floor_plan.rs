@@ -224,7 +224,7 @@ impl<'p> Sheet<'p> {
         };
         #[allow(clippy::cast_possible_truncation, reason = "points on a page")]
         let wide = (f64::from(bar) * self.scale) as f32;
-        let y = self.bottom() + size * 2.2;
+        let y = self.bottom() + size * 2.6;
         let (left, label) = (self.origin.0, Length::from_millimetres(bar).say(self.words));
         let half = wide / 2.0;
         let marks = vec![

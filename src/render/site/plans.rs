@@ -39,6 +39,11 @@ pub(super) fn page_room(site: &Site<'_>) -> Room {
     Room { width: WIDTH, tallest: WIDTH * 0.5, words: WORDS, is_rtl: site.is_rtl() }
 }
 
+/// Beside the line that the parts hang on there is less room than that.
+fn part_room(site: &Site<'_>) -> Room {
+    Room { width: WIDTH * 0.8, tallest: WIDTH * 0.4, ..page_room(site) }
+}
+
 pub(super) fn show_time_line(site: &Site<'_>, session: &Session, plans: &Plans) -> Html {
     drawn(&draw_time_line(session, &plans.time, &site.words, page_room(site)), "timeline")
 }
@@ -75,7 +80,7 @@ fn show_floor(
     like: Option<(usize, String)>,
 ) -> FloorView {
     let promised = plans.space.floor.as_ref();
-    let draw = || draw_floor_plan(floor, promised, &site.words, page_room(site));
+    let draw = || draw_floor_plan(floor, promised, &site.words, part_room(site));
     let steps = floor.setting_out.iter().map(|step| tape_sentence(step, &site.words));
     FloorView {
         svg: like.is_none().then(|| drawn(&draw(), "floor-plan")),
