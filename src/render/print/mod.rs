@@ -14,6 +14,8 @@ mod card_plan;
 mod card_type;
 mod cards;
 mod class_sheets;
+mod content;
+mod deflate;
 mod drawings;
 mod faces;
 mod floor_card;
@@ -24,6 +26,8 @@ mod home_guide;
 mod impose;
 mod ink;
 mod page;
+mod pdf_file;
+mod pdf_text;
 mod poster;
 mod progress;
 mod record;
@@ -36,6 +40,7 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod slip;
+mod stock;
 mod strip;
 mod structure;
 mod table;
@@ -115,9 +120,10 @@ impl Press {
         if !publication.gather_set.things.is_empty() {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
-            let sheet = render_gather(&mut printer, publication);
-            bundle.insert(sheet.path.clone(), sheet.bytes);
-            ink.insert(sheet.path, sheet.ink);
+            for sheet in render_gather(&mut printer, publication) {
+                bundle.insert(sheet.path.clone(), sheet.bytes);
+                ink.insert(sheet.path, sheet.ink);
+            }
         }
         (bundle, ink)
     }
@@ -132,8 +138,9 @@ impl Press {
             language: pack.language.value.clone(),
             date: NO_DATE.to_owned(),
             is_folded: false,
+            is_rtl: is_right_to_left(words.language()),
         };
-        printer.writer.write(&turned(pages, words.language()), &about, &pack.pictures)
+        printer.writer.write_alone(&turned(pages, words.language()), &about, &pack.pictures)
     }
 }
 
@@ -185,10 +192,23 @@ impl<'f> Printer<'f> {
         }
     }
 
-    fn print(&mut self, path: String, pages: &[Page], about: &About, pack: &Pack) -> Printed {
-        let ink = pages.iter().map(|page| self.meter.measure(page, &pack.pictures)).collect();
-        Printed { bytes: self.writer.write(pages, about, &pack.pictures), path, ink }
+    /// Prints sheets that share their fonts and pictures.
+    fn print(&mut self, sheets: Vec<LaidSheet>, pack: &Pack) -> Vec<Printed> {
+        let stock = self.writer.stock(sheets.iter().flat_map(|sheet| &sheet.pages), &pack.pictures);
+        let print = |sheet: LaidSheet| Printed {
+            ink: sheet.pages.iter().map(|page| self.meter.measure(page, &pack.pictures)).collect(),
+            bytes: self.writer.write(&sheet.pages, &sheet.about, &stock),
+            path: sheet.path,
+        };
+        sheets.into_iter().map(print).collect()
     }
+}
+
+/// A sheet that is laid out.
+struct LaidSheet {
+    path: String,
+    pages: Vec<Page>,
+    about: About,
 }
 
 /// A finished sheet.
@@ -200,7 +220,7 @@ struct Printed {
 }
 
 /// The one sheet that is for the whole pack.
-fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Printed {
+fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<Printed> {
     let Publication { pack, gather_set, words, .. } = publication;
     let pages =
         turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), &pack.language);
@@ -210,8 +230,9 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Prin
         language: pack.language.value.clone(),
         date: NO_DATE.to_owned(),
         is_folded: false,
+        is_rtl: is_right_to_left(&pack.language),
     };
-    press.print(GATHER_SHEET.to_owned(), &pages, &about, pack)
+    press.print(vec![LaidSheet { path: GATHER_SHEET.to_owned(), pages, about }], pack)
 }
 
 fn render_session(
@@ -220,15 +241,13 @@ fn render_session(
     chosen: &[Sheet],
 ) -> Vec<Printed> {
     press.shaper.begin_session();
-    chosen
-        .iter()
-        .copied()
-        .map(|sheet| {
-            let pages = lay_sheet(&mut press.shaper, source, sheet);
-            let path = sheet.path(&source.session.id);
-            press.print(path, &pages, &about(source, sheet), source.pack)
-        })
-        .collect()
+    let lay = |sheet: &Sheet| LaidSheet {
+        path: sheet.path(&source.session.id),
+        pages: lay_sheet(&mut press.shaper, source, *sheet),
+        about: about(source, *sheet),
+    };
+    let laid = chosen.iter().map(lay).collect();
+    press.print(laid, source.pack)
 }
 
 fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) -> Vec<Page> {
@@ -265,5 +284,6 @@ fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
         language: source.session.language.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),
         is_folded: sheet == Sheet::Booklet,
+        is_rtl: is_right_to_left(&source.pack.language),
     }
 }
