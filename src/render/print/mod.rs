@@ -5,6 +5,8 @@
 //! ([`strip`]), strips flow into frames ([`flow`]), frames make pages ([`page`]), and the
 //! [`writer`] alone knows PDF.
 
+mod atoms;
+mod bidi;
 mod booklet;
 mod breaks;
 mod card;
@@ -25,6 +27,7 @@ mod gather;
 mod home_guide;
 mod impose;
 mod ink;
+mod line_breaks;
 mod page;
 mod pdf_file;
 mod pdf_text;
