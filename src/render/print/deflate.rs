@@ -4,7 +4,7 @@
 use flate2::{Compress, Compression, FlushCompress, Status};
 
 /// A middling level: it saves nearly all that can be saved for half the time.
-const LEVEL: u32 = 6;
+const LEVEL: u32 = 5;
 
 /// One thread’s compressor.
 pub struct Deflater {

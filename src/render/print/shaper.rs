@@ -43,7 +43,13 @@ const ARABIC_SIZE: f32 = 1.15;
 const ARABIC_LEADING: f32 = 1.2;
 
 /// Shaped texts are kept while a session is laid out in several sizes and on several sheets.
-type Kept = BTreeMap<(Vec<Run>, bool, bool), Shaped>;
+type Kept = BTreeMap<Vec<Run>, KeptText>;
+
+/// A text as it was put together from its runs, and shaped.
+struct KeptText {
+    text: String,
+    shaped: Shaped,
+}
 
 /// Which run of the given words a glyph belongs to.
 pub type Source = usize;
@@ -61,7 +67,8 @@ pub struct Shaper<'f> {
     faces: &'f Faces,
     fonts: FontContext,
     context: LayoutContext<Source>,
-    kept: Kept,
+    /// By weight, and whether it has no more air than usual.
+    kept: [[Kept; 2]; 2],
     /// The words that were shaped, kept from session to session.
     words: WordCase,
     last_key: Key,
@@ -102,7 +109,7 @@ impl<'f> Shaper<'f> {
             faces,
             fonts: FontContext { collection, source_cache: SourceCache::default() },
             context: LayoutContext::new(),
-            kept: Kept::new(),
+            kept: Default::default(),
             words: WordCase::default(),
             last_key: 0,
             is_trial: false,
@@ -120,7 +127,7 @@ impl<'f> Shaper<'f> {
 
     /// Forgets the shaped texts of the last session.
     pub fn begin_session(&mut self) {
-        self.kept.clear();
+        self.kept = Default::default();
         self.last_key = 0;
     }
 
@@ -141,38 +148,39 @@ impl<'f> Shaper<'f> {
 
     /// Sets runs of words in lines no wider than `width`. A word that is wider is broken.
     pub fn shape(&mut self, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
-        let mut runs = runs.to_vec();
-        // A sentence in Arabic runs from right to left even where a Latin name begins it.
-        let (mut added, mut added_bytes) = (0, 0);
-        if self.is_rtl && runs.iter().any(|run| run.text.contains(is_arabic)) {
-            runs.insert(0, Run::plain(FROM_RIGHT));
-            (added, added_bytes) = (1, FROM_RIGHT.len());
-        }
-        let text: String = runs.iter().map(|run| run.text.as_str()).collect();
-        if text.is_empty() {
-            return Vec::new();
-        }
-        let key = (runs, kind.is_bold, self.is_tight);
-        let mut shaped = match self.kept.remove(&key) {
-            Some(shaped) => shaped,
-            None => self.shape_text(&text, &key.0, kind.is_bold),
-        };
-        let setting = Setting { faces: self.faces, kind, width, is_trial: self.is_trial };
-        let mut lines = match &mut shaped {
-            Shaped::Plain(paragraph) => set_lines(paragraph, &text, &setting),
-            Shaped::Bidi(layout) => lay_lines(layout, &text, &setting),
-        };
-        self.kept.insert(key, shaped);
-        for line in &mut lines {
-            line.end = line.end.saturating_sub(added_bytes);
-            for run in &mut line.runs {
-                run.source = run.source.saturating_sub(added);
-            }
-            if self.is_rtl {
-                from_right(line);
-            }
+        let mut lines = self.set(runs, kind, width);
+        if self.is_rtl {
+            lines.iter_mut().for_each(from_right);
         }
         lines
+    }
+
+    fn set(&mut self, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
+        let of = (usize::from(kind.is_bold), usize::from(self.is_tight));
+        if !self.kept[of.0][of.1].contains_key(runs) {
+            let text = self.text_of(runs);
+            let shaped = self.shape_text(&text, runs, kind.is_bold);
+            self.kept[of.0][of.1].insert(runs.to_vec(), KeptText { text, shaped });
+        }
+        let setting = Setting { faces: self.faces, kind, width, is_trial: self.is_trial };
+        let kept = self.kept[of.0][of.1].get_mut(runs).expect("it was kept just now");
+        match &mut kept.shaped {
+            Shaped::Plain(paragraph) => set_lines(paragraph, &kept.text, &setting),
+            Shaped::Bidi(layout) => {
+                let mut lines = lay_lines(layout, &kept.text, &setting);
+                if kept.text.starts_with(FROM_RIGHT) {
+                    lines.iter_mut().for_each(|line| line.end -= FROM_RIGHT.len());
+                }
+                lines
+            }
+        }
+    }
+
+    /// The text of runs. A sentence in Arabic runs from right to left even where a Latin name begins it.
+    fn text_of(&self, runs: &[Run]) -> String {
+        let has_arabic = || runs.iter().any(|run| run.text.contains(is_arabic));
+        let mark = if self.is_rtl && has_arabic() { FROM_RIGHT } else { "" };
+        std::iter::once(mark).chain(runs.iter().map(|run| run.text.as_str())).collect()
     }
 
     fn shape_text(&mut self, text: &str, runs: &[Run], is_bold: bool) -> Shaped {
@@ -206,7 +214,7 @@ impl<'f> Shaper<'f> {
         builder.push_default(StyleProperty::LetterSpacing(SHAPED_AT * letters));
         builder.push_default(StyleProperty::WordSpacing(SHAPED_AT * words));
         builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::BreakWord));
-        let mut start = 0;
+        let mut start = if text.starts_with(FROM_RIGHT) { FROM_RIGHT.len() } else { 0 };
         for (source, run) in runs.iter().enumerate() {
             let range = start..start + run.text.len();
             start = range.end;

@@ -100,7 +100,9 @@ pub fn fit_line(shaper: &mut Shaper<'_>, text: &str, kind: Type, width: f32) -> 
     let mut fitting = (0..=guess.min(letters.len() - 1))
         .rev()
         .find_map(|count| cut(shaper, count).map(|line| (count, line)))?;
-    while let Some(longer) = cut(shaper, fitting.0 + 1) {
+    while fitting.0 < letters.len()
+        && let Some(longer) = cut(shaper, fitting.0 + 1)
+    {
         fitting = (fitting.0 + 1, longer);
     }
     Some(fitting.1)
