@@ -8,9 +8,9 @@ use super::console::Console;
 use super::packs::open_folder;
 use crate::finding::{Finding, Severity, count_severity};
 use crate::progress::guard::check_no_results;
-use crate::publish::{check_target, publish_bundle};
+use crate::publish::{LastTime, check_target, publish_again};
 use crate::read::Selection;
-use crate::render::{Bundle, Rendering, render_pack};
+use crate::render::{Bundle, Order, Rendering, render_order};
 use crate::report::{advise_ink, report_text, say_ink};
 
 pub fn run_publish(arguments: &PublishArguments, console: &Console) -> Ending {
@@ -38,10 +38,14 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     let printing = std::mem::take(&mut inspected.pack.printing);
     inspected.pack.printing = printing.with(arguments.print.wishes());
     let bar = progress_bar(inspected.pack.sessions.len(), console);
+    let last = LastTime::look_up(&arguments.to);
+    let order = Order { shelf: Some(&last), on_session: &|| bar.inc(1), ..Order::default() };
+    let plans = std::mem::take(&mut inspected.plans);
     let Rendering { bundle, ink } =
-        render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;
+        render_order(&inspected.pack, plans, order).map_err(|fault| fault.to_string())?;
     bar.finish_and_clear();
-    publish_bundle(&bundle, &arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
+    publish_again(&bundle, &arguments.to, &arguments.pack, &last)
+        .map_err(|fault| fault.to_string())?;
     mention_others(&inspected.findings, arguments, console);
     if let Some(advice) = advise_ink(&ink, inspected.pack.ink_budget) {
         console.message(&advice);

@@ -6,12 +6,11 @@ use std::collections::BTreeSet;
 use super::render_site;
 use crate::inspect::example_pack;
 use crate::pack::Pack;
-use crate::plan::{plan_gather_set, plan_gathering, plan_session};
 use crate::read::{Selection, read_pack};
 use crate::render::Edition;
 use crate::render::house::House;
 use crate::render::no_printer::{copy_path, messages_path};
-use crate::render::{Bundle, GATHER_SHEET, Publication, Sheet};
+use crate::render::{Bundle, GATHER_SHEET, Gathered, Order, Publication, Sheet, plans_of};
 use crate::resolve::resolve_pack;
 
 const HOSTILE: &str = r#"
@@ -30,14 +29,13 @@ fn pages_of(pack: &Pack) -> Bundle {
     let editions = [Edition { language, name, folder: String::new() }];
     let publication = Publication {
         pack,
-        plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
-        gathering: plan_gathering(pack),
-        gather_set: plan_gather_set(pack),
+        plans: plans_of(pack),
         words: house.words(&pack.language).unwrap().into(),
         house,
         editions: editions.to_vec(),
         edition: 0,
-        on_session: &|| {},
+        order: Order::default(),
+        gathered: Gathered::default(),
     };
     render_site(&publication).expect("the shipped templates fit")
 }
