@@ -201,6 +201,22 @@ pub fn plans_of(pack: &Pack) -> Vec<Arc<Plans>> {
     pack.sessions.par_iter().map(|session| Arc::new(plan_session(session, pack))).collect()
 }
 
+/// Renders the pages for teachers, in the pack’s own language, for a folder of their own; `families`
+/// leads from there to the families’ folder: `../published/`. The plans are those of the sessions, in their
+/// order.
+///
+/// # Errors
+/// Where a template of the pack's own look can't be used.
+pub fn render_teacher_folder(
+    pack: &Pack,
+    plans: Vec<Arc<Plans>>,
+    families: &str,
+    order: Order<'_>,
+) -> Result<Bundle, RenderFault> {
+    let own = (editions_of(pack)?, 0);
+    site::render_teacher_pages(&Publication::of_edition(pack, plans, own, order)?, families)
+}
+
 /// Renders the sheets of the pack’s own language alone.
 ///
 /// # Errors
