@@ -30,6 +30,7 @@ pub mod read;
 pub mod render;
 pub mod report;
 pub mod resolve;
+pub mod schema;
 pub mod source;
 pub mod words;
 

@@ -27,6 +27,7 @@ pub enum Command {
     Progress(ProgressArguments),
     Publish(PublishArguments),
     Fit(FitArguments),
+    Schema(SchemaArguments),
 }
 
 impl Default for Command {
@@ -156,4 +157,17 @@ pub struct FitArguments {
     /// Fit as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,
+}
+
+/// Writes the JSON Schema of a kind of file, so that an editor completes and checks as you type.
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  homeground schema > session.schema.json\n  \
+    homeground schema pack\n  homeground schema --to schemas")]
+pub struct SchemaArguments {
+    /// session, pack, equipment, curriculum, home, translation …
+    #[arg(value_name = "KIND", default_value = "session")]
+    pub kind: String,
+    /// Write the schemas of all kinds into this folder instead.
+    #[arg(long, value_name = "DIR")]
+    pub to: Option<PathBuf>,
 }

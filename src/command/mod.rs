@@ -9,6 +9,7 @@ mod packs;
 mod print_args;
 mod progress;
 mod publish;
+mod schema;
 
 use clap::Parser;
 
@@ -64,5 +65,6 @@ pub fn run_command() -> Ending {
         Command::Progress(arguments) => progress::run_progress(&arguments, &console),
         Command::Fit(arguments) => fit::run_fit(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
+        Command::Schema(arguments) => schema::run_schema(&arguments, &console),
     }
 }

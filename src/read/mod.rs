@@ -4,11 +4,12 @@
 //! of the files that can be read travel on beside the findings of those that can't.
 
 mod part_time;
-mod text;
+pub(crate) mod text;
 
 pub(crate) mod desk;
 pub(crate) mod node;
 pub(crate) mod record;
+pub mod shape;
 
 pub(crate) mod yaml;
 

@@ -3,6 +3,7 @@
 use super::desk::{Desk, FromNode};
 use super::node::{Node, Value};
 use super::record::record;
+use super::shape::Shape;
 use crate::place::Placed;
 use crate::quantity::Duration;
 
@@ -83,6 +84,9 @@ impl FromNode for PartTime {
             recover: or_none(written.recover),
             counts,
         })
+    }
+    fn shape() -> Shape {
+        Shape::Either(Box::new(Duration::shape()), &TimeDoc::GROUP)
     }
 }
 

@@ -108,8 +108,13 @@ const GROUPS: [&str; 13] = [
 ];
 
 /// Whether the value of a key is text: every key of the adaptations is.
-fn is_text(key: &str, group: &str) -> bool {
+pub(crate) fn is_text(key: &str, group: &str) -> bool {
     group == "adaptations" || TEXTS.contains(&key)
+}
+
+/// Whether what stands under a key is a group, or a list of groups, that hold texts.
+pub(crate) fn holds_texts(key: &str) -> bool {
+    GROUPS.contains(&key)
 }
 
 /// Lays a translation over its original and reads the result.
