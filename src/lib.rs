@@ -18,6 +18,7 @@ pub mod fit;
 pub mod homes;
 pub mod inspect;
 mod letters;
+pub mod mend;
 pub mod pack;
 pub mod picture;
 pub mod place;

@@ -65,6 +65,9 @@ pub struct InspectArguments {
     /// How to write the findings.
     #[arg(long, value_enum, default_value_t = Report::Text)]
     pub report: Report,
+    /// First mend what can be mended safely: order of keys, units, lists, spaces at line ends.
+    #[arg(long)]
+    pub mend: bool,
     /// Look as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,
@@ -77,6 +80,8 @@ pub enum Report {
     Text,
     /// For scripts.
     Json,
+    /// For pages that show a change with what was found in it (SARIF 2.1.0).
+    Sarif,
 }
 
 /// Turns marks that came back into a report, a slip a child and what to send next.

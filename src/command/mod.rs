@@ -5,6 +5,7 @@ mod console;
 mod draft;
 mod fit;
 mod inspect;
+mod mend;
 mod packs;
 mod print_args;
 mod progress;

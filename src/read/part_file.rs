@@ -16,14 +16,28 @@ record! {
         title: Placed<Line> = "Best of three leaps",
         /// Its time, in one figure or shared out over explaining, work, rest and rounds.
         time: Option<Placed<PartTime>>,
+        /// The shortest time it still makes sense for.
+        shortest: Option<Placed<Duration>>,
+        /// The longest time it keeps its sense for.
+        longest: Option<Placed<Duration>>,
+        /// Whether it stays in however short the slot is.
+        essential: Option<Placed<bool>>,
+        /// How much it matters, from 1 to 5; 3 where it is not said.
+        worth: Option<Placed<u32>>,
         /// Rest, light, moderate or vigorous.
         effort: Option<Placed<Effort>>,
         /// The entry of the Compendium of Physical Activities it is most like.
         compendium: Option<Placed<Compendium>>,
         /// What the body does.
         movements: Vec<Placed<Movement>>,
+        /// Whether this part wants an adult nearby or helping.
+        adult: Option<Placed<AdultHelp>>,
         /// What the practice task does: inform, extend, refine or apply.
         task: Option<Placed<Task>>,
+        /// The floor and headroom this part takes.
+        space: Option<Placed<PartSpaceDoc>>,
+        /// How what is thrown, tossed or kicked flies.
+        flight: Option<Placed<FlightDoc>>,
         /// What to do, said to the child.
         how: Placed<Prose> = "Swing your arms back, then jump as far as you can.",
         /// What to think of, short enough to call out.
@@ -34,26 +48,12 @@ record! {
         easier: Option<Placed<Line>> = "Start from one foot.",
         /// A harder form.
         harder: Option<Placed<Line>> = "Land and hold for five seconds.",
-        /// Whether this part wants an adult nearby or helping.
-        adult: Option<Placed<AdultHelp>>,
-        /// The rules for things that fly.
-        throw: Option<Placed<ThrowDoc>>,
-        /// How the try is measured.
-        measure: Option<Placed<MeasureDoc>>,
-        /// The floor and headroom this part takes.
-        space: Option<Placed<PartSpaceDoc>>,
-        /// How what is thrown, tossed or kicked flies.
-        flight: Option<Placed<FlightDoc>>,
-        /// The shortest time it still makes sense for.
-        shortest: Option<Placed<Duration>>,
-        /// The longest time it keeps its sense for.
-        longest: Option<Placed<Duration>>,
-        /// Whether it stays in however short the slot is.
-        essential: Option<Placed<bool>>,
-        /// How much it matters, from 1 to 5; 3 where it is not said.
-        worth: Option<Placed<u32>>,
         /// Other versions of this part, for homes and children that it doesn’t suit as it is.
         alternatives: Vec<AlternativeDoc>,
+        /// How the try is measured.
+        measure: Option<Placed<MeasureDoc>>,
+        /// The rules for things that fly.
+        throw: Option<Placed<ThrowDoc>>,
         /// Pictures of this part.
         pictures: Vec<PictureDoc>,
     }

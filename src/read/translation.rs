@@ -379,6 +379,9 @@ pub fn edition_mark(original: &Node) -> String {
 fn hash_texts(node: &Node, key: &str, group: &str, hash: &mut u32) {
     match &node.value {
         Value::Fields(fields) => {
+            // By name: keys that only change places leave the texts as they were.
+            let mut fields: Vec<&Field> = fields.iter().collect();
+            fields.sort_by(|a, b| a.key.cmp(&b.key));
             for field in fields {
                 hash_texts(&field.node, &field.key, key, hash);
             }

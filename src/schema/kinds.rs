@@ -8,6 +8,7 @@ use crate::homes::read_yaml::HomeDoc;
 use crate::read::pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use crate::read::session_file::SessionDoc;
 use crate::read::shape::Group;
+use crate::read::translation::translation_of;
 
 /// One kind of file.
 #[derive(Debug)]
@@ -58,4 +59,18 @@ pub const KINDS: &[FileKind] = &[
 /// The kind of a name.
 pub fn find_kind(name: &str) -> Option<&'static FileKind> {
     KINDS.iter().find(|kind| kind.name == name)
+}
+
+/// The group that a file of a pack holds, by its path; none for a translation, whose order is its original’s.
+pub fn group_of(path: &str) -> Option<&'static Group> {
+    if translation_of(path).is_some() {
+        return None;
+    }
+    let own = KINDS.iter().find(|kind| kind.files.contains(&path));
+    let in_folder = || {
+        let folder = path.split_once('/').map_or("", |(folder, _)| folder);
+        let pattern = format!("{folder}/*.yaml");
+        KINDS.iter().find(|kind| kind.files.contains(&pattern.as_str()))
+    };
+    own.or_else(in_folder).or_else(|| find_kind("session")).map(|kind| kind.group)
 }

@@ -10,7 +10,7 @@ mod kinds;
 mod translated;
 mod write;
 
-pub use kinds::{FileKind, KINDS, find_kind};
+pub use kinds::{FileKind, KINDS, find_kind, group_of};
 
 use serde_json::Value;
 

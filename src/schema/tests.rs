@@ -10,7 +10,7 @@ use crate::read::text::Line;
 
 record! {
     /// A group of its own, to see that nothing but its definition puts a key into a schema.
-    struct TrialDoc = "a trial" {
+    pub struct TrialDoc = "a trial" {
         /// The name of the trial.
         name: Line = "first",
         /// How often.
