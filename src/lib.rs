@@ -36,6 +36,7 @@ pub mod source;
 pub mod words;
 
 use finding::Finding;
+use inspect::{Allowed, Judged};
 use pack::Pack;
 use read::Selection;
 use source::Source;
@@ -45,6 +46,8 @@ use source::Source;
 pub struct Inspected {
     pub pack: Pack,
     pub findings: Vec<Finding>,
+    /// What was found and is allowed to stay; it counts for nothing.
+    pub allowed: Vec<Allowed>,
 }
 
 /// Reads, resolves and inspects a pack: the way every command begins.
@@ -55,6 +58,6 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let findings = inspect::inspect_pack(&pack, met_while_reading);
-    Ok(Inspected { pack, findings })
+    let Judged { findings, allowed } = inspect::inspect_pack(&pack, met_while_reading);
+    Ok(Inspected { pack, findings, allowed })
 }

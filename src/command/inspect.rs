@@ -6,7 +6,7 @@ use super::console::Console;
 use super::mend::mend_folder;
 use super::packs::{choose_pack, open_folder};
 use crate::finding::{Severity, count_severity};
-use crate::report::{report_json, report_sarif, report_text};
+use crate::report::{report_allowed, report_json, report_sarif, report_text};
 
 pub fn run_inspect(arguments: &InspectArguments, console: &Console) -> Ending {
     match report(arguments, console) {
@@ -24,10 +24,14 @@ fn report(arguments: &InspectArguments, console: &Console) -> Result<Ending, Str
         crate::inspect(&source, &chosen.selection)?
     };
     let (findings, files) = (&inspected.findings, &inspected.pack.files);
+    let allowed = &inspected.allowed;
     match arguments.report {
-        Report::Text => console.result(&report_text(findings, files, console.is_terminal)),
-        Report::Json => console.result(&report_json(findings, files)),
-        Report::Sarif => console.result(&report_sarif(findings, files)),
+        Report::Text => {
+            console.result(&report_allowed(allowed, files));
+            console.result(&report_text(findings, files, console.is_terminal));
+        }
+        Report::Json => console.result(&report_json(findings, allowed, files)),
+        Report::Sarif => console.result(&report_sarif(findings, allowed, files)),
     }
     let has_problems = count_severity(findings, Severity::Problem) > 0;
     Ok(if has_problems { Ending::Problems } else { Ending::Well })

@@ -1,6 +1,7 @@
 //! Stage three, inspect: pack → findings. Every rule is a file of its own under [`rules`]; the rule
 //! reference, the broken example pack and the tests are made from what those files say.
 
+mod allow;
 mod example;
 mod fit;
 mod pictures;
@@ -8,6 +9,7 @@ mod rule;
 pub mod rules;
 mod wording;
 
+pub use allow::{Allowed, Judged, can_be_allowed};
 pub use example::example_pack;
 pub use rule::{Check, Notes, Rule};
 
@@ -18,8 +20,9 @@ use crate::pack::{Pack, Session};
 use crate::place::Placed;
 use crate::plan::plan_session;
 
-/// Every finding of a pack: those met while reading, and those of every rule; sorted by place.
-pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
+/// Every finding of a pack: those met while reading, and those of every rule; sorted by place. What the pack
+/// allows is set aside.
+pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Judged {
     let of_sessions: Vec<Vec<Finding>> =
         pack.sessions.par_iter().map(|session| inspect_session(session, pack)).collect();
     findings.extend(of_sessions.into_iter().flatten());
@@ -30,7 +33,9 @@ pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
         }
     }
     sort_findings(&mut findings);
-    findings
+    let mut judged = allow::judge(pack, findings);
+    sort_findings(&mut judged.findings);
+    judged
 }
 
 fn inspect_session(session: &Session, pack: &Pack) -> Vec<Finding> {

@@ -1,7 +1,7 @@
 //! Lists in the house way: one thing alone where several may stand gets its brackets, and a comma in brackets has a
 //! space after it and none before.
 
-use super::edit::Edit;
+use super::edit::{Edit, value_end};
 use crate::read::node::{Node, Value};
 use crate::read::shape::Shape;
 
@@ -20,7 +20,9 @@ fn look(text: &str, node: &Node, shape: Option<&Shape>, edits: &mut Vec<Edit>) {
         (Value::List(entries), _) => {
             let inner = if let Some(Shape::List(inner)) = shape { Some(&**inner) } else { None };
             entries.iter().for_each(|entry| look(text, entry, inner, edits));
-            let ends = entries.windows(2).map(|pair| (end(&pair[0]), pair[1].place.start as usize));
+            let ends = entries
+                .windows(2)
+                .map(|pair| (value_end(text, &pair[0]), pair[1].place.start as usize));
             edits.extend(ends.filter_map(|(from, to)| space_comma(text, from, to)));
         }
         (Value::Scalar(_), Some(Shape::List(inner))) => {
@@ -34,21 +36,16 @@ fn look(text: &str, node: &Node, shape: Option<&Shape>, edits: &mut Vec<Edit>) {
             }
             let ends = fields
                 .windows(2)
-                .map(|pair| (end(&pair[0].node), pair[1].key_place.start as usize));
+                .map(|pair| (value_end(text, &pair[0].node), pair[1].key_place.start as usize));
             edits.extend(ends.filter_map(|(from, to)| space_comma(text, from, to)));
         }
         _ => {}
     }
 }
 
-fn end(node: &Node) -> usize {
-    node.place.end as usize
-}
-
 /// What stands between two entries, where that is a comma and spaces on one line.
 fn space_comma(text: &str, from: usize, to: usize) -> Option<Edit> {
     let between = text.get(from..to)?;
-    // The place of an entry in brackets ends behind its own bracket or mark.
     let is_comma = between.trim_matches(' ') == "," && between != ", ";
     let says = "put a space after a comma".to_owned();
     is_comma.then(|| Edit { start: from, end: to, new: ", ".into(), says })

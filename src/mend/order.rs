@@ -3,7 +3,7 @@
 
 use std::collections::BTreeSet;
 
-use super::edit::{Edit, apply, line_of, line_start};
+use super::edit::{Edit, apply, line_of, line_start, value_end};
 use super::meaning::means_same;
 use super::{Change, Mended, tree_of};
 use crate::read::node::{Field, Node, Value};
@@ -114,7 +114,7 @@ fn sort_keys(text: &str, fields: &[Field], group: &Group) -> Option<Edit> {
 /// Keys in braces: each takes another’s stretch, and what stands between stays.
 fn swap(text: &str, fields: &[Field], order: &[usize], says: String) -> Option<Edit> {
     let stretch = |field: &Field| {
-        let written = text.get(field.key_place.start as usize..field.node.place.end as usize)?;
+        let written = text.get(field.key_place.start as usize..value_end(text, &field.node))?;
         Some(written.trim_end())
     };
     let stretches: Vec<&str> = fields.iter().map(stretch).collect::<Option<_>>()?;

@@ -22,6 +22,7 @@ equipment:
   - count: 2   # two of them
     need: marker
     for: warm_up
+  - {for: [warm_up,technique], count: 3, need: cone}
 space: {width: 2m, length: 4 metres}
 warm_up:
   time: {explain: 90 sec,work: 30s}
@@ -44,17 +45,19 @@ equipment:
   - need: marker
     count: 2   # two of them
     for: [warm_up]
+  - {need: cone, count: 3, for: [warm_up, technique]}
 space: {length: 4 m, width: 2 m}
 warm_up:
   title: Walk
   time: {explain: 90 s, work: 30 s}
   # said to the child
   how: |
-    Walk.  \n    \n    # not a comment
+    Walk.  \n
+    # not a comment
 ";
     assert_eq!(mended, wanted, "{changes:#?}");
     assert!(changes.contains(&"4: wrote “8 - 11” as “8-11”".to_owned()), "{changes:#?}");
-    assert!(changes.contains(&"14: wrote “90 sec” as “90 s”".to_owned()), "{changes:#?}");
+    assert!(changes.contains(&"16: wrote “90 sec” as “90 s”".to_owned()), "{changes:#?}");
     assert_eq!(mend(wanted), (wanted.to_owned(), Vec::new()));
 }
 

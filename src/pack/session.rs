@@ -5,6 +5,7 @@ use crate::quantity::{Ages, Date, Duration, Length};
 use crate::read::words::{Activity, QuestionKind, State, Surface, Whereabouts};
 use crate::read::{Line, Prose};
 
+use super::allowance::Allowance;
 use super::equipment::Need;
 use super::id::SessionId;
 use super::part::{Measure, Part, PartKind, placed};
@@ -42,6 +43,8 @@ pub struct Session {
     pub review: Vec<Question>,
     pub adaptations: Adaptations,
     pub standing: Option<Placed<Standing>>,
+    /// What its file allows to stay.
+    pub allow: Vec<Allowance>,
 }
 
 impl Session {

@@ -13,6 +13,7 @@ pub mod shape;
 
 pub(crate) mod yaml;
 
+pub mod allowance_file;
 pub mod compendium;
 pub mod pack_files;
 pub mod part_file;
@@ -74,6 +75,8 @@ pub struct Documents {
     /// Every file of the pack, so that links can be followed.
     pub paths: BTreeSet<String>,
     pub findings: Vec<Finding>,
+    /// All sessions were asked for, not only some.
+    pub is_whole: bool,
 }
 
 /// Which session files of a pack are asked for.
@@ -112,6 +115,7 @@ pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents
         look: BTreeMap::new(),
         paths: entries.iter().map(|entry| entry.path.clone()).collect(),
         findings: Vec::new(),
+        is_whole: matches!(selection, Selection::All),
     };
     read_yaml_files(source, &entries, selection, &mut documents);
     read_pictures(source, &entries, &mut documents);

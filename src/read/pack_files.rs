@@ -1,5 +1,6 @@
 //! The files a department writes once for the whole pack: pack.yaml, equipment.yaml, curriculum.yaml.
 
+use super::allowance_file::AllowDoc;
 use super::print_choices::PrintDoc;
 use super::record::record;
 use super::session_file::SubstituteDoc;
@@ -43,6 +44,8 @@ record! {
         teacher_pages: Option<Placed<bool>>,
         /// What is printed, and how.
         print: Option<PrintDoc>,
+        /// Findings of inspect that are known and meant to stay, anywhere in the pack.
+        allow: Vec<AllowDoc>,
     }
 }
 

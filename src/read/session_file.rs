@@ -1,5 +1,6 @@
 //! A session file as it is written: every key a teacher can use.
 
+use super::allowance_file::AllowDoc;
 use super::desk::{Desk, FromNode};
 use super::node::{Node, Value};
 use super::part_file::PartDoc;
@@ -61,6 +62,8 @@ record! {
         adaptations: Option<AdaptationsDoc>,
         /// Where the session stands in the department's work.
         standing: Option<Placed<StandingDoc>>,
+        /// Findings of inspect that are known and meant to stay.
+        allow: Vec<AllowDoc>,
     }
 }
 

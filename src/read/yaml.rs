@@ -269,30 +269,3 @@ fn place_of(fault: &Error, text: &str, file: FileId) -> Place {
     let start = u32::try_from(start).unwrap_or(0);
     Place { file, start, end: start }
 }
-
-#[cfg(test)]
-mod span_trial {
-    #[test]
-    fn spans() {
-        let text = "# head\na: [x,y , {k: 1,z: \"two\"}]\nb:\n  - one\n  - t: 4m # c\n    u: |\n      text\n      more\n\n    v: 'q'\nc: plain\n  folded\nd:\n  e: 1\n# end\n";
-        fn show(node: &super::Node, text: &str, depth: usize) {
-            let (s, e) = (node.place.start as usize, node.place.end as usize);
-            println!("{}{} {:?}", " ".repeat(depth), node.value.kind(), &text[s..e]);
-            match &node.value {
-                super::Value::Fields(fields) => {
-                    for f in fields {
-                        println!("{}key {}", " ".repeat(depth), f.key);
-                        show(&f.node, text, depth + 2);
-                    }
-                }
-                super::Value::List(items) => {
-                    for i in items {
-                        show(i, text, depth + 2);
-                    }
-                }
-                _ => {}
-            }
-        }
-        show(&super::read_tree(text, crate::place::FileId(0)).unwrap(), text, 0);
-    }
-}

@@ -8,4 +8,4 @@ mod text;
 pub use ink::{advise_ink, say_ink};
 pub use json::report_json;
 pub use sarif::report_sarif;
-pub use text::{report_text, summary_of};
+pub use text::{report_allowed, report_text, summary_of};

@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 use serde_json::{Value, json};
 
 use crate::finding::{Finding, Severity};
-use crate::inspect::{Rule, rules};
+use crate::inspect::{Allowed, Rule, rules};
 use crate::place::{Files, Place};
 
 /// Where the standard’s own schema stands.
@@ -23,10 +23,11 @@ const SCHEMA: &str =
 const ROOT: &str = "PACK";
 
 /// The findings as one SARIF log.
-pub fn report_sarif(findings: &[Finding], files: &Files) -> String {
+pub fn report_sarif(findings: &[Finding], allowed: &[Allowed], files: &Files) -> String {
     let mut seen = BTreeMap::new();
-    let results: Vec<Value> =
+    let mut results: Vec<Value> =
         findings.iter().map(|finding| result_of(finding, files, &mut seen)).collect();
+    results.extend(allowed.iter().map(|kept| suppressed(kept, files, &mut seen)));
     let log = json!({
         "$schema": SCHEMA,
         "version": "2.1.0",
@@ -98,6 +99,14 @@ fn result_of(finding: &Finding, files: &Files, seen: &mut Seen) -> Value {
     if let (Some(index), Some(result)) = (index, result.as_object_mut()) {
         result.insert("ruleIndex".into(), json!(index));
     }
+    result
+}
+
+/// A finding that its file allows (section 3.35, suppression).
+fn suppressed(kept: &Allowed, files: &Files, seen: &mut Seen) -> Value {
+    let mut result = result_of(&kept.finding, files, seen);
+    let why = kept.allowance.why.value.0.as_str();
+    result["suppressions"] = json!([{"kind": "inSource", "justification": why}]);
     result
 }
 

@@ -11,8 +11,8 @@ use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
 use crate::pack::{
-    Adaptations, AdultTime, Curriculum, Film, Pack, PrintWishes, Printing, Question, Session,
-    SessionId, Space, Standing, Statement, Thing, Translation,
+    Adaptations, AdultTime, Allowance, Curriculum, Film, Pack, PrintWishes, Printing, Question,
+    Session, SessionId, Space, Standing, Statement, Thing, Translation,
 };
 use crate::place::{FileId, Files, Place, Placed};
 use crate::quantity::{Decimal, Length};
@@ -78,6 +78,8 @@ pub fn resolve_pack(documents: Documents) -> Pack {
             .as_ref()
             .and_then(|doc| doc.room_height.as_ref())
             .map_or(USUAL_ROOM_HEIGHT, |height| height.value),
+        allow: allowances_of(shared.as_ref()),
+        is_whole: documents.is_whole,
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
         things_twice,
@@ -105,6 +107,10 @@ fn resolve_printing(doc: Option<&PrintDoc>) -> Printing {
         copies: doc.copies.as_ref().map(|copies| copies.value.0),
         records: doc.record.iter().map(|kind| kind.value).collect(),
     })
+}
+
+fn allowances_of(shared: Option<&PackDoc>) -> Vec<Allowance> {
+    shared.into_iter().flat_map(|doc| doc.allow.iter().cloned()).map(Allowance::from).collect()
 }
 
 /// Where moderate begins for this pack.
@@ -201,6 +207,7 @@ fn resolve_session(
             .collect(),
         adaptations: doc.adaptations.map(resolve_adaptations).unwrap_or_default(),
         standing: doc.standing.map(|standing| standing.map(resolve_standing)),
+        allow: doc.allow.into_iter().map(Allowance::from).collect(),
         path,
     }
 }

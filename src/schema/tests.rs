@@ -4,6 +4,7 @@ use serde_json::Value;
 
 use super::write::{definition_name, examples_of};
 use super::{FileKind, KINDS, write_schema};
+use crate::read::desk::FromNode;
 use crate::read::record::record;
 use crate::read::shape::{Group, Shape};
 use crate::read::text::Line;
@@ -42,6 +43,10 @@ fn a_key_of_a_record_is_in_the_schema() {
     assert_eq!(schema["properties"]["name"]["examples"][0], "first");
     assert_eq!(schema["properties"]["times"]["maximum"], 1000);
     assert_eq!(schema["required"], serde_json::json!(["name"]));
+    let read = crate::read::yaml::read_tree("name: first\ntimes: 2\n", crate::place::FileId(0));
+    let mut desk = crate::read::desk::Desk::default();
+    let read = TrialDoc::from_node(&read.expect("a tree"), &mut desk).expect("a trial");
+    assert_eq!((read.name.0.as_str(), read.times), ("first", Some(2)));
 }
 
 #[test]

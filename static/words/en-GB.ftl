@@ -632,3 +632,7 @@ fit-ask-height = Height to the ceiling, or “outdoors”
 fit-ask-outdoors = It is outdoors
 fit-ask-things = Things you have
 fit-ask-things-how = Write how many there are. Leave out what you don’t have.
+
+## Library
+# On the page of a session that is kept but offered no more.
+retired-note = This session is no longer in use. It is kept here to be read; please choose another one to do.

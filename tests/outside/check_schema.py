@@ -1,21 +1,22 @@
 """The schemas are JSON Schema, take every sound file, and see what a schema can see in the broken ones."""
 
+import functools
 import json
 import re
 
-import yaml
 from jsonschema import Draft202012Validator
 
-from plain_yaml import read_yaml
+from plain_yaml import YAMLError, read_yaml
 from program import DEMO, ROOT, ask, fresh_folder, run
 
-AGAINST = "jsonschema 4.26 (PyPI) with the meta-schema of draft 2020-12, over PyYAML’s own reading of YAML 1.2"
+AGAINST = "jsonschema 4.26 (PyPI) with the meta-schema of draft 2020-12, over YAML 1.2 as ruamel.yaml reads it"
 
 KINDS = ["session", "pack", "equipment", "curriculum", "home", "translation", "pack-translation"]
 
-# The bad examples of the rules that are about keys, words, kinds of value and their bounds, all of which a
-# schema can see. Every other rule compares values with each other, with another file or with what is sensible.
-SEEN = {"key-missing", "key-unknown", "value-unfit"}
+# The bad examples of the rules that are about keys, words, kinds of value and their bounds, and those of files
+# that hold nothing or something else, all of which a schema can see. Every other rule compares values with each
+# other, with another file or with what is sensible.
+SEEN = {"file-empty", "file-misnamed", "file-too-much", "key-missing", "key-unknown", "translation-too-much", "value-unfit"}
 
 
 def kind_of(path):
@@ -34,9 +35,15 @@ def schemas():
     return {path.name.removesuffix(".schema.json"): json.loads(path.read_text()) for path in folder.glob("*.json")}
 
 
+@functools.cache
+def value_of(text):
+    """What a text says; most examples share their other files."""
+    return read_yaml(text)
+
+
 def faults(validator, text):
     """What the schema finds in a text; a text that is no YAML is not for a schema."""
-    return [f"{error.json_path}: {error.message[:160]}" for error in validator.iter_errors(read_yaml(text))]
+    return [f"{error.json_path}: {error.message[:160]}" for error in validator.iter_errors(value_of(text))]
 
 
 def check_kinds(tally, all_schemas):
@@ -94,7 +101,7 @@ def all_faults(validators, files):
             continue
         try:
             found += [f"{path} {fault}" for fault in faults(validators[kind], text)]
-        except yaml.YAMLError:
+        except YAMLError:
             return None
     return found
 

@@ -1,24 +1,21 @@
-"""YAML as an editor reads it: PyYAML with the core schema of YAML 1.2, in which a date is text and "yes" a word."""
+"""YAML 1.2 as an editor reads it (ruamel.yaml): a date is text and "yes" a word."""
 
-import re
-
-import yaml
-
-
-class CoreLoader(yaml.SafeLoader):
-    """SafeLoader with the resolvers of YAML 1.2.2, section 10.3.2, in place of those of YAML 1.1."""
+from ruamel.yaml import YAML
+from ruamel.yaml.constructor import SafeConstructor
+from ruamel.yaml.error import YAMLError
 
 
-CoreLoader.yaml_implicit_resolvers = {}
-for tag, pattern, first in (
-    ("null", r"^(?:~|null|Null|NULL|)$", ["~", "n", "N", ""]),
-    ("bool", r"^(?:true|True|TRUE|false|False|FALSE)$", list("tTfF")),
-    ("int", r"^(?:[-+]?[0-9]+)$", list("-+0123456789")),
-    ("float", r"^(?:[-+]?(?:\.[0-9]+|[0-9]+(?:\.[0-9]*)?)(?:[eE][-+]?[0-9]+)?)$", list("-+.0123456789")),
-):
-    CoreLoader.add_implicit_resolver(f"tag:yaml.org,2002:{tag}", re.compile(pattern), first)
-CoreLoader.add_constructor("tag:yaml.org,2002:int", lambda loader, node: int(loader.construct_scalar(node)))
+class PlainConstructor(SafeConstructor):
+    """Dates stay as they are written: the core schema (YAML 1.2.2, section 10.3) has none."""
+
+
+PlainConstructor.add_constructor("tag:yaml.org,2002:timestamp", lambda constructor, node: constructor.construct_scalar(node))
 
 
 def read_yaml(text):
-    return yaml.load(text, CoreLoader)
+    reader = YAML(typ="safe", pure=True)
+    reader.Constructor = PlainConstructor
+    return reader.load(text)
+
+
+__all__ = ["YAMLError", "read_yaml"]

@@ -139,6 +139,9 @@ rules![
     standing_unsigned,
     look_again_early,
     look_again_overdue,
+    allowance_stale,
+    allowance_past,
+    allowance_unfit,
 ];
 
 /// The rule of a code.

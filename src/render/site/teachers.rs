@@ -91,7 +91,7 @@ fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry
     let slot = session.slot.seconds().max(1);
     TeacherEntry {
         anchor: format!("session-{}", session.id.as_str().replace('/', ".")),
-        href: (!session.is_retired()).then(|| page_path(&session.id)),
+        href: Some(page_path(&session.id)),
         title: plain_line(&session.title),
         facts: facts_of(session, &plans.time, &site.words),
         line: show_time_line(site, session, plans),
