@@ -4,6 +4,7 @@
 mod allow;
 mod example;
 mod fit;
+mod licence;
 mod pictures;
 mod rule;
 pub mod rules;

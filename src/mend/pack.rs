@@ -1,6 +1,6 @@
 //! A whole pack: the files that mending changes, and the proof that the pack says the same after it.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::{Change, mend_text};
 use crate::Inspected;
@@ -53,8 +53,10 @@ pub fn mend_pack(source: &dyn Source, selection: &Selection) -> Result<MendedPac
 }
 
 fn mended_files(source: &dyn Source, files: &Files) -> Result<Vec<MendedFile>, String> {
+    // A neighbour’s files are listed too, and are not ours to change.
+    let own: BTreeSet<String> = source.entries()?.into_iter().map(|entry| entry.path).collect();
     let mut found = Vec::new();
-    for file in files.iter().filter(|file| !file.text.is_empty()) {
+    for file in files.iter().filter(|file| own.contains(&file.path) && !file.text.is_empty()) {
         let mended = mend_text(&file.text, group_of(&file.path));
         if mended.text == file.text {
             continue;

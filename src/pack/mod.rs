@@ -31,7 +31,9 @@ pub use part::{
 };
 pub use part_space::{FlightSaid, PartSpace};
 pub use printing::{PrintWishes, Printing};
-pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
+pub use session::{
+    Adaptations, AdultTime, Borrowed, Film, Picture, Question, Session, Space, Standing,
+};
 
 use crate::finding::Finding;
 use crate::place::{FileId, Files, Placed};

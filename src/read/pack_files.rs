@@ -28,12 +28,12 @@ record! {
         cautions: Vec<Placed<Prose>> = "Clear the floor first.",
         /// Whom to ask.
         contact: Option<Placed<Line>> = "Leave a question for the PE teachers at the school office",
+        /// Where the pages will stand on the web.
+        address: Option<Placed<Line>> = "https://pe.hollin-staithe.example/",
         /// The licence of every session that names none.
         licence: Option<Placed<Line>> = "CC-BY-4.0",
         /// Who made the sessions that name nobody.
         credit: Option<Placed<Line>> = "Hollin Staithe School",
-        /// Where the pages will stand on the web.
-        address: Option<Placed<Line>> = "https://pe.hollin-staithe.example/",
         /// The metabolic equivalent that moderate begins at, 4 where it is not said.
         moderate_from: Option<Placed<Decimal>>,
         /// The height of a usual room, 2.3 m where it is not said.
@@ -44,8 +44,20 @@ record! {
         teacher_pages: Option<Placed<bool>>,
         /// What is printed, and how.
         print: Option<PrintDoc>,
+        /// Other packs that sessions are borrowed from.
+        draws_on: Vec<NeighbourDoc>,
         /// Findings of inspect that are known and meant to stay, anywhere in the pack.
         allow: Vec<AllowDoc>,
+    }
+}
+
+record! {
+    /// A pack that sessions are borrowed from.
+    pub struct NeighbourDoc = "a neighbour’s pack" {
+        /// The name that sessions borrow by.
+        name: Placed<Line> = "saltmarsh",
+        /// Its folder: set aside inside this pack, or right beside it.
+        folder: Placed<Line> = "_neighbours/saltmarsh",
     }
 }
 

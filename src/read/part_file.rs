@@ -4,6 +4,7 @@ use super::compendium::Compendium;
 use super::part_time::PartTime;
 use super::record::record;
 use super::session_file::PictureDoc;
+use super::shared_file::OrShared;
 use super::text::{Line, Prose};
 use super::words::{AdultHelp, Better, Effort, Measured, Movement, SpaceKind, Suited, Task};
 use crate::place::Placed;
@@ -12,6 +13,8 @@ use crate::quantity::{Angle, Decimal, Duration, Length, Speed};
 record! {
     /// A warm-up, technique step, challenge, stretch task or cool-down.
     pub struct PartDoc = "a part of the session" {
+        /// A part of shared.yaml that this one is, but for the keys that stand here too.
+        r#use: Option<Placed<Line>> = "river crossing",
         /// What the part is called.
         title: Placed<Line> = "Best of three leaps",
         /// Its time, in one figure or shared out over explaining, work, rest and rounds.
@@ -41,7 +44,7 @@ record! {
         /// What to do, said to the child.
         how: Placed<Prose> = "Swing your arms back, then jump as far as you can.",
         /// What to think of, short enough to call out.
-        key_points: Vec<Placed<Line>> = "Swing and push",
+        key_points: Vec<Placed<OrShared<Line>>> = "Swing and push",
         /// Common faults, and what to say.
         faults: Vec<FaultDoc>,
         /// An easier form.
@@ -98,24 +101,24 @@ record! {
     pub struct PartSpaceDoc = "the space of a part" {
         /// Area, strip, jump, wall or throw.
         kind: Placed<SpaceKind>,
-        /// The longer side of an area, the marked length of a strip, the room along a wall.
-        length: Option<Placed<Length>>,
-        /// The shorter side of an area, the width of a lane, the room in front of a wall.
-        width: Option<Placed<Length>>,
-        /// The headroom.
-        height: Option<Placed<Length>>,
-        /// How many do it side by side, 1 where it is not said.
-        people: Option<Placed<u32>>,
         /// The room before the line: run-up, or the place to stand.
         run_up: Option<Placed<Length>>,
-        /// The room to come to a stop after a strip.
-        stopping: Option<Placed<Length>>,
+        /// The longer side of an area, the marked length of a strip, the room along a wall.
+        length: Option<Placed<Length>>,
         /// The furthest that a jump or throw is expected to come down.
         reach: Option<Placed<Length>>,
+        /// The room to come to a stop after a strip.
+        stopping: Option<Placed<Length>>,
+        /// The shorter side of an area, the width of a lane, the room in front of a wall.
+        width: Option<Placed<Length>>,
         /// The room kept clear round the space, or beyond the furthest landing.
         margin: Option<Placed<Length>>,
+        /// The headroom.
+        height: Option<Placed<Length>>,
         /// The angle between the sector lines of a throw.
         sector: Option<Placed<Angle>>,
+        /// How many do it side by side, 1 where it is not said.
+        people: Option<Placed<u32>>,
     }
 }
 

@@ -6,6 +6,7 @@ use super::node::{Node, Value};
 use super::part_file::PartDoc;
 use super::record::record;
 use super::shape::Shape;
+use super::shared_file::OrShared;
 use super::text::{Line, Prose};
 use super::words::{Activity, Filling, QuestionKind, State, Surface, Whereabouts};
 use crate::place::Placed;
@@ -14,6 +15,8 @@ use crate::quantity::{Ages, Date, Duration, Form, Length, Mass, Quantity, Range,
 record! {
     /// One session.
     pub struct SessionDoc = "a session" {
+        /// A session of a neighbour’s pack that this one is, but for the keys that stand here too.
+        borrows: Option<Placed<Line>> = "saltmarsh/games/sluice-gate",
         /// What the session is called.
         title: Placed<Line> = "Brook leap",
         /// One or two sentences to the family.
@@ -39,7 +42,7 @@ record! {
         /// The floor and headroom it needs.
         space: Option<Placed<SpaceDoc>>,
         /// This session's own cautions.
-        safety: Vec<Placed<Prose>> = "Jump only on grass, carpet or a mat that cannot slide.",
+        safety: Vec<Placed<OrShared<Prose>>> = "Jump only on grass, carpet or a mat that cannot slide.",
         /// How much of an adult's time it needs.
         adult: Option<Placed<AdultDoc>>,
         /// A film to watch before.
@@ -122,6 +125,8 @@ record! {
 record! {
     /// The floor and headroom a session needs.
     pub struct SpaceDoc = "the space" {
+        /// A space of shared.yaml that this one is, but for the keys that stand here too.
+        r#use: Option<Placed<Line>> = "front room",
         /// The longer side of the floor.
         length: Placed<Length>,
         /// The shorter side of the floor.

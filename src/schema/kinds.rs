@@ -8,6 +8,7 @@ use crate::homes::read_yaml::HomeDoc;
 use crate::read::pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use crate::read::session_file::SessionDoc;
 use crate::read::shape::Group;
+use crate::read::shared_file::SharedDoc;
 use crate::read::translation::translation_of;
 
 /// One kind of file.
@@ -51,6 +52,7 @@ pub const KINDS: &[FileKind] = &[
     FileKind::of("pack", &["pack.yaml"], &PackDoc::GROUP),
     FileKind::of("equipment", &["equipment.yaml"], &EquipmentDoc::GROUP),
     FileKind::of("curriculum", &["curriculum.yaml"], &CurriculumDoc::GROUP),
+    FileKind::of("shared", &["shared.yaml"], &SharedDoc::GROUP),
     FileKind::of("home", &["home.yaml"], &HomeDoc::GROUP),
     FileKind::translating("translation", &["*/*.fr.yaml"], &SessionDoc::GROUP),
     FileKind::translating("pack-translation", &["pack.fr.yaml"], &PackDoc::GROUP),

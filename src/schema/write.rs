@@ -38,6 +38,9 @@ pub(super) fn document(group: &'static Group) -> Value {
     Value::Object(whole)
 }
 
+/// Keys by which a group begins as one that stands elsewhere.
+const BEGINS: [&str; 2] = ["use", "borrows"];
+
 /// The keywords of a group. It asks for no type: those who point at it do.
 fn fields_of(group: &'static Group, met: &mut Groups) -> Map<String, Value> {
     let mut properties = Map::new();
@@ -49,8 +52,17 @@ fn fields_of(group: &'static Group, met: &mut Groups) -> Map<String, Value> {
     let mut fields = Map::new();
     fields.insert("properties".into(), Value::Object(properties));
     fields.insert("additionalProperties".into(), json!(false));
-    if !needed.is_empty() {
-        fields.insert("required".into(), json!(needed));
+    let begins = group.keys.iter().find(|key| BEGINS.contains(&key.name) && !(key.is_needed)());
+    match begins {
+        _ if needed.is_empty() => {}
+        // What is not written here comes from there.
+        Some(begins) => {
+            fields.insert("if".into(), json!({"not": {"required": [begins.name]}}));
+            fields.insert("then".into(), json!({"required": needed}));
+        }
+        None => {
+            fields.insert("required".into(), json!(needed));
+        }
     }
     fields
 }

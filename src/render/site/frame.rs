@@ -6,6 +6,7 @@ use super::Site;
 use super::html::{Html, Scribe};
 use crate::pack::{Pack, Session};
 use crate::prose::plain_line;
+use crate::render::borrowed_phrases::say_borrowed;
 use crate::render::phrases::is_right_to_left;
 use crate::render::{Edition, page_path};
 
@@ -32,6 +33,8 @@ pub(super) struct Frame {
     contact: Option<Html>,
     licence: Option<Licence>,
     credit: Option<Html>,
+    /// Where a session was borrowed, and who changed it.
+    borrowed: Option<String>,
 }
 
 /// A page in one language.
@@ -85,6 +88,7 @@ pub(super) fn frame_of_session(site: &Site<'_>, session: &Session) -> Frame {
     frame.licence = session.licence.as_ref().map(|name| licence_of(name));
     let scribe = Scribe::new(pack, &root);
     frame.credit = session.credit.as_ref().map(|credit| scribe.line(credit));
+    frame.borrowed = say_borrowed(session, &site.words);
     frame
 }
 
@@ -113,6 +117,7 @@ fn bare_frame(
         contact: pack.contact.as_ref().map(|contact| Scribe::new(pack, root).line(contact)),
         licence: None,
         credit: None,
+        borrowed: None,
     }
 }
 
