@@ -35,9 +35,12 @@ pub mod schema;
 pub mod source;
 pub mod words;
 
+use std::sync::Arc;
+
 use finding::Finding;
 use inspect::{Allowed, Judged};
 use pack::Pack;
+use plan::Plans;
 use read::Selection;
 use source::Source;
 
@@ -45,6 +48,8 @@ use source::Source;
 #[derive(Debug)]
 pub struct Inspected {
     pub pack: Pack,
+    /// The plans of each session, in the order of `pack.sessions`.
+    pub plans: Vec<Arc<Plans>>,
     pub findings: Vec<Finding>,
     /// What was found and is allowed to stay; it counts for nothing.
     pub allowed: Vec<Allowed>,
@@ -58,6 +63,7 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let Judged { findings, allowed } = inspect::inspect_pack(&pack, met_while_reading);
-    Ok(Inspected { pack, findings, allowed })
+    let (plans, judged) = inspect::inspect_pack(&pack, met_while_reading);
+    let Judged { findings, allowed } = judged;
+    Ok(Inspected { pack, plans, findings, allowed })
 }

@@ -11,6 +11,7 @@ mod print_args;
 mod progress;
 mod publish;
 mod schema;
+mod teacher_folder;
 
 use clap::Parser;
 
