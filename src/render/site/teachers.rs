@@ -48,7 +48,7 @@ struct LessonPage {
 
 #[derive(Serialize, Clone, Debug)]
 struct Lesson {
-    /// The family’s page, from the families’ folder; a retired session has none.
+    /// The family’s page, from the families’ folder; kept with a notice where the session is retired.
     href: Option<String>,
     title: String,
     facts: Facts,
