@@ -59,8 +59,8 @@ def vary(text, number):
 def make_pack(folder, count):
     # A translation (brook-leap.fr.yaml) stands beside its original: copies of it would be of nothing.
     # One that is borrowed has few words of its own to vary.
-    is_own = lambda path: "_neighbours" not in path.parts and "borrows:" not in path.read_text(encoding="utf-8")
-    sources = sorted(path for path in DEMO.rglob("*.yaml") if path.name not in SHARED and "." not in path.stem and is_own(path))
+    sources = sorted(path for path in DEMO.rglob("*.yaml") if path.name not in SHARED and "." not in path.stem
+                     and "_neighbours" not in path.parts and "borrows:" not in path.read_text(encoding="utf-8"))
     shutil.copytree(DEMO / "_neighbours", folder / "_neighbours", dirs_exist_ok=True)
     for name in SHARED:
         if (DEMO / name).exists():
