@@ -54,9 +54,10 @@ fn every_key_of_every_record_is_in_its_schema() {
     for kind in KINDS.iter().filter(|kind| !kind.is_translation) {
         let schema = write_schema(kind);
         for group in groups_of(kind) {
-            let written = match group.name == kind.group.name {
-                true => &schema["properties"],
-                false => &schema["$defs"][definition_name(group)]["properties"],
+            let written = if group.name == kind.group.name {
+                &schema["properties"]
+            } else {
+                &schema["$defs"][definition_name(group)]["properties"]
             };
             let written: BTreeSet<&str> =
                 written.as_object().expect("properties").keys().map(String::as_str).collect();
