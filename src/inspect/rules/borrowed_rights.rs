@@ -1,8 +1,8 @@
 use crate::finding::Severity;
+use crate::inspect::licence::{Term, terms_of};
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
 use crate::plan::Plans;
-use crate::inspect::licence::{Term, terms_of};
 
 pub const RULE: Rule = Rule {
     code: "borrowed-rights",
@@ -36,8 +36,15 @@ licence: CC-BY-4.0
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     let Some(borrowed) = &session.borrowed else { return };
     let Some(licence) = &session.licence else {
-        let says = format!("Nothing says that “{}” may be borrowed from {}.", session.title, borrowed.pack);
-        notes.find(borrowed.place, says, "Ask them to name a licence in their pack.yaml, such as CC-BY-4.0.");
+        let says = format!(
+            "Nothing says that “{}” may be borrowed from {}.",
+            session.title, borrowed.pack
+        );
+        notes.find(
+            borrowed.place,
+            says,
+            "Ask them to name a licence in their pack.yaml, such as CC-BY-4.0.",
+        );
         return;
     };
     let has_changed = !borrowed.changed.is_empty();

@@ -1,8 +1,8 @@
 use crate::finding::Severity;
+use crate::inspect::licence::{Term, terms_of};
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
 use crate::plan::Plans;
-use crate::inspect::licence::{Term, terms_of};
 
 pub const RULE: Rule = Rule {
     code: "borrowed-terms",
@@ -34,7 +34,9 @@ licence: CC-BY-4.0
 };
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
-    let Some((borrowed, licence)) = session.borrowed.as_ref().zip(session.licence.as_ref()) else { return };
+    let Some((borrowed, licence)) = session.borrowed.as_ref().zip(session.licence.as_ref()) else {
+        return;
+    };
     let terms = terms_of(licence);
     if terms.contains(&Term::ShareAlike) && !borrowed.changed.is_empty() {
         notes.find(
@@ -46,7 +48,10 @@ fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     if terms.contains(&Term::NonCommercial) {
         notes.find(
             borrowed.place,
-            format!("{licence} lets “{}” be used only where nobody earns money with it.", session.title),
+            format!(
+                "{licence} lets “{}” be used only where nobody earns money with it.",
+                session.title
+            ),
             "Leave it out of anything that is sold or paid for, such as a holiday club with a fee.",
         );
     }
