@@ -29,7 +29,9 @@ fn texts_of(group: &'static Group, within: &str) -> Map<String, Value> {
     for key in group.keys {
         let shape = (key.shape)();
         let mut words = match shape.group() {
-            _ if is_text(key.name, within) => keywords(&shape, &mut Groups::new()),
+            _ if is_text(key.name, within) => {
+                keywords(&written_out(shape.clone()), &mut Groups::new())
+            }
             Some(inner) if holds_texts(key.name) => one_or_list(texts_of(inner, key.name)),
             _ => continue,
         };
@@ -41,6 +43,16 @@ fn texts_of(group: &'static Group, within: &str) -> Map<String, Value> {
     fields.insert("properties".into(), Value::Object(properties));
     fields.insert("additionalProperties".into(), json!(false));
     fields
+}
+
+/// A translation writes texts out that its original takes from shared.yaml.
+fn written_out(shape: Shape) -> Shape {
+    match shape {
+        Shape::Either(single, _) => *single,
+        Shape::List(inner) => Shape::List(Box::new(written_out(*inner))),
+        Shape::Maybe(inner) => Shape::Maybe(Box::new(written_out(*inner))),
+        other => other,
+    }
 }
 
 fn one_or_list(entry: Map<String, Value>) -> Map<String, Value> {
