@@ -31,7 +31,7 @@ def words(page):
 
 
 def check_borrowed(tally, to):
-    page = to / f"{BORROWED}.html"
+    page = to / f"sessions/{BORROWED}.html"
     tree = lxml.html.fromstring(page.read_text())
     text = words(page)
     tally.holds("page: the lender’s name", LENDER in text)
@@ -40,7 +40,7 @@ def check_borrowed(tally, to):
     tally.holds("page: our own cool-down in place of theirs", "Slow tide" in text and "Wings and waves" not in text)
     tally.holds("page: the shared caution", "Socks slide, so never do this in socks." in text)
     tally.holds("page: the rest is theirs", "You are a bird that walks on mud." in text)
-    own = words(to / "games/gull-catch.html")
+    own = words(to / "sessions/games/gull-catch.html")
     tally.holds("a page of our own says nothing of borrowing", "Borrowed" not in own and "Hollin Staithe School" in own)
 
 
@@ -78,7 +78,7 @@ def check_retired(tally):
     to = pack.parent / "published"
     done = publish(pack, to)
     tally.same("retired: it publishes", done.returncode, 0)
-    page = to / "games/gull-catch.html"
+    page = to / "sessions/games/gull-catch.html"
     tally.holds("retired: the page is kept, with a notice", page.exists() and "no longer in use" in words(page))
     front = (to / "index.html").read_text()
     tally.holds("retired: out of the family’s list", "gull-catch" not in front and "harbour-bowls" in front)
