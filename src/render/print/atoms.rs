@@ -30,19 +30,36 @@ pub struct Atom {
     pub is_space: bool,
 }
 
-/// A piece of a paragraph: a word with the spaces after it, or the part of one in one style.
-#[derive(Clone, Debug)]
-pub struct Piece {
-    pub atoms: Rc<[Atom]>,
+/// An atom where it stands in a paragraph.
+#[derive(Clone, Copy, Debug)]
+pub struct Placed {
+    /// Which word of the paragraph it belongs to, and which of its atoms it is.
+    word: usize,
+    atom: usize,
+    pub advance: f32,
+    pub face: Face,
+    pub is_space: bool,
+    /// Which run of the text.
     pub source: Source,
+    /// A line may end before it.
+    pub may_break: bool,
+    /// Where it ends in the text.
+    pub end: usize,
 }
 
-/// A paragraph of shaped pieces.
+/// A paragraph of shaped words.
 #[derive(Clone, Debug)]
 pub struct Paragraph {
-    pub pieces: Vec<Piece>,
-    /// Places in the text where a line may end, in order.
-    pub breaks: Vec<usize>,
+    words: Vec<Rc<[Atom]>>,
+    /// In the order of the text.
+    pub placed: Vec<Placed>,
+}
+
+impl Paragraph {
+    /// The glyphs of a placed atom.
+    pub fn glyphs(&self, placed: &Placed) -> &[PlacedGlyph] {
+        &self.words[placed.word][placed.atom].glyphs
+    }
 }
 
 /// The styles of the type family.
@@ -80,18 +97,32 @@ impl WordCase {
         is_bold: bool,
         shape: &mut dyn FnMut(&str, Style) -> (Layout<Source>, &'f Faces),
     ) -> Paragraph {
-        let mut pieces = Vec::new();
+        let mut breaks = breaks_of(text).into_iter().peekable();
+        let mut paragraph = Paragraph { words: Vec::new(), placed: Vec::with_capacity(text.len()) };
+        let mut start = 0;
         for (source, run) in runs.iter().enumerate() {
-            let style = match run {
-                run if run.bold || is_bold => Style::Bold,
-                run if run.italic => Style::Italic,
-                _ => Style::Regular,
-            };
+            let style = style_of(run, is_bold);
             for word in words_of(&run.text) {
-                pieces.push(Piece { atoms: self.word(word, style, shape), source });
+                let atoms = self.word(word, style, shape);
+                for (index, atom) in atoms.iter().enumerate() {
+                    while breaks.next_if(|place| *place < start).is_some() {}
+                    let (may_break, end) = (breaks.peek() == Some(&start), start + atom.length);
+                    paragraph.placed.push(Placed {
+                        word: paragraph.words.len(),
+                        atom: index,
+                        advance: atom.advance,
+                        face: atom.face,
+                        is_space: atom.is_space,
+                        source,
+                        may_break,
+                        end,
+                    });
+                    start = end;
+                }
+                paragraph.words.push(atoms);
             }
         }
-        Paragraph { pieces, breaks: breaks_of(text) }
+        paragraph
     }
 
     fn word<'f>(
@@ -112,6 +143,14 @@ impl WordCase {
         let atoms: Rc<[Atom]> = atoms_of(&layout, word, faces).into();
         kept.insert(word.into(), Rc::clone(&atoms));
         atoms
+    }
+}
+
+fn style_of(run: &Run, is_bold: bool) -> Style {
+    match run {
+        run if run.bold || is_bold => Style::Bold,
+        run if run.italic => Style::Italic,
+        _ => Style::Regular,
     }
 }
 

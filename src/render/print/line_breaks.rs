@@ -2,22 +2,11 @@
 
 use std::collections::BTreeSet;
 
-use super::atoms::{Atom, Paragraph};
+use super::atoms::{Paragraph, Placed};
 use super::bidi::Setting;
 use super::breaks::SOFT_HYPHEN;
 use super::page::{BLACK, GlyphRun, PlacedGlyph};
-use super::shaper::{SHAPED_AT, ShapedLine, Source, baseline_of, hyphenate};
-
-/// An atom where it stands in the text.
-#[derive(Clone, Copy)]
-struct Placed<'p> {
-    atom: &'p Atom,
-    source: Source,
-    /// A line may end before it.
-    may_break: bool,
-    /// Where it ends in the text.
-    end: usize,
-}
+use super::shaper::{SHAPED_AT, ShapedLine, baseline_of, hyphenate};
 
 /// A line: its first atom and the one after its last, and the width of its words.
 #[derive(Clone, Copy)]
@@ -30,46 +19,31 @@ struct Extent {
 /// Sets a paragraph in lines. A word that is wider than a line is broken. A line that ends inside a word
 /// leaves room for its hyphen: those that do not are broken anew, from the first to the last.
 pub fn set_lines(paragraph: &Paragraph, text: &str, setting: &Setting<'_>) -> Vec<ShapedLine> {
-    let atoms = place_atoms(paragraph);
+    let atoms = &paragraph.placed;
     let scale = setting.kind.size / SHAPED_AT;
     let width = setting.width / scale;
     let hyphen = setting.faces.of_weight(setting.kind.is_bold).hyphen_width * SHAPED_AT;
     let mut narrowed = BTreeSet::new();
-    let mut extents = break_atoms(&atoms, width, hyphen, &narrowed);
+    let mut extents = break_atoms(atoms, width, hyphen, &narrowed);
     if text.contains(SOFT_HYPHEN) {
         let is_overlong = |(index, extent): (usize, &Extent), narrowed: &BTreeSet<usize>| {
             extent.width > width - hyphen
-                && ends_in_word(&atoms, *extent, text)
+                && ends_in_word(atoms, *extent, text)
                 && !narrowed.contains(&index)
         };
         while let Some(line) =
             extents.iter().enumerate().position(|line| is_overlong(line, &narrowed))
         {
             narrowed.insert(line);
-            extents = break_atoms(&atoms, width, hyphen, &narrowed);
+            extents = break_atoms(atoms, width, hyphen, &narrowed);
         }
     }
-    extents.into_iter().map(|extent| set_line(&atoms, extent, text, setting)).collect()
-}
-
-fn place_atoms(paragraph: &Paragraph) -> Vec<Placed<'_>> {
-    let mut breaks = paragraph.breaks.iter().copied().peekable();
-    let mut placed = Vec::new();
-    let mut start = 0;
-    for piece in &paragraph.pieces {
-        for atom in &*piece.atoms {
-            while breaks.next_if(|place| *place < start).is_some() {}
-            let (may_break, end) = (breaks.peek() == Some(&start), start + atom.length);
-            placed.push(Placed { atom, source: piece.source, may_break, end });
-            start = end;
-        }
-    }
-    placed
+    extents.into_iter().map(|extent| set_line(paragraph, extent, text, setting)).collect()
 }
 
 /// Lines from the first to the last; the narrowed ones are a hyphen shorter.
 fn break_atoms(
-    atoms: &[Placed<'_>],
+    atoms: &[Placed],
     width: f32,
     hyphen: f32,
     narrowed: &BTreeSet<usize>,
@@ -87,7 +61,7 @@ fn break_atoms(
 
 /// The atom after the last of a line that begins with `from`. Spaces hang out of it; where nothing may
 /// break, it breaks before what it has no room for.
-fn end_of_line(atoms: &[Placed<'_>], from: usize, room: f32) -> usize {
+fn end_of_line(atoms: &[Placed], from: usize, room: f32) -> usize {
     let mut x = 0.0;
     let (mut place, mut emergency) = (None, None);
     for (index, placed) in atoms.iter().enumerate().skip(from) {
@@ -96,9 +70,9 @@ fn end_of_line(atoms: &[Placed<'_>], from: usize, room: f32) -> usize {
         } else if x != 0.0 {
             emergency = Some(index);
         }
-        let next = x + placed.atom.advance;
+        let next = x + placed.advance;
         if next > room
-            && !placed.atom.is_space
+            && !placed.is_space
             && let Some(end) = place.or(emergency)
         {
             return end;
@@ -109,19 +83,25 @@ fn end_of_line(atoms: &[Placed<'_>], from: usize, room: f32) -> usize {
 }
 
 /// Without the spaces that end it.
-fn width_of(atoms: &[Placed<'_>]) -> f32 {
-    let words = atoms.iter().rposition(|placed| !placed.atom.is_space).map_or(0, |last| last + 1);
-    atoms[..words].iter().map(|placed| placed.atom.advance).sum()
+fn width_of(atoms: &[Placed]) -> f32 {
+    let words = atoms.iter().rposition(|placed| !placed.is_space).map_or(0, |last| last + 1);
+    atoms[..words].iter().map(|placed| placed.advance).sum()
 }
 
-fn ends_in_word(atoms: &[Placed<'_>], extent: Extent, text: &str) -> bool {
+fn ends_in_word(atoms: &[Placed], extent: Extent, text: &str) -> bool {
     let end = atoms[extent.to - 1].end;
     end < text.len() && text[..end].ends_with(SOFT_HYPHEN)
 }
 
 /// A line at its real size, with the words in the middle of the leading.
-fn set_line(atoms: &[Placed<'_>], extent: Extent, text: &str, setting: &Setting<'_>) -> ShapedLine {
+fn set_line(
+    paragraph: &Paragraph,
+    extent: Extent,
+    text: &str,
+    setting: &Setting<'_>,
+) -> ShapedLine {
     let (kind, scale) = (setting.kind, setting.kind.size / SHAPED_AT);
+    let atoms = &paragraph.placed;
     let mut line = ShapedLine {
         width: extent.width * scale,
         runs: Vec::new(),
@@ -136,7 +116,7 @@ fn set_line(atoms: &[Placed<'_>], extent: Extent, text: &str, setting: &Setting<
     }
     let baseline = baseline_of(setting.faces, kind);
     let mut x = 0.0;
-    let alike = |a: &Placed<'_>, b: &Placed<'_>| (a.atom.face, a.source) == (b.atom.face, b.source);
+    let alike = |a: &Placed, b: &Placed| (a.face, a.source) == (b.face, b.source);
     for group in atoms[extent.from..extent.to].chunk_by(alike) {
         let start = x;
         let mut glyphs = Vec::with_capacity(group.len());
@@ -147,11 +127,11 @@ fn set_line(atoms: &[Placed<'_>], extent: Extent, text: &str, setting: &Setting<
                 rise: glyph.rise * scale,
                 text: glyph.text.clone(),
             };
-            glyphs.extend(placed.atom.glyphs.iter().map(place));
-            x += placed.atom.advance;
+            glyphs.extend(paragraph.glyphs(placed).iter().map(place));
+            x += placed.advance;
         }
         line.runs.push(GlyphRun {
-            face: group[0].atom.face,
+            face: group[0].face,
             size: kind.size,
             at: (start * scale, baseline),
             grey: BLACK,

@@ -140,6 +140,11 @@ impl<'f> Shaper<'f> {
         outcome
     }
 
+    /// Whether only measures are wanted.
+    pub const fn is_trial(&self) -> bool {
+        self.is_trial
+    }
+
     /// A key that no other thing of the document has.
     pub fn next_key(&mut self) -> Key {
         self.last_key += 1;

@@ -216,7 +216,9 @@ impl<'c, 'f> Column<'c, 'f> {
             let marker = marker.take().map(|(shaped, at)| placed(shaped, at).collect());
             // Half a word is never left for the next frame.
             let is_hyphenated = line.is_hyphenated;
-            items.push(wrap.around(marker, placed(line, seat.indent).collect(), self.shaper));
+            if !self.shaper.is_trial() {
+                items.push(wrap.around(marker, placed(line, seat.indent).collect(), self.shaper));
+            }
             let is_orphan = count > 1 && index == 0;
             let is_widow = count > 1 && index + 2 == count;
             self.push(Strip {
@@ -253,7 +255,9 @@ impl<'c, 'f> Column<'c, 'f> {
                 let wrap = Wrap::plain(role, key, runs);
                 for line in shape_running(self.shaper, runs, kind, half) {
                     let words = placed(line, x).map(|item| item.moved(0.0, y)).collect();
-                    items.push(wrap.around(None, words, self.shaper));
+                    if !self.shaper.is_trial() {
+                        items.push(wrap.around(None, words, self.shaper));
+                    }
                     y += leading;
                 }
             }
