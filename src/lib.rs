@@ -13,6 +13,7 @@
 
 pub mod command;
 pub mod drawing;
+pub mod figure;
 pub mod finding;
 pub mod fit;
 pub mod homes;

@@ -3,7 +3,8 @@
 
 use std::fmt::Write;
 
-use super::{Anchor, Corner, Drawing, Mark, Pen, Tone};
+use super::look::{curves_of, start_of};
+use super::{Anchor, At, Corner, Drawing, Mark, Pen, Tone};
 
 /// The drawing as one `svg` element of a class; its description is its name for screen readers.
 pub fn to_svg(drawing: &Drawing, class: &str) -> String {
@@ -17,6 +18,15 @@ pub fn to_svg(drawing: &Drawing, class: &str) -> String {
         write_mark(&mut svg, mark);
     }
     svg.push_str("</svg>");
+    svg
+}
+
+/// Marks alone, to stand in a group of a larger drawing.
+pub fn marks_to_svg(marks: &[Mark]) -> String {
+    let mut svg = String::new();
+    for mark in marks {
+        write_mark(&mut svg, mark);
+    }
     svg
 }
 
@@ -34,6 +44,9 @@ fn write_mark(svg: &mut String, mark: &Mark) {
         ),
         Mark::Shape { outline, fill, pen } => {
             write!(svg, "<path d=\"{}Z\"{}/>", path_of(outline), paint(*fill, *pen))
+        }
+        Mark::Smooth { around, look, is_open, .. } => {
+            write!(svg, "<path class=\"{}\" d=\"{}\"/>", look.class(), smooth_path(around, *is_open))
         }
         Mark::Words { at, text, size, anchor, is_bold } => {
             let anchor = match anchor {
@@ -74,6 +87,42 @@ fn path_of(outline: &[Corner]) -> String {
     path
 }
 
+/// A smooth line in whole units, each from the point before it: short, and fine enough where a stature
+/// has two hundred.
+fn smooth_path(around: &[At], is_open: bool) -> String {
+    let mut path = String::new();
+    let mut pen = (0, 0);
+    for (index, (control, end)) in curves_of(around, is_open).into_iter().enumerate() {
+        if index == 0 {
+            pen = whole(start_of(around, is_open));
+            path.push_str(&format!("M{} {}q", pen.0, pen.1));
+        }
+        let (control, end) = (whole(control), whole(end));
+        for (x, y) in [control, end] {
+            push_number(&mut path, x - pen.0);
+            push_number(&mut path, y - pen.1);
+        }
+        pen = end;
+    }
+    if !is_open {
+        path.push('z');
+    }
+    path
+}
+
+#[allow(clippy::cast_possible_truncation, reason = "a drawing is some hundred units wide")]
+fn whole((x, y): At) -> (i32, i32) {
+    (x.round() as i32, y.round() as i32)
+}
+
+/// A minus sign parts numbers by itself.
+fn push_number(path: &mut String, number: i32) {
+    if number >= 0 && path.ends_with(|c: char| c.is_ascii_digit()) {
+        path.push(' ');
+    }
+    path.push_str(&number.to_string());
+}
+
 fn paint(fill: Option<Tone>, pen: Option<Pen>) -> String {
     let mut said = match fill {
         Some(tone) => format!(" class=\"fill-{}", name(tone)),
@@ -106,7 +155,8 @@ fn figure(number: f32) -> String {
     text.strip_suffix(".0").map_or_else(|| text.clone(), str::to_owned)
 }
 
-fn escape(text: &str) -> String {
+/// Text as the inside of an element or attribute.
+pub fn escape(text: &str) -> String {
     text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }
 

@@ -31,6 +31,7 @@ pub use part_space::{FlightSaid, PartSpace};
 pub use printing::{PrintWishes, Printing};
 pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
 
+use crate::figure::library::Library;
 use crate::finding::Finding;
 use crate::place::{FileId, Files, Placed};
 use crate::quantity::{Ages, Date, Decimal, Length};
@@ -70,6 +71,8 @@ pub struct Pack {
     /// Names that the shared list has once already, where they stand again.
     pub things_twice: Vec<Placed<Line>>,
     pub curriculum: Option<Curriculum>,
+    /// The poses of the library with the pack’s own.
+    pub poses: Library,
     /// In the order of their ids.
     pub sessions: Vec<Session>,
     /// The bytes of every picture in the pack, by path.

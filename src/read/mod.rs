@@ -13,6 +13,7 @@ pub(crate) mod record;
 pub(crate) mod yaml;
 
 pub mod compendium;
+pub mod figure_file;
 pub mod pack_files;
 pub mod part_file;
 pub mod print_choices;
@@ -34,6 +35,7 @@ use crate::place::{FileId, Files, Place};
 use crate::quantity::Date;
 use crate::source::{Entry, EntryKind, Source};
 use desk::{Desk, FromNode};
+use figure_file::PosesDoc;
 use node::Node;
 use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use session_file::SessionDoc;
@@ -58,6 +60,8 @@ pub struct Documents {
     pub pack: Option<Written<PackDoc>>,
     pub equipment: Option<Written<EquipmentDoc>>,
     pub curriculum: Option<Written<CurriculumDoc>>,
+    /// The pack’s own poses.
+    pub poses: Option<Written<PosesDoc>>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
     /// Sessions in other languages, in the order of their paths.
@@ -103,6 +107,7 @@ pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents
         pack: None,
         equipment: None,
         curriculum: None,
+        poses: None,
         sessions: Vec::new(),
         translations: Vec::new(),
         pack_translations: Vec::new(),
@@ -129,14 +134,14 @@ fn stands_in(path: &str, asked: &BTreeSet<String>) -> bool {
 }
 
 fn is_shared(path: &str) -> bool {
-    matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml")
+    matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "poses.yaml")
 }
 
 /// The right name of a shared file that stands under a near one: pack.yml, games/equipment.yaml.
 fn misnamed(path: &str) -> Option<&'static str> {
     let name = path.rsplit('/').next()?.to_lowercase();
     let stem = name.rsplit_once('.').map_or(name.as_str(), |(stem, _)| stem);
-    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml"];
+    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "poses.yaml"];
     right.into_iter().find(|right| right.strip_suffix(".yaml") == Some(stem) && *right != path)
 }
 
@@ -150,6 +155,7 @@ enum Outcome {
     Pack(Option<Box<PackDoc>>),
     Equipment(Option<EquipmentDoc>),
     Curriculum(Option<CurriculumDoc>),
+    Poses(Option<PosesDoc>),
     Session(Option<Box<SessionDoc>>),
     /// It is laid over its original when that has been read.
     Translation(Box<Node>),
@@ -195,6 +201,7 @@ fn read_yaml_files(
             Outcome::Pack(doc) => documents.pack = doc.map(|doc| Written { file, doc: *doc }),
             Outcome::Equipment(doc) => documents.equipment = doc.map(|doc| Written { file, doc }),
             Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
+            Outcome::Poses(doc) => documents.poses = doc.map(|doc| Written { file, doc }),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
             Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
             Outcome::Session(None) | Outcome::Nothing => {}
@@ -261,6 +268,7 @@ fn read_one(source: &dyn Source, file: FileId, entry: &Entry, documents: &Docume
         "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
         "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
+        "poses.yaml" => Outcome::Poses(PosesDoc::from_node(&tree, &mut desk)),
         _ => Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new)),
     };
     (text, outcome, desk.findings, Some(tree))

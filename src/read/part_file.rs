@@ -2,6 +2,7 @@
 
 use super::compendium::Compendium;
 use super::part_time::PartTime;
+use super::figure_file::MomentDoc;
 use super::record::record;
 use super::session_file::PictureDoc;
 use super::text::{Line, Prose};
@@ -56,6 +57,8 @@ record! {
         alternatives: Vec<AlternativeDoc>,
         /// Pictures of this part.
         pictures: Vec<PictureDoc>,
+        /// The figure drawn from a pose, or a strip of two to five.
+        figure: Vec<MomentDoc>,
     }
 }
 

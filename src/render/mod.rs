@@ -3,6 +3,7 @@
 
 pub mod class_pages;
 pub mod equipment_phrases;
+pub mod figure_phrases;
 pub mod fit_phrases;
 pub mod flight_phrases;
 mod home_pack;

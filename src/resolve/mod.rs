@@ -10,6 +10,7 @@ use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
+use crate::figure::library::Library;
 use crate::pack::{
     Adaptations, AdultTime, Curriculum, Film, Pack, PrintWishes, Printing, Question, Session,
     SessionId, Space, Standing, Statement, Thing, Translation,
@@ -41,13 +42,14 @@ pub fn resolve_pack(documents: Documents) -> Pack {
     let things = documents.equipment.map(|written| equipment::resolve_things(written.doc));
     let (things, things_twice) = things.unwrap_or_default();
     let shared = documents.pack.as_ref().map(|written| &written.doc);
+    let poses = Library::with_own(documents.poses.as_ref().map(|written| &written.doc));
     let translated = (documents.pack_translations, documents.translations);
     let translations =
-        translations::resolve_translations(translated, &documents.files, shared, &things);
+        translations::resolve_translations(translated, (&documents.files, shared), (&things, &poses));
     let mut sessions: Vec<Session> = documents
         .sessions
         .into_iter()
-        .map(|written| resolve_session(written, &documents.files, shared, &things))
+        .map(|written| resolve_session(written, &documents.files, shared, (&things, &poses)))
         .collect();
     sessions.sort_by(|a, b| (&a.id, a.file).cmp(&(&b.id, b.file)));
     let file = documents.pack.as_ref().map(|written| written.file);
@@ -81,6 +83,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
         things_twice,
+        poses,
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
         sessions,
         pictures: documents.pictures,
@@ -164,11 +167,11 @@ fn resolve_session(
     written: Written<SessionDoc>,
     files: &Files,
     shared: Option<&PackDoc>,
-    things: &BTreeMap<String, Arc<Thing>>,
+    (things, poses): (&BTreeMap<String, Arc<Thing>>, &Library),
 ) -> Session {
     let Written { file, mut doc } = written;
     let path = files.get(file).path.clone();
-    let parts = parts::resolve_parts(&path, &mut doc, moderate_from(shared));
+    let parts = parts::resolve_parts(&path, &mut doc, moderate_from(shared), poses);
     let needs = equipment::resolve_needs(doc.equipment, &parts, things);
     Session {
         id: SessionId::of_path(&path),

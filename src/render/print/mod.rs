@@ -8,6 +8,7 @@
 mod booklet;
 mod breaks;
 mod card;
+mod card_figure;
 mod card_fit;
 mod card_head;
 mod card_plan;

@@ -170,7 +170,12 @@ impl<'f> Writer<'f> {
         match item {
             Item::Glyphs(run) => self.write_glyphs(run, height, ops),
             Item::Line { from, to, thickness, dash, grey } => {
-                set_stroke(Stroke { thickness: *thickness, grey: *grey, dash: *dash }, ops);
+                set_stroke(Stroke {
+                        thickness: *thickness,
+                        grey: *grey,
+                        dash: *dash,
+                        is_open: false,
+                    }, ops);
                 let points = [*from, *to].map(|at| line_point(at, height, false)).to_vec();
                 ops.push(Op::DrawLine { line: Line { points, is_closed: false } });
             }
@@ -295,17 +300,25 @@ fn write_shape(
     if let Some(stroke) = stroke {
         set_stroke(stroke, ops);
     }
-    let mode = match (fill, stroke) {
-        (Some(_), Some(_)) => PaintMode::FillStroke,
-        (Some(_), None) => PaintMode::Fill,
-        _ => PaintMode::Stroke,
-    };
-    let points =
+    let points: Vec<LinePoint> =
         outline.iter().map(|corner| line_point(corner.at, height, corner.is_bent)).collect();
-    let rings = vec![PolygonRing { points }];
-    ops.push(Op::DrawPolygon {
-        polygon: Polygon { rings, mode, winding_order: WindingOrder::NonZero },
-    });
+    // The fill closes an open outline, its line does not.
+    let open = stroke.is_some_and(|stroke| stroke.is_open).then(|| points.clone());
+    let mode = match (fill, stroke) {
+        (None, Some(_)) if open.is_some() => None,
+        (Some(_), Some(_)) if open.is_none() => Some(PaintMode::FillStroke),
+        (Some(_), _) => Some(PaintMode::Fill),
+        _ => Some(PaintMode::Stroke),
+    };
+    if let Some(mode) = mode {
+        let rings = vec![PolygonRing { points }];
+        ops.push(Op::DrawPolygon {
+            polygon: Polygon { rings, mode, winding_order: WindingOrder::NonZero },
+        });
+    }
+    if let Some(points) = open {
+        ops.push(Op::DrawLine { line: Line { points, is_closed: false } });
+    }
 }
 
 fn line_point(at: At, height: f32, bezier: bool) -> LinePoint {

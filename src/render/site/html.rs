@@ -94,6 +94,11 @@ pub(super) fn drawn(drawing: &Drawing, class: &str) -> Html {
     Html(to_svg(drawing, class))
 }
 
+/// A figure of ours as SVG.
+pub(super) fn figure_html(svg: &str) -> Html {
+    Html(svg.to_owned())
+}
+
 /// Several paragraphs that stand in no file of a pack: the words of the rules.
 pub(super) fn loose_prose(text: &str) -> Html {
     Html(prose_to_html(text, &|_| None))

@@ -8,6 +8,7 @@ mod assets;
 mod choices;
 mod class;
 mod facts;
+mod figures;
 mod frame;
 mod front;
 mod html;
@@ -35,6 +36,7 @@ use super::{Bundle, Publication, RenderFault, page_path};
 use crate::pack::{Session, SessionId};
 use crate::plan::Plans;
 use crate::words::Words;
+pub use figures::proportions_of;
 pub use class::{ClassRow, ClassTable, class_assets, render_class_page};
 use templates::Templates;
 

@@ -1,0 +1,86 @@
+//! A moment or a strip of moments as one drawing.
+
+use super::{At, Drawing, Look, Mark, sketch_moment};
+use crate::drawing::{Anchor, Pen};
+use crate::figure::{Moment, place_body, proportions::Proportions};
+
+/// How a strip is laid out.
+#[derive(Clone, Copy, Debug)]
+pub struct Strip {
+    /// A stature, in units of the drawing.
+    pub stature: f32,
+    pub is_rtl: bool,
+    /// The size of the numbers under the moments; none where it is zero.
+    pub numbers: f32,
+}
+
+/// Round a figure.
+const AROUND: f32 = 0.03;
+
+/// Draws one moment; the floor is drawn under it.
+pub fn draw_moment(moment: &Moment, proportions: Proportions, strip: Strip) -> Drawing {
+    let (body, _) = place_body(&moment.pose, proportions);
+    let mut marks = sketch_moment(moment, &body, strip.is_rtl);
+    let (low, high, top) = bounds(&marks);
+    let floor = vec![(low - 0.02, 0.014), (high + 0.02, 0.014)];
+    marks.insert(0, Mark::Smooth { around: floor, look: Look::Floor, is_open: true, scale: 1.0 });
+    let by = strip.stature;
+    let (left, up) = (low - AROUND, top - AROUND);
+    for mark in &mut marks {
+        mark.change_points(|(x, y)| ((x - left) * by, (y - up) * by));
+        if let Mark::Smooth { scale, .. } = mark {
+            *scale = by;
+        }
+    }
+    let width = (high - low + 2.0 * AROUND) * by;
+    Drawing { width, height: (0.045 - up) * by, marks, says: String::new() }
+}
+
+/// Left, right and top of what is drawn.
+fn bounds(marks: &[Mark]) -> (f32, f32, f32) {
+    let mut points: Vec<At> = Vec::new();
+    for mark in marks {
+        if let Mark::Smooth { around, .. } = mark {
+            points.extend(around);
+        }
+    }
+    points.iter().fold((f32::MAX, f32::MIN, 0.0), |(low, high, top), (x, y)| {
+        (low.min(*x), high.max(*x), top.min(*y))
+    })
+}
+
+/// Draws the moments side by side on one floor, in reading order, with their numbers below.
+pub fn draw_strip(moments: &[Moment], proportions: Proportions, strip: Strip) -> Drawing {
+    let mut frames: Vec<(usize, Drawing)> =
+        moments.iter().map(|moment| draw_moment(moment, proportions, strip)).enumerate().collect();
+    if strip.is_rtl {
+        frames.reverse();
+    }
+    let tallest = frames.iter().map(|(_, frame)| frame.height).fold(0.0, f32::max);
+    let gap = strip.stature * 0.06;
+    let mut whole = Drawing::default();
+    let mut x = 0.0;
+    let below = if strip.numbers > 0.0 && moments.len() > 1 { strip.numbers * 1.25 } else { 0.0 };
+    for (index, frame) in frames {
+        if x > 0.0 {
+            x += gap;
+        }
+        let down = tallest - frame.height;
+        whole.marks.extend(frame.marks.into_iter().map(|mark| mark.moved(x, down)));
+        if below > 0.0 {
+            let at = (x + frame.width / 2.0, tallest + strip.numbers);
+            whole.marks.push(Mark::Words {
+                at,
+                text: (index + 1).to_string(),
+                size: strip.numbers,
+                anchor: Anchor::Middle,
+                is_bold: true,
+            });
+        }
+        x += frame.width;
+    }
+    let _ = Pen::ink(1.0);
+    whole.width = x;
+    whole.height = tallest + below;
+    whole
+}
