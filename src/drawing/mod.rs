@@ -20,9 +20,9 @@ mod time_line;
 
 pub use angle_figure::{Curves, draw_angle_figure};
 pub use class_spread::{SpreadRow, draw_class_spread};
-pub use look::{Look, curves_of, start_of};
 pub use effort_bar::draw_effort_bar;
 pub use floor_plan::draw_floor_plan;
+pub use look::{Look, curves_of, start_of};
 pub use mark_strip::{StripDay, StripSetting, draw_mark_strip};
 pub use marks::{effort_steps, effort_width, part_mark};
 pub use qr::draw_qr;

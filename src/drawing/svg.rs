@@ -46,7 +46,12 @@ fn write_mark(svg: &mut String, mark: &Mark) {
             write!(svg, "<path d=\"{}Z\"{}/>", path_of(outline), paint(*fill, *pen))
         }
         Mark::Smooth { around, look, is_open, .. } => {
-            write!(svg, "<path class=\"{}\" d=\"{}\"/>", look.class(), smooth_path(around, *is_open))
+            write!(
+                svg,
+                "<path class=\"{}\" d=\"{}\"/>",
+                look.class(),
+                smooth_path(around, *is_open)
+            )
         }
         Mark::Words { at, text, size, anchor, is_bold } => {
             let anchor = match anchor {

@@ -12,8 +12,8 @@ use super::support::Support;
 /// So near to the floor a point touches it.
 const TOUCH: f64 = 0.02;
 
-/// A soft body that lies sinks in.
-const LYING_TOUCH: f64 = 0.06;
+/// A body that sits or lies is soft.
+const SOFT_TOUCH: f64 = 0.06;
 
 /// A figure may be out by so much before we say that it falls: half a toe.
 const SLACK: f64 = 0.012;
@@ -45,9 +45,9 @@ fn soles(body: &Body) -> impl Iterator<Item = Point> + '_ {
     let half = body.proportions.foot_width() / 2.0;
     Side::BOTH.into_iter().flat_map(move |side| {
         let edge = body.leg(side).frame.left;
-        body.sole(side).into_iter().flat_map(move |at| {
-            [at.plus(edge.times(half)), at.plus(edge.times(-half))]
-        })
+        body.sole(side)
+            .into_iter()
+            .flat_map(move |at| [at.plus(edge.times(half)), at.plus(edge.times(-half))])
     })
 }
 
@@ -64,7 +64,9 @@ pub fn contacts(pose: &Pose, body: &Body) -> Vec<(f64, f64)> {
         points.extend([(at.x - r, at.y), (at.x + r, at.y), (at.x, at.y - r), (at.x, at.y + r)]);
     };
     let touch = match pose.on {
-        Support::Back | Support::Front | Support::LeftSide | Support::RightSide => LYING_TOUCH,
+        Support::Back | Support::Front | Support::LeftSide | Support::RightSide | Support::Seat => {
+            SOFT_TOUCH
+        }
         _ => TOUCH,
     };
     for (at, r) in rounds(body).into_iter().filter(|(at, r)| at.z - r < touch) {

@@ -63,9 +63,8 @@ impl Body {
         let chin = chest.plus(ribs.up.toward(face.up, 0.5).times(proportions.neck()));
         let head = chin.plus(face.way(0.012, 0.0, proportions.head / 2.0));
         let arms = Side::BOTH.map(|side| arm(angles, proportions, (ribs, chest), side, flat.hands));
-        let legs = Side::BOTH.map(|side| {
-            leg(angles, proportions, (pelvis, hips), side, flat.feet[side as usize])
-        });
+        let legs = Side::BOTH
+            .map(|side| leg(angles, proportions, (pelvis, hips), side, flat.feet[side as usize]));
         Self { proportions, hips, waist, chest, chin, head, pelvis, ribs, face, arms, legs }
     }
 
@@ -94,9 +93,8 @@ impl Body {
         let leg = self.leg(side);
         let foot = self.proportions.length(Segment::Foot);
         let below = -self.proportions.ankle();
-        [0.0, BALL_SHARE, 1.0].map(|share| {
-            leg.end.plus(leg.frame.way(foot * (share - HEEL_SHARE), 0.0, below))
-        })
+        [0.0, BALL_SHARE, 1.0]
+            .map(|share| leg.end.plus(leg.frame.way(foot * (share - HEEL_SHARE), 0.0, below)))
     }
 
     /// The centre of mass by the published masses and centres.

@@ -17,7 +17,7 @@ pub mod strip;
 mod support;
 pub mod trade;
 
-pub use body::{Body, Limb};
+pub use body::{Body, Flat, Limb};
 pub use joint::{Angles, Joint, Motion, Side, Turn};
 pub use pose::{Arrow, Holding, Part, Pose, Scene, View, Way, blend};
 pub use space::{Frame, Point};

@@ -48,6 +48,8 @@ pub fn place_body(pose: &Pose, proportions: Proportions) -> (Body, Angles) {
 /// What lying and sitting say of trunk and legs, where the pose says nothing else.
 fn with_usual_lean(pose: &Pose) -> Angles {
     let mut usual = Angles::default();
+    // Thighs keep their place in the room when the trunk leans.
+    let lean = pose.angles.of(Joint::Trunk, Motion::Forward);
     let mut both = |joint: fn(Side) -> Joint, degrees: f64| {
         for side in Side::BOTH {
             usual.set(joint(side), Motion::Forward, degrees);
@@ -55,11 +57,12 @@ fn with_usual_lean(pose: &Pose) -> Angles {
     };
     match pose.on {
         Support::Chair | Support::Wheelchair => {
-            both(Joint::Leg, 90.0);
+            both(Joint::Leg, 90.0 + lean);
             both(Joint::Knee, 90.0);
         }
-        Support::Seat => both(Joint::Leg, 90.0),
+        Support::Seat => both(Joint::Leg, 90.0 + lean),
         Support::Knees => {
+            both(Joint::Leg, lean);
             both(Joint::Knee, 90.0);
             both(Joint::Foot, 50.0);
         }
@@ -76,18 +79,19 @@ fn with_usual_lean(pose: &Pose) -> Angles {
         }
         Support::OneKnee => {
             both(Joint::Knee, 90.0);
-            usual.set(Joint::Leg(Side::Left), Motion::Forward, 90.0);
+            both(Joint::Leg, lean);
+            usual.set(Joint::Leg(Side::Left), Motion::Forward, 90.0 + lean);
         }
         _ => {}
     }
-    let lean = match pose.on {
+    let usual_lean = match pose.on {
         Support::Back => -90.0,
         Support::Front => 90.0,
         Support::HandsAndFeet => 75.0,
         Support::HandsAndKnees => 90.0,
         _ => 0.0,
     };
-    usual.set(Joint::Trunk, Motion::Forward, lean);
+    usual.set(Joint::Trunk, Motion::Forward, usual_lean);
     let side = match pose.on {
         Support::LeftSide => 90.0,
         Support::RightSide => -90.0,
@@ -107,9 +111,8 @@ fn set(angles: &Angles, proportions: Proportions, on: Support) -> Body {
         _ => false,
     };
     let hands = matches!(on, Support::HandsAndFeet | Support::HandsAndKnees);
-    let feet = Side::BOTH.map(|side| {
-        stands(side) && !angles.is_said(Joint::Foot(side), Motion::Forward)
-    });
+    let feet =
+        Side::BOTH.map(|side| stands(side) && !angles.is_said(Joint::Foot(side), Motion::Forward));
     let flat = Body::of(angles, proportions, Flat { hands, feet });
     // A foot that its ankle can’t lay flat stands on its ball.
     let mut stepped = angles.clone();
@@ -134,8 +137,10 @@ fn shank_lean(body: &Body, side: Side) -> f64 {
 fn find_crossing(from: f64, to: f64, near: f64, height: impl Fn(f64) -> f64) -> Option<f64> {
     let steps = 30_u32;
     let at = |step: u32| from + (to - from) * f64::from(step) / f64::from(steps);
-    let crossings = (0..steps).filter(|step| (height(at(*step)) < 0.0) != (height(at(step + 1)) < 0.0));
-    let nearest = crossings.min_by(|a, b| (at(*a) - near).abs().total_cmp(&(at(*b) - near).abs()))?;
+    let crossings =
+        (0..steps).filter(|step| (height(at(*step)) < 0.0) != (height(at(step + 1)) < 0.0));
+    let nearest =
+        crossings.min_by(|a, b| (at(*a) - near).abs().total_cmp(&(at(*b) - near).abs()))?;
     let (mut low, mut high) = (at(nearest), at(nearest + 1));
     let starts_below = height(low) < 0.0;
     for _ in 0..30 {
@@ -155,7 +160,10 @@ fn middle_of_sole(body: &Body, side: Side) -> Point {
 /// knee it leaves open bends so that both feet reach the floor.
 fn stand_on_both(angles: &mut Angles, proportions: Proportions) {
     let open = |joint: fn(Side) -> Joint, angles: &Angles| {
-        Side::BOTH.into_iter().filter(|side| !angles.is_said(joint(*side), Motion::Forward)).collect::<Vec<_>>()
+        Side::BOTH
+            .into_iter()
+            .filter(|side| !angles.is_said(joint(*side), Motion::Forward))
+            .collect::<Vec<_>>()
     };
     let hips = open(Joint::Leg, angles);
     let knees = open(Joint::Knee, angles);
@@ -172,7 +180,9 @@ fn stand_on_both(angles: &mut Angles, proportions: Proportions) {
             let [left, right] = Side::BOTH.map(|side| middle_of_sole(&body, side));
             body.centre_of_mass().x - left.toward(right, 0.5).x
         };
-        if let Some(found) = find_crossing(-60.0, 150.0, angles.of(Joint::Trunk, Motion::Forward), off) {
+        if let Some(found) =
+            find_crossing(-60.0, 150.0, angles.of(Joint::Trunk, Motion::Forward), off)
+        {
             *angles = swung(found, angles);
         }
     }
@@ -254,7 +264,8 @@ fn rest_on_shins(angles: &mut Angles, proportions: Proportions, pose: &Pose) {
         let gap = |degrees: f64| {
             let body = set(&bent(degrees), proportions, pose.on);
             let foot = body.sole(side).iter().map(|p| p.z).fold(f64::MAX, f64::min);
-            let floor = if is_sitting { body.hips.z - 0.062 } else { body.leg(side).bend.z - 0.042 };
+            let floor =
+                if is_sitting { body.hips.z - 0.062 } else { body.leg(side).bend.z - 0.042 };
             foot - floor
         };
         if let Some(found) = find_crossing(40.0, 134.0, 90.0, gap) {
@@ -278,7 +289,11 @@ fn lean_on_hands(angles: &mut Angles, proportions: Proportions, on: Support) {
             Support::HandsAndKnees => {
                 body.legs.iter().map(|leg| leg.bend.z - 0.042).fold(f64::MAX, f64::min)
             }
-            _ => Side::BOTH.iter().flat_map(|side| body.sole(*side)).map(|p| p.z).fold(f64::MAX, f64::min),
+            _ => Side::BOTH
+                .iter()
+                .flat_map(|side| body.sole(*side))
+                .map(|p| p.z)
+                .fold(f64::MAX, f64::min),
         };
         hands - low
     };

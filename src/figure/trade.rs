@@ -45,11 +45,8 @@ const LEG: &[Word] = &[
 const BENT: &[Word] = &[way("bent", Forward, 1.0), whole("straight", Forward, 0.0)];
 const WRIST: &[Word] =
     &[way("bent", Forward, 1.0), way("back", Forward, -1.0), whole("straight", Forward, 0.0)];
-const FOOT: &[Word] = &[
-    way("pointed", Forward, 1.0),
-    way("pulled up", Forward, -1.0),
-    whole("square", Forward, 0.0),
-];
+const FOOT: &[Word] =
+    &[way("pointed", Forward, 1.0), way("pulled up", Forward, -1.0), whole("square", Forward, 0.0)];
 const TRUNK: &[Word] = &[
     way("forward", Forward, 1.0),
     way("back", Forward, -1.0),
@@ -93,9 +90,27 @@ const fn words_of(joint: Joint) -> &'static [Word] {
 
 /// The keys that angles are written under.
 pub const KEYS: [&str; 21] = [
-    "trunk", "back", "head", "arms", "elbows", "wrists", "legs", "knees", "feet", "left_arm",
-    "left_elbow", "left_wrist", "left_leg", "left_knee", "left_foot", "right_arm", "right_elbow",
-    "right_wrist", "right_leg", "right_knee", "right_foot",
+    "trunk",
+    "back",
+    "head",
+    "arms",
+    "elbows",
+    "wrists",
+    "legs",
+    "knees",
+    "feet",
+    "left_arm",
+    "left_elbow",
+    "left_wrist",
+    "left_leg",
+    "left_knee",
+    "left_foot",
+    "right_arm",
+    "right_elbow",
+    "right_wrist",
+    "right_leg",
+    "right_knee",
+    "right_foot",
 ];
 
 /// The joints of a key; nothing for a key that is none.
@@ -160,7 +175,11 @@ pub fn word_for(joint: Joint, motion: Motion, degrees: f64) -> &'static str {
 ///
 /// # Errors
 /// What is wrong, and what to do.
-pub fn read_angles(joints: &[Joint], value: &str, angles: &mut Angles) -> Result<(), (String, String)> {
+pub fn read_angles(
+    joints: &[Joint],
+    value: &str,
+    angles: &mut Angles,
+) -> Result<(), (String, String)> {
     let Some(first) = joints.first() else { return Ok(()) };
     let words = words_of(*first);
     for piece in value.split(',').flat_map(|piece| piece.split(" and ")) {

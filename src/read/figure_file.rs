@@ -89,7 +89,9 @@ fn read_joint(field: &Field, angles: &mut Angles, desk: &mut Desk) {
     if joints.is_empty() {
         return;
     }
-    let Some(value) = read_scalar(&field.node, desk, "how it moves, such as “bent 90”") else { return };
+    let Some(value) = read_scalar(&field.node, desk, "how it moves, such as “bent 90”") else {
+        return;
+    };
     let mut said = Angles::default();
     if let Err((says, way_out)) = read_angles(&joints, value, &mut said) {
         desk.refuse(field.node.place, says, way_out);
@@ -97,11 +99,7 @@ fn read_joint(field: &Field, angles: &mut Angles, desk: &mut Desk) {
     }
     // What is said of one side stands over what is said of both, whichever is written first.
     let is_of_both = joints.len() == 2;
-    *angles = if is_of_both {
-        said.with(angles)
-    } else {
-        std::mem::take(angles).with(&said)
-    };
+    *angles = if is_of_both { said.with(angles) } else { std::mem::take(angles).with(&said) };
 }
 
 impl FromNode for Arrow {

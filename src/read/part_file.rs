@@ -1,8 +1,8 @@
 //! A part of a session as it is written: every key of a warm-up, step, challenge, stretch task or cool-down.
 
 use super::compendium::Compendium;
-use super::part_time::PartTime;
 use super::figure_file::MomentDoc;
+use super::part_time::PartTime;
 use super::record::record;
 use super::session_file::PictureDoc;
 use super::text::{Line, Prose};

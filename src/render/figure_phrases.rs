@@ -18,8 +18,11 @@ pub fn moment_says(moment: &Moment, words: &Words) -> String {
     let on = words.say(&format!("figure-on-{}", key(pose.on.word())));
     let told = told_angles(moment, words);
     let list = if told.is_empty() { words.say("figure-straight") } else { told.join(", ") };
-    let filling =
-        [("view", Filling::Text(&view)), ("on", Filling::Text(&on)), ("angles", Filling::Text(&list))];
+    let filling = [
+        ("view", Filling::Text(&view)),
+        ("on", Filling::Text(&on)),
+        ("angles", Filling::Text(&list)),
+    ];
     let mut sentences = vec![words.say_with("figure-says", &filling)];
     if let Some(thing) = &moment.holds {
         sentences.push(words.say(&format!("figure-holds-{}", Held::of(thing).word())));
@@ -75,9 +78,8 @@ fn told_angles(moment: &Moment, words: &Words) -> Vec<String> {
         told.extend(told_of(moment, joint, &part_name(name, None, words), words));
     }
     for (both, one, joint) in ORDER {
-        let [left, right] = Side::BOTH.map(|side| {
-            told_of(moment, joint(side), &part_name(one, Some(side), words), words)
-        });
+        let [left, right] = Side::BOTH
+            .map(|side| told_of(moment, joint(side), &part_name(one, Some(side), words), words));
         let same = Side::BOTH.map(|side| told_of(moment, joint(side), "", words));
         if same[0] == same[1] {
             told.extend(told_of(moment, joint(Side::Left), &part_name(both, None, words), words));

@@ -113,6 +113,9 @@ impl fmt::Display for RenderFault {
 /// The path of the sheet with what to gather once for the whole pack.
 pub const GATHER_SHEET: &str = "print/gather.pdf";
 
+/// The teachers’ sheet of every pose.
+pub const POSES_SHEET: &str = "print/poses.pdf";
+
 /// The path of a session's page below the published folder.
 pub fn page_path(session: &SessionId) -> String {
     format!("sessions/{session}.html")

@@ -44,8 +44,11 @@ pub fn resolve_pack(documents: Documents) -> Pack {
     let shared = documents.pack.as_ref().map(|written| &written.doc);
     let poses = Library::with_own(documents.poses.as_ref().map(|written| &written.doc));
     let translated = (documents.pack_translations, documents.translations);
-    let translations =
-        translations::resolve_translations(translated, (&documents.files, shared), (&things, &poses));
+    let translations = translations::resolve_translations(
+        translated,
+        (&documents.files, shared),
+        (&things, &poses),
+    );
     let mut sessions: Vec<Session> = documents
         .sessions
         .into_iter()

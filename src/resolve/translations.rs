@@ -37,7 +37,8 @@ pub(super) fn resolve_translations(
     for translated in sessions {
         let language = translated.language.clone();
         let shared_names = names.get(&language);
-        let session = resolve_translated(translated, shared_names, (files, shared), (things, poses));
+        let session =
+            resolve_translated(translated, shared_names, (files, shared), (things, poses));
         translations.entry(language).or_default().sessions.push(session);
     }
     translations

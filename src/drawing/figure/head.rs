@@ -43,7 +43,8 @@ fn head_outline(sketch: &Sketch<'_>) -> Vec<At> {
         let (sin, cos) = angle.sin_cos();
         let reach = axes.map(|axis| axis.0 * cos + axis.1 * sin);
         let whole = reach.iter().map(|r| r * r).sum::<f32>().sqrt().max(1e-4);
-        let at = axes.iter().zip(reach).fold((0.0, 0.0), |sum, (axis, r)| plus(sum, *axis, r / whole));
+        let at =
+            axes.iter().zip(reach).fold((0.0, 0.0), |sum, (axis, r)| plus(sum, *axis, r / whole));
         plus(centre, at, 1.045)
     };
     let steps = 12_u8;
@@ -76,7 +77,8 @@ fn draw_eyes(sketch: &mut Sketch<'_>) {
 
 fn draw_mouth(sketch: &mut Sketch<'_>) {
     let ends = [-0.32, 0.32].map(|y| (0.8, y, -0.38));
-    let seen = |(x, y, _): (f64, f64, f64)| sketch.camera.depth(sketch.body.face.way(x, y, 0.0)) > -0.1;
+    let seen =
+        |(x, y, _): (f64, f64, f64)| sketch.camera.depth(sketch.body.face.way(x, y, 0.0)) > -0.1;
     let middle = (0.93, 0.0, -0.62);
     if !ends.iter().any(|end| seen(*end)) || !seen((0.9, 0.0, 0.0)) {
         return;

@@ -24,8 +24,12 @@ pub(super) fn limbs_by_depth(sketch: &Sketch<'_>) -> Vec<Seen> {
     let see = |limb: Limb, is_leg: bool| {
         let depth = |at| sketch.camera.depth(at);
         let trunk = if is_leg { body.hips } else { body.chest };
-        let mean = (depth(limb.root) + depth(limb.bend) + depth(limb.end)) / 3.0 - depth(trunk);
-        Seen { limb, is_leg, is_behind: mean < -0.02, is_far: mean < -0.03, depth: mean }
+        let root = depth(limb.root) - depth(trunk);
+        let upper = root.midpoint(depth(limb.bend) - depth(trunk));
+        let is_far = root < -0.03;
+        // A shin that is bent back leaves the thigh in front.
+        let is_behind = if is_leg { is_far || upper < -0.06 } else { upper < -0.025 };
+        Seen { limb, is_leg, is_behind, is_far, depth: upper }
     };
     let mut limbs: Vec<Seen> = Side::BOTH
         .into_iter()
@@ -74,7 +78,7 @@ fn draw_leg(sketch: &mut Sketch<'_>, seen: &Seen, look: Look) {
     let limb = &seen.limb;
     let [root, bend, end] = [limb.root, limb.bend, limb.end].map(|at| sketch.camera.see(at));
     let nodes: [Node; 7] = [
-        (between(root, bend, if seen.is_behind { 0.0 } else { 0.12 }), 0.061 * g),
+        (between(root, bend, if seen.is_behind { 0.0 } else { 0.03 }), 0.061 * g),
         (between(root, bend, 0.5), 0.054 * g),
         (bend, 0.04 * g),
         (between(bend, end, 0.12), 0.039 * g),
@@ -91,7 +95,7 @@ fn draw_leg(sketch: &mut Sketch<'_>, seen: &Seen, look: Look) {
     }
     let sides = sides_of(&nodes);
     if !seen.is_behind {
-        sketch.push(round(root, 0.042 * g), Look::Patch, false);
+        sketch.push(round(between(root, bend, 0.08), 0.056 * g), Look::Patch, false);
     }
     let foot = foot_below(foot, (bend, end), sides.one.last().copied().unwrap_or(end));
     let mut around = sides.one;
@@ -140,9 +144,8 @@ fn foot_below(foot: Vec<At>, (knee, ankle): (At, At), from: At) -> Vec<At> {
         along > 0.006 || aside.abs() > 0.036
     };
     let count = foot.len();
-    let begins = (0..count).find(|index| {
-        is_kept(&foot[*index]) && !is_kept(&foot[(index + count - 1) % count])
-    });
+    let begins = (0..count)
+        .find(|index| is_kept(&foot[*index]) && !is_kept(&foot[(index + count - 1) % count]));
     let begins = begins.unwrap_or(0);
     let mut kept: Vec<At> =
         (0..count).map(|step| foot[(begins + step) % count]).filter(is_kept).collect();

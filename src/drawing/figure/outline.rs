@@ -71,7 +71,8 @@ fn apart(nodes: &[Node]) -> Vec<Node> {
 }
 
 fn set_beside((at, thick): Node, before: At, after: At, sides: &mut Sides) {
-    let turn = (before.0 * after.1 - before.1 * after.0).atan2(before.0 * after.0 + before.1 * after.1);
+    let turn =
+        (before.0 * after.1 - before.1 * after.0).atan2(before.0 * after.0 + before.1 * after.1);
     let (a, b) = (beside(before), beside(after));
     let middle = way((0.0, 0.0), (a.0 + b.0, a.1 + b.1), a);
     if turn.abs() < 0.35 {
@@ -96,7 +97,8 @@ fn is_inside(point: At, nodes: &[Node]) -> bool {
     nodes.windows(2).any(|pair| {
         let [(from, thick), (to, thin)] = pair else { return false };
         let long = gap(*from, *to).max(1e-4);
-        let along = ((point.0 - from.0) * (to.0 - from.0) + (point.1 - from.1) * (to.1 - from.1)) / long;
+        let along =
+            ((point.0 - from.0) * (to.0 - from.0) + (point.1 - from.1) * (to.1 - from.1)) / long;
         let share = (along / long).clamp(0.0, 1.0);
         gap(point, between(*from, *to, share)) < (thick + (thin - thick) * share) * 0.86
     })

@@ -1,7 +1,6 @@
-//! A moment or a strip of moments as one drawing.
+//! One moment of a figure as a drawing.
 
 use super::{At, Drawing, Look, Mark, sketch_moment};
-use crate::drawing::{Anchor, Pen};
 use crate::figure::{Moment, place_body, proportions::Proportions};
 
 /// How a strip is laid out.
@@ -10,8 +9,6 @@ pub struct Strip {
     /// A stature, in units of the drawing.
     pub stature: f32,
     pub is_rtl: bool,
-    /// The size of the numbers under the moments; none where it is zero.
-    pub numbers: f32,
 }
 
 /// Round a figure.
@@ -47,40 +44,4 @@ fn bounds(marks: &[Mark]) -> (f32, f32, f32) {
     points.iter().fold((f32::MAX, f32::MIN, 0.0), |(low, high, top), (x, y)| {
         (low.min(*x), high.max(*x), top.min(*y))
     })
-}
-
-/// Draws the moments side by side on one floor, in reading order, with their numbers below.
-pub fn draw_strip(moments: &[Moment], proportions: Proportions, strip: Strip) -> Drawing {
-    let mut frames: Vec<(usize, Drawing)> =
-        moments.iter().map(|moment| draw_moment(moment, proportions, strip)).enumerate().collect();
-    if strip.is_rtl {
-        frames.reverse();
-    }
-    let tallest = frames.iter().map(|(_, frame)| frame.height).fold(0.0, f32::max);
-    let gap = strip.stature * 0.06;
-    let mut whole = Drawing::default();
-    let mut x = 0.0;
-    let below = if strip.numbers > 0.0 && moments.len() > 1 { strip.numbers * 1.25 } else { 0.0 };
-    for (index, frame) in frames {
-        if x > 0.0 {
-            x += gap;
-        }
-        let down = tallest - frame.height;
-        whole.marks.extend(frame.marks.into_iter().map(|mark| mark.moved(x, down)));
-        if below > 0.0 {
-            let at = (x + frame.width / 2.0, tallest + strip.numbers);
-            whole.marks.push(Mark::Words {
-                at,
-                text: (index + 1).to_string(),
-                size: strip.numbers,
-                anchor: Anchor::Middle,
-                is_bold: true,
-            });
-        }
-        x += frame.width;
-    }
-    let _ = Pen::ink(1.0);
-    whole.width = x;
-    whole.height = tallest + below;
-    whole
 }

@@ -97,7 +97,11 @@ fn draw_at(sketch: &mut Sketch<'_>, held: Held, at: At) {
             let corners = [(-0.07, -0.05), (0.07, -0.05), (0.05, 0.06), (-0.05, 0.06)];
             sketch.push(doubled(corners.map(|c| plus(at, c, 1.0))), Look::Thing, false);
         }
-        Held::Stick => sketch.push(vec![plus(at, (-0.02, 0.05), 1.0), plus(at, (0.06, -0.22), 1.0)], Look::Rope, true),
+        Held::Stick => sketch.push(
+            vec![plus(at, (-0.02, 0.05), 1.0), plus(at, (0.06, -0.22), 1.0)],
+            Look::Rope,
+            true,
+        ),
         Held::Sheet => sketch.push(boxed(at, 0.075, 0.055), Look::Thing, false),
     }
 }
@@ -141,7 +145,9 @@ fn draw_scene(sketch: &mut Sketch<'_>, scene: Scene, ahead: f32, on: Support) {
             let corners = [(-0.06, 0.0), (-0.018, -0.09), (0.018, -0.09), (0.06, 0.0)];
             sketch.push(doubled(corners.map(|c| plus(at, c, 1.0))), Look::Thing, false);
         }
-        Scene::Ball => sketch.push(round((reach + ahead * 0.11, -0.055), 0.055), Look::Thing, false),
+        Scene::Ball => {
+            sketch.push(round((reach + ahead * 0.11, -0.055), 0.055), Look::Thing, false)
+        }
         Scene::Skittles => {
             for step in [0.2, 0.3, 0.4] {
                 let at = (reach + ahead * step, 0.0);
@@ -152,7 +158,12 @@ fn draw_scene(sketch: &mut Sketch<'_>, scene: Scene, ahead: f32, on: Support) {
         Scene::Mat => {
             let (low, high) = span(sketch);
             sketch.push(
-                doubled([(low - 0.06, 0.0), (high + 0.06, 0.0), (high + 0.06, 0.028), (low - 0.06, 0.028)]),
+                doubled([
+                    (low - 0.06, 0.0),
+                    (high + 0.06, 0.0),
+                    (high + 0.06, 0.028),
+                    (low - 0.06, 0.028),
+                ]),
                 Look::Far,
                 false,
             );
@@ -182,7 +193,8 @@ fn draw_scene(sketch: &mut Sketch<'_>, scene: Scene, ahead: f32, on: Support) {
 fn span(sketch: &Sketch<'_>) -> (f32, f32) {
     let body = sketch.body;
     let limbs = body.arms.iter().chain(&body.legs);
-    let points = limbs.flat_map(|limb| [limb.bend, limb.end, limb.tip]).chain([body.head, body.hips]);
+    let points =
+        limbs.flat_map(|limb| [limb.bend, limb.end, limb.tip]).chain([body.head, body.hips]);
     let xs = points.map(|at| sketch.camera.see(at).0);
     xs.fold((f32::MAX, f32::MIN), |(low, high), x| (low.min(x), high.max(x)))
 }
@@ -201,7 +213,11 @@ fn draw_chair(sketch: &mut Sketch<'_>) {
     let ahead = camera.ahead();
     if ahead.abs() < 0.5 {
         for side in [-0.13, 0.13] {
-            sketch.push(doubled([(hips.0 + side, seat - 0.34), (hips.0 + side, 0.0)]), Look::Post, true);
+            sketch.push(
+                doubled([(hips.0 + side, seat - 0.34), (hips.0 + side, 0.0)]),
+                Look::Post,
+                true,
+            );
         }
         let top = [(hips.0 - 0.13, seat - 0.33), (hips.0 + 0.13, seat - 0.33)];
         sketch.push(doubled(top), Look::Post, true);
@@ -209,8 +225,16 @@ fn draw_chair(sketch: &mut Sketch<'_>) {
     }
     let ahead = ahead.signum();
     let (back, front) = (hips.0 - ahead * 0.11, hips.0 + ahead * 0.19);
-    sketch.push(doubled([(front - ahead * 0.02, seat), (front - ahead * 0.02, 0.0)]), Look::Post, true);
-    sketch.push(doubled([(back, 0.0), (back, seat), (back - ahead * 0.03, seat - 0.36)]), Look::Post, true);
+    sketch.push(
+        doubled([(front - ahead * 0.02, seat), (front - ahead * 0.02, 0.0)]),
+        Look::Post,
+        true,
+    );
+    sketch.push(
+        doubled([(back, 0.0), (back, seat), (back - ahead * 0.03, seat - 0.36)]),
+        Look::Post,
+        true,
+    );
     sketch.push(doubled([(back, seat), (front, seat)]), Look::Post, true);
 }
 
@@ -223,13 +247,22 @@ fn draw_wheelchair(sketch: &mut Sketch<'_>) {
     let hub = (hips.0 - ahead * 0.02, lowest - big);
     let (back, front) = (hips.0 - ahead * 0.11, hips.0 + ahead * 0.2);
     sketch.push(
-        doubled([(back - ahead * 0.1, seat - 0.26), (back, seat - 0.26), (back, seat), (front, seat)]),
+        doubled([
+            (back - ahead * 0.1, seat - 0.26),
+            (back, seat - 0.26),
+            (back, seat),
+            (front, seat),
+        ]),
         Look::Post,
         true,
     );
     let toe = sketch.camera.see(sketch.body.leg(Side::Right).tip);
     let plate = (toe.0, toe.1 + 0.012);
-    sketch.push(doubled([(front, seat), plate, (plate.0 - ahead * 0.11, plate.1)]), Look::Post, true);
+    sketch.push(
+        doubled([(front, seat), plate, (plate.0 - ahead * 0.11, plate.1)]),
+        Look::Post,
+        true,
+    );
     sketch.push(round((front + ahead * 0.0, lowest - 0.045), 0.045), Look::Post, false);
     sketch.push(round(hub, big), Look::Post, false);
     let _ = (gap(hub, plate), small(0.0));

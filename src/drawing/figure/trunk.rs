@@ -48,7 +48,8 @@ pub(super) fn draw_neck(sketch: &mut Sketch<'_>) {
     let g = sketch.girth();
     let from = sketch.camera.see(body.chest.toward(body.waist, 0.12));
     let to = sketch.camera.see(body.chin.toward(body.head, 0.5));
-    let nodes: [Node; 3] = [(from, 0.05 * g), (between(from, to, 0.45), 0.033 * g), (to, 0.031 * g)];
+    let nodes: [Node; 3] =
+        [(from, 0.05 * g), (between(from, to, 0.45), 0.033 * g), (to, 0.031 * g)];
     let sides = sides_of(&nodes);
     let mut around = sides.one;
     around.extend(sides.other.into_iter().rev());

@@ -153,11 +153,7 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
         if let Some(picture) = pictured.get(index).filter(|picture| **picture > 0) {
             runs.insert(0, Run::bold(format!("{picture}\u{2002}")));
         }
-        column.words(
-            &runs,
-            Type::key_point(kind.key_point),
-            Seat { indent: 10.0, has_bar: true },
-        );
+        column.words(&runs, Type::key_point(kind.key_point), Seat { indent: 10.0, has_bar: true });
         // A single key point is never left for the next card.
         if index + 2 == part.key_points.len() || index == 0 && part.key_points.len() > 1 {
             column.keep_with_next();

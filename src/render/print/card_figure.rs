@@ -58,7 +58,7 @@ fn draw_frames(
     let proportions = proportions_of(source.session);
     let is_rtl = is_right_to_left(source.words.language());
     let draw = |stature: f32| -> Vec<Drawing> {
-        let strip = Strip { stature, is_rtl, numbers: 0.0 };
+        let strip = Strip { stature, is_rtl };
         moments.iter().map(|moment| draw_moment(moment, proportions, strip)).collect()
     };
     let trial = draw(100.0);
@@ -107,5 +107,4 @@ fn lay_frames(
     }
     let below = if is_strip { column.shaper.leading(small) - 2.0 } else { 0.0 };
     column.drawing(tall + below, items);
-
 }

@@ -45,12 +45,8 @@ impl<'f> InkMeter<'f> {
                 // The lower line of a table’s row is the upper line of the next: it is inked once.
                 Item::Line { from, to, .. } if !lines.insert(tenths(*from, *to)) => 0.0,
                 Item::Line { from, to, thickness, dash, grey } => {
-                    let stroke = Stroke {
-                        thickness: *thickness,
-                        grey: *grey,
-                        dash: *dash,
-                        is_open: false,
-                    };
+                    let stroke =
+                        Stroke { thickness: *thickness, grey: *grey, dash: *dash, is_open: false };
                     line_ink(*from, *to, stroke, &ground)
                 }
                 Item::Shape { outline, fill, stroke } => {

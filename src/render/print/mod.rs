@@ -25,6 +25,7 @@ mod home_guide;
 mod impose;
 mod ink;
 mod page;
+mod pose_sheet;
 mod poster;
 mod progress;
 mod record;
@@ -49,7 +50,7 @@ pub use progress::render_progress_sheets;
 use rayon::prelude::*;
 
 use super::house::House;
-use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
+use super::{Bundle, GATHER_SHEET, InkReport, POSES_SHEET, Publication, RenderFault, Sheet};
 use crate::pack::{Pack, SessionId};
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
@@ -117,6 +118,13 @@ impl Press {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
             let sheet = render_gather(&mut printer, publication);
+            bundle.insert(sheet.path.clone(), sheet.bytes);
+            ink.insert(sheet.path, sheet.ink);
+        }
+        if publication.pack.teacher_pages {
+            let mut printer =
+                Printer::new(&self.faces, &publication.pack.language, Air::of(Spacing::Usual));
+            let sheet = render_poses(&mut printer, publication);
             bundle.insert(sheet.path.clone(), sheet.bytes);
             ink.insert(sheet.path, sheet.ink);
         }
@@ -213,6 +221,20 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Prin
         is_folded: false,
     };
     press.print(GATHER_SHEET.to_owned(), &pages, &about, pack)
+}
+
+/// The poses that a session can name, for teachers.
+fn render_poses(press: &mut Printer<'_>, publication: &Publication<'_>) -> Printed {
+    let Publication { pack, words, .. } = publication;
+    let pages = turned(pose_sheet::lay_pose_sheet(&mut press.shaper, pack, words), &pack.language);
+    let about = About {
+        title: format!("{} – {}", pack.title, words.say("poses-title")),
+        author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+        language: pack.language.value.clone(),
+        date: NO_DATE.to_owned(),
+        is_folded: false,
+    };
+    press.print(POSES_SHEET.to_owned(), &pages, &about, pack)
 }
 
 fn render_session(

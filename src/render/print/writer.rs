@@ -170,12 +170,10 @@ impl<'f> Writer<'f> {
         match item {
             Item::Glyphs(run) => self.write_glyphs(run, height, ops),
             Item::Line { from, to, thickness, dash, grey } => {
-                set_stroke(Stroke {
-                        thickness: *thickness,
-                        grey: *grey,
-                        dash: *dash,
-                        is_open: false,
-                    }, ops);
+                set_stroke(
+                    Stroke { thickness: *thickness, grey: *grey, dash: *dash, is_open: false },
+                    ops,
+                );
                 let points = [*from, *to].map(|at| line_point(at, height, false)).to_vec();
                 ops.push(Op::DrawLine { line: Line { points, is_closed: false } });
             }

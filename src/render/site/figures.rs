@@ -74,7 +74,7 @@ struct Frame {
 }
 
 fn draw_frames(moments: &[Moment], proportions: Proportions, is_rtl: bool) -> Vec<Frame> {
-    let strip = Strip { stature: STATURE, is_rtl, numbers: 0.0 };
+    let strip = Strip { stature: STATURE, is_rtl };
     let mut frames: Vec<Frame> = moments
         .iter()
         .enumerate()

@@ -17,6 +17,7 @@ mod page_tests;
 mod part;
 mod picture;
 mod plans;
+mod poses;
 mod progress;
 mod rules;
 mod session;
@@ -36,8 +37,9 @@ use super::{Bundle, Publication, RenderFault, page_path};
 use crate::pack::{Session, SessionId};
 use crate::plan::Plans;
 use crate::words::Words;
-pub use figures::proportions_of;
 pub use class::{ClassRow, ClassTable, class_assets, render_class_page};
+pub use figures::proportions_of;
+pub use poses::YEARS;
 use templates::Templates;
 
 /// What every page is filled from.
@@ -101,6 +103,7 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     bundle.insert("things.html".into(), things::render_things(&site)?);
     if publication.pack.teacher_pages {
         bundle.insert("teachers.html".into(), teachers::render_teachers(&site)?);
+        bundle.insert("poses.html".into(), poses::render_poses(&site)?);
         bundle.insert("rules.html".into(), rules::render_rules(&site)?);
     }
     bundle.extend(render_sessions(&site)?);
