@@ -633,6 +633,51 @@ fit-ask-outdoors = It is outdoors
 fit-ask-things = Things you have
 fit-ask-things-how = Write how many there are. Leave out what you don’t have.
 
+## Pages: teachers
+
+teachers-session = Session
+# moderate and vigorous effort, as a share of the slot
+teachers-active-short = Moderate and vigorous
+# a figure of how hard the words are (Flesch–Kincaid)
+teachers-grade = Reading grade
+teachers-matrix = Equipment matrix
+teachers-matrix-how = How many of each thing a session asks for at once; in brackets where it can be done without.
+teachers-matrix-most = Most at once
+teachers-family-page = The family’s page
+
+## Pages: choosing, doing, keeping
+
+feed = New and changed sessions
+front-find = Find
+front-find-how = A word, such as a game or a thing
+# { $answer } is one of the answers above, such as “up to 15 min”; the number is how many sessions then fit
+front-relax = Leave out “{ $answer }”: { $count }
+now-start = Do it now
+now-start-how = One part at a time, with a timer.
+now-leave = Whole page
+now-back = Back
+now-next = Next
+# step 2 of 8
+now-place = { $number } of { $total }
+now-after = Marks and review
+timer = Timer
+timer-left = Time left
+timer-start = Start
+timer-pause = Pause
+timer-on = Go on
+timer-again = Start again
+timer-explain = Look and listen
+timer-set-up = Set out
+# what a child does in this stretch of time: the task itself
+timer-work = Move
+timer-rest = Rest
+timer-recover = Get your breath back
+timer-round = Round { $number } of { $total }
+timer-done = Well done
+timer-sound = Sound
+timer-buzz = Buzz
+timer-voice = Voice
+
 ## Figures
 # A figure drawn from a pose, told to those who can’t see it: “Seen from the side, standing on both feet: knees bent 55°, arms forward 40°.”
 figure-says = { $view }, { $on }: { $angles }.
