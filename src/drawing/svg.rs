@@ -90,21 +90,27 @@ fn write_words(svg: &mut String, mark: &Mark) {
     let _ = write!(svg, "<text x=\"{x}\" y=\"{y}\"{size}{anchor}{weight}>{}</text>", escape(text));
 }
 
-/// A smooth line in whole units, each from the point before it: short, and fine enough where a stature
-/// has two hundred.
+/// A smooth line in whole units, each from the point before it. Its control points lie on even ones, so that
+/// the ends between them are whole; then each control point is its forerunner mirrored at the end between
+/// them, and SVG’s `t` needs the ends alone.
 fn smooth_path(around: &[At], is_open: bool) -> String {
-    let mut path = String::new();
-    let mut pen = (0, 0);
-    for (index, (control, end)) in curves_of(around, is_open).into_iter().enumerate() {
-        if index == 0 {
-            pen = whole(start_of(around, is_open));
-            path.push_str(&format!("M{} {}q", pen.0, pen.1));
-        }
+    let even: Vec<At> =
+        around.iter().map(|(x, y)| ((x / 2.0).round() * 2.0, (y / 2.0).round() * 2.0)).collect();
+    let mut pen = whole(start_of(&even, is_open));
+    let mut path = format!("M{} {}", pen.0, pen.1);
+    for (index, (control, end)) in curves_of(&even, is_open).into_iter().enumerate() {
         let (control, end) = (whole(control), whole(end));
-        for (x, y) in [control, end] {
-            push_number(&mut path, x - pen.0);
-            push_number(&mut path, y - pen.1);
+        if index == 0 && control == end {
+            path.push('l');
+        } else if index == 0 {
+            path.push('q');
+            push_number(&mut path, control.0 - pen.0);
+            push_number(&mut path, control.1 - pen.1);
+        } else if index == 1 {
+            path.push('t');
         }
+        push_number(&mut path, end.0 - pen.0);
+        push_number(&mut path, end.1 - pen.1);
         pen = end;
     }
     if !is_open {
@@ -114,8 +120,8 @@ fn smooth_path(around: &[At], is_open: bool) -> String {
 }
 
 #[allow(clippy::cast_possible_truncation, reason = "a drawing is some hundred units wide")]
-fn whole((x, y): At) -> (i32, i32) {
-    (x.round() as i32, y.round() as i32)
+const fn whole((x, y): At) -> (i32, i32) {
+    (x as i32, y as i32)
 }
 
 /// A minus sign parts numbers by itself.

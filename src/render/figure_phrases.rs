@@ -66,9 +66,9 @@ pub fn figure_says(moments: &[Moment], words: &Words) -> String {
 const ORDER: [(&str, &str, fn(Side) -> Joint); 6] = [
     ("legs", "leg", Joint::Leg),
     ("knees", "knee", Joint::Knee),
-    ("feet", "foot", Joint::Foot),
     ("arms", "arm", Joint::Arm),
     ("elbows", "elbow", Joint::Elbow),
+    ("feet", "foot", Joint::Foot),
     ("wrists", "wrist", Joint::Wrist),
 ];
 

@@ -16,7 +16,7 @@ use homeground::figure::{Moment, place_body};
 fn main() {
     let into = std::env::args().skip_while(|word| word != "--into").nth(1);
     let poses = &Library::shipped().poses;
-    let strip = Strip { stature: 300.0, is_rtl: false };
+    let strip = Strip { stature: 400.0, is_rtl: false };
     let body = Proportions::of_age(10.0);
     let started = Instant::now();
     let rounds = 20_u32;

@@ -10,7 +10,8 @@ import numpy
 import resvg_py
 from body_model import ANKLE, CENTRE, HEAD, HEIGHT, LENGTH, MASS, NECK, centre_of_mass, place
 from PIL import Image
-from program import NODE_MODULES, DEMO, ROOT, ask, fresh_folder, published
+from pypdf import PdfReader
+from program import DEMO, NODE_MODULES, ROOT, ask, fresh_folder, published, teachers_of
 from shapely import MultiPoint, Point
 
 AGAINST = "numpy, tables of Winter and of the AAOS (from memory), sums by hand, shapely; resvg beside Chromium"
@@ -124,7 +125,7 @@ COLOURS = {"paper": PAPER, "ink": INK, "soft": "#48595f", "line": "#a9bdbf", "ta
 
 
 def figures_of(page):
-    return re.findall(r'<svg class="figure".*?</svg>', page.read_text("utf-8"), re.S)
+    return re.findall(r'<svg class="(?:drawing )?figure" .*?</svg>', page.read_text("utf-8"), re.S)
 
 
 def alone(svg):
@@ -177,7 +178,7 @@ def check(tally):
     check_by_hand(tally)
     check_library(tally)
     folder = published(DEMO)
-    sheet = figures_of(folder / "poses.html")
+    sheet = figures_of(teachers_of(folder) / "poses.html")
     check_engines(tally, sheet[::3])
     pages = [page for page in sorted(folder.glob("*/*.html")) if figures_of(page)]
     tally.holds("every session of the demo pack has figures", len(pages) >= 10, f"{len(pages)} pages")
@@ -186,4 +187,8 @@ def check(tally):
     size = sum(len(svg.encode()) for svg in sheet) / len(sheet)
     largest = max(sum(len(svg.encode()) for svg in figures_of(page)) for page in pages)
     tally.holds("a pose is small", size < 3000, f"{size:.0f} bytes")
+    drawn_on_paper = PdfReader(teachers_of(folder) / "poses.pdf").pages
+    paper = sum(len(page["/Contents"].get_object()._data) for page in drawn_on_paper) / len(sheet)
+    tally.holds("every pose is on paper", 0 < paper < 6000, f"{paper:.0f} bytes")
+    tally.note(f"in the PDF {paper:.0f} bytes each, packed, with their names")
     tally.note(f"{len(sheet)} poses of {size:.0f} bytes each; {len(drawn)} figures in sessions, at most {largest} bytes a page")

@@ -45,9 +45,9 @@ fn head_outline(sketch: &Sketch<'_>) -> Vec<At> {
         let whole = reach.iter().map(|r| r * r).sum::<f32>().sqrt().max(1e-4);
         let at =
             axes.iter().zip(reach).fold((0.0, 0.0), |sum, (axis, r)| plus(sum, *axis, r / whole));
-        plus(centre, at, 1.045)
+        plus(centre, at, 1.055)
     };
-    let steps = 12_u8;
+    let steps = 10_u8;
     let turn = std::f32::consts::TAU / f32::from(steps);
     let has_nose = gap(nose, centre) > gap(edge(facing), centre) * 1.02;
     let mut around = Vec::new();

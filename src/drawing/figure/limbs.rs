@@ -54,9 +54,8 @@ fn draw_arm(sketch: &mut Sketch<'_>, seen: &Seen, look: Look) {
     let [root, bend, end, tip] =
         [limb.root, limb.bend, limb.end, limb.tip].map(|at| sketch.camera.see(at));
     let fingers = between(end, tip, 0.8);
-    let nodes: [Node; 8] = [
+    let nodes: [Node; 7] = [
         (root, 0.036 * g),
-        (between(root, bend, 0.45), 0.034 * g),
         (bend, 0.027 * g),
         (between(bend, end, 0.3), 0.029 * g),
         (between(bend, end, 0.9), 0.019 * g),
@@ -77,11 +76,10 @@ fn draw_leg(sketch: &mut Sketch<'_>, seen: &Seen, look: Look) {
     let g = sketch.girth();
     let limb = &seen.limb;
     let [root, bend, end] = [limb.root, limb.bend, limb.end].map(|at| sketch.camera.see(at));
-    let nodes: [Node; 7] = [
+    let nodes: [Node; 6] = [
         (between(root, bend, if seen.is_behind { 0.0 } else { 0.03 }), 0.061 * g),
         (between(root, bend, 0.5), 0.054 * g),
         (bend, 0.04 * g),
-        (between(bend, end, 0.12), 0.039 * g),
         (between(bend, end, 0.35), 0.042 * g),
         (between(bend, end, 0.85), 0.025 * g),
         (end, 0.025 * g),

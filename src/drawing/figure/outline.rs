@@ -133,10 +133,10 @@ pub(super) fn hull(points: &[At]) -> Vec<At> {
 /// A circle as a smooth outline.
 pub(super) fn round(at: At, r: f32) -> Vec<At> {
     // Control points of a smooth curve lie outside it.
-    let out = r * 1.055;
-    (0_u8..8)
+    let out = r * 1.11;
+    (0_u8..6)
         .map(|step| {
-            let (sin, cos) = (f32::from(step) * std::f32::consts::FRAC_PI_4).sin_cos();
+            let (sin, cos) = (f32::from(step) * std::f32::consts::FRAC_PI_3).sin_cos();
             plus(at, (cos, sin), out)
         })
         .collect()

@@ -43,9 +43,6 @@ pub fn figure_strip(
             column.words(&runs, kind.small(), Seat::default());
         }
     }
-    if !part.key_points.is_empty() {
-        column.keep_with_next();
-    }
 }
 
 /// The moments in one scale: as tall as a drawing may be on this card, and together no wider than it.
@@ -66,7 +63,7 @@ fn draw_frames(
     let frames_wide: f32 = trial.iter().map(|frame| frame.width / 100.0).sum();
     #[allow(clippy::cast_precision_loss, reason = "a strip is a few moments")]
     let gaps = GAP * (moments.len() - 1) as f32;
-    let most = width * kind.drawing.min(0.45);
+    let most = width * kind.drawing.min(0.45) * 0.88;
     // A lying figure is no larger than one that stands.
     let stature = (most / tallest.max(0.9)).min(width / (frames_wide + gaps));
     draw(stature)

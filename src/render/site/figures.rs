@@ -1,5 +1,7 @@
 //! Figures on pages: a strip in one SVG, and the same pieces once more as a moving picture.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
 use super::Site;
@@ -12,13 +14,16 @@ use crate::pack::{Part, Session};
 use crate::render::figure_phrases::figure_says;
 
 /// A stature in units: fine enough for whole ones, short to write.
-pub(super) const STATURE: f32 = 300.0;
+pub(super) const STATURE: f32 = 400.0;
 
 /// Between the moments of a strip.
-const GAP: f32 = 14.0;
+const GAP: f32 = 24.0;
+
+/// Pixels to a unit, where there is room: a figure is as tall as nine lines.
+const SHOWN: f32 = 0.5;
 
 /// Under a moment, for its number.
-const NUMBER: f32 = 34.0;
+const NUMBER: f32 = 60.0;
 
 /// The figure of a part.
 #[derive(Serialize, Clone, Debug)]
@@ -44,6 +49,7 @@ pub(super) fn show_figure(
     scribe: &Scribe<'_>,
     (number, part): (usize, &Part),
     proportions: Proportions,
+    drawn: &mut Drawn,
 ) -> Option<FigureView> {
     let moments = &part.figure.moments;
     if moments.is_empty() {
@@ -57,7 +63,7 @@ pub(super) fn show_figure(
     };
     Some(FigureView {
         moving: (frames.len() > 1).then(|| figure_html(&moving(&frames, number))),
-        svg: figure_html(&strip(frames, number, &says)),
+        svg: figure_html(&strip(frames, number, &says, drawn)),
         count: moments.len(),
         says: moments.iter().enumerate().filter_map(own_words).collect(),
         is_handed: moments.iter().any(|moment| moment.pose.is_handed),
@@ -97,8 +103,26 @@ fn draw_frames(moments: &[Moment], proportions: Proportions, is_rtl: bool) -> Ve
     frames
 }
 
+/// The pieces that stand on a page already, by what they draw: drawn once, used again.
+#[derive(Debug, Default)]
+pub(super) struct Drawn {
+    by_marks: BTreeMap<String, String>,
+}
+
+impl Drawn {
+    /// The marks under an id of their own, or a use of those that were drawn before.
+    fn once(&mut self, marks: String, id: String) -> String {
+        if let Some(before) = self.by_marks.get(&marks) {
+            return format!("<use id=\"{id}\" href=\"#{before}\"/>");
+        }
+        let drawn = format!("<g id=\"{id}\">{marks}</g>");
+        self.by_marks.insert(marks, id);
+        drawn
+    }
+}
+
 /// All moments side by side, with their numbers.
-fn strip(frames: Vec<Frame>, number: usize, says: &str) -> String {
+fn strip(frames: Vec<Frame>, number: usize, says: &str, drawn: &mut Drawn) -> String {
     let wide = frames.iter().map(|frame| frame.x + frame.size.0).fold(0.0, f32::max);
     let tall = frames.iter().map(|frame| frame.y + frame.size.1).fold(0.0, f32::max);
     let is_strip = frames.len() > 1;
@@ -106,21 +130,22 @@ fn strip(frames: Vec<Frame>, number: usize, says: &str) -> String {
     let mut inner = String::new();
     for frame in frames {
         let Frame { number: moment, inner: marks, size, x, y } = frame;
+        let piece = drawn.once(marks, format!("f{number}-{moment}"));
         if is_strip {
-            let at = (x + size.0 / 2.0, tall + NUMBER - 8.0);
+            let at = (x + size.0 / 2.0, tall + NUMBER - 14.0);
             inner.push_str(&format!(
-                "<g transform=\"translate({x} {y})\"><g id=\"f{number}-{moment}\">{marks}</g></g>\
-                 <text x=\"{:.0}\" y=\"{:.0}\">{moment}</text>",
+                "<g transform=\"translate({x} {y})\">{piece}</g><text x=\"{:.0}\" y=\"{:.0}\">{moment}</text>",
                 at.0, at.1
             ));
         } else {
-            inner.push_str(&marks);
+            inner.push_str(&piece);
         }
     }
+    let tall = tall + below;
+    let (shown_wide, shown_tall) = (wide * SHOWN, tall * SHOWN);
     let label = crate::drawing::escape(says);
     format!(
-        "<svg class=\"figure\" viewBox=\"0 0 {wide} {0}\" width=\"{wide}\" height=\"{0}\" role=\"img\" aria-label=\"{label}\">{inner}</svg>",
-        tall + below
+        "<svg class=\"figure\" viewBox=\"0 0 {wide} {tall}\" width=\"{shown_wide:.0}\" height=\"{shown_tall:.0}\" role=\"img\" aria-label=\"{label}\">{inner}</svg>"
     )
 }
 
@@ -136,7 +161,7 @@ fn moving(frames: &[Frame], number: usize) -> String {
         })
         .collect();
     format!(
-        "<svg class=\"figure moves-{}\" viewBox=\"0 0 {wide} {tall}\" width=\"{wide}\" height=\"{tall}\" aria-hidden=\"true\">{uses}</svg>",
+        "<svg class=\"figure moves-{}\" viewBox=\"0 0 {wide} {tall}\" aria-hidden=\"true\">{uses}</svg>",
         frames.len()
     )
 }
