@@ -1,6 +1,6 @@
 //! A pose as it is said: angles, what carries the body, what is held, from where it is seen.
 
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 
 use super::joint::{Angles, Side, Turn};
 use super::support::Support;
@@ -129,10 +129,10 @@ impl Pose {
 
 /// A pose so much of the way (0 to 1) from one to another; what is no angle is that of the nearer.
 pub fn blend(from: &Pose, to: &Pose, share: f64) -> Pose {
-    let turns: BTreeMap<Turn, ()> =
-        from.angles.each().chain(to.angles.each()).map(|(turn, _)| (turn, ())).collect();
+    let turns: BTreeSet<Turn> =
+        from.angles.each().chain(to.angles.each()).map(|(turn, _)| turn).collect();
     let mut angles = Angles::default();
-    for (joint, motion) in turns.into_keys() {
+    for (joint, motion) in turns {
         let (a, b) = (from.angles.of(joint, motion), to.angles.of(joint, motion));
         angles.set(joint, motion, a + (b - a) * share);
     }

@@ -86,9 +86,8 @@ fn with_usual_lean(pose: &Pose) -> Angles {
     }
     let usual_lean = match pose.on {
         Support::Back => -90.0,
-        Support::Front => 90.0,
+        Support::Front | Support::HandsAndKnees => 90.0,
         Support::HandsAndFeet => 75.0,
-        Support::HandsAndKnees => 90.0,
         _ => 0.0,
     };
     usual.set(Joint::Trunk, Motion::Forward, usual_lean);

@@ -5,18 +5,18 @@ use crate::read::nearest;
 
 /// A word for a movement: which, in which sense, and how far where the word says it all.
 struct Word {
-    word: &'static str,
+    is: &'static str,
     motion: Motion,
     sense: f64,
     whole: Option<f64>,
 }
 
 const fn way(word: &'static str, motion: Motion, sense: f64) -> Word {
-    Word { word, motion, sense, whole: None }
+    Word { is: word, motion, sense, whole: None }
 }
 
 const fn whole(word: &'static str, motion: Motion, degrees: f64) -> Word {
-    Word { word, motion, sense: 1.0, whole: Some(degrees) }
+    Word { is: word, motion, sense: 1.0, whole: Some(degrees) }
 }
 
 use Motion::{Forward, Sideways, Turned};
@@ -168,7 +168,7 @@ pub fn word_for(joint: Joint, motion: Motion, degrees: f64) -> &'static str {
     let same = |word: &&Word| {
         word.whole.is_none() && word.motion == motion && (word.sense > 0.0) == (degrees > 0.0)
     };
-    words_of(joint).iter().find(same).map_or("", |word| word.word)
+    words_of(joint).iter().find(same).map_or("", |word| word.is)
 }
 
 /// Sets what a value says of some joints.
@@ -187,7 +187,7 @@ pub fn read_angles(
         let name = piece.trim_end_matches(|c: char| c.is_ascii_digit() || c == '.').trim();
         let number = piece.strip_prefix(name).unwrap_or_default().trim();
         let plain = name.replace("forwards", "forward").replace("backwards", "back");
-        let Some(word) = words.iter().find(|word| word.word == plain) else {
+        let Some(word) = words.iter().find(|word| word.is == plain) else {
             return Err(unknown_word(name, words));
         };
         let degrees = match (number.parse::<f64>(), word.whole) {
@@ -196,7 +196,7 @@ pub fn read_angles(
             _ => {
                 return Err((
                     format!("“{piece}” does not say how far."),
-                    format!("Write degrees from 0 to 180 after it, such as “{} 45”.", word.word),
+                    format!("Write degrees from 0 to 180 after it, such as “{} 45”.", word.is),
                 ));
             }
         };
@@ -208,7 +208,7 @@ pub fn read_angles(
 }
 
 fn unknown_word(name: &str, words: &[Word]) -> (String, String) {
-    let known: Vec<&str> = words.iter().map(|word| word.word).collect();
+    let known: Vec<&str> = words.iter().map(|word| word.is).collect();
     let way_out = match nearest(name, &known) {
         Some(near) => format!("Did you mean “{near}”?"),
         None => format!("The words here are: {}.", known.join(", ")),

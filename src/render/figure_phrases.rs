@@ -62,8 +62,11 @@ pub fn figure_says(moments: &[Moment], words: &Words) -> String {
     sentences.join(" ")
 }
 
+/// The joint of a side.
+type OfSide = fn(Side) -> Joint;
+
 /// The order that the body is told in.
-const ORDER: [(&str, &str, fn(Side) -> Joint); 6] = [
+const ORDER: [(&str, &str, OfSide); 6] = [
     ("legs", "leg", Joint::Leg),
     ("knees", "knee", Joint::Knee),
     ("arms", "arm", Joint::Arm),

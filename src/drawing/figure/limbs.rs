@@ -95,7 +95,7 @@ fn draw_leg(sketch: &mut Sketch<'_>, seen: &Seen, look: Look) {
     if !seen.is_behind {
         sketch.push(round(between(root, bend, 0.08), 0.056 * g), Look::Patch, false);
     }
-    let foot = foot_below(foot, (bend, end), sides.one.last().copied().unwrap_or(end));
+    let foot = foot_below(&foot, (bend, end), sides.one.last().copied().unwrap_or(end));
     let mut around = sides.one;
     around.extend(foot);
     around.extend(sides.other.into_iter().rev());
@@ -134,7 +134,7 @@ fn foot_outline(sketch: &Sketch<'_>, limb: &Limb) -> Vec<At> {
 }
 
 /// The corners of a foot that are not in the shin, beginning beside the shin’s side `from`.
-fn foot_below(foot: Vec<At>, (knee, ankle): (At, At), from: At) -> Vec<At> {
+fn foot_below(foot: &[At], (knee, ankle): (At, At), from: At) -> Vec<At> {
     let shin = way(knee, ankle, (0.0, 1.0));
     let is_kept = |at: &At| {
         let out = (at.0 - ankle.0, at.1 - ankle.1);

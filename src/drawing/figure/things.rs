@@ -146,7 +146,7 @@ fn draw_scene(sketch: &mut Sketch<'_>, scene: Scene, ahead: f32, on: Support) {
             sketch.push(doubled(corners.map(|c| plus(at, c, 1.0))), Look::Thing, false);
         }
         Scene::Ball => {
-            sketch.push(round((reach + ahead * 0.11, -0.055), 0.055), Look::Thing, false)
+            sketch.push(round((reach + ahead * 0.11, -0.055), 0.055), Look::Thing, false);
         }
         Scene::Skittles => {
             for step in [0.2, 0.3, 0.4] {
