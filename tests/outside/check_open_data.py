@@ -26,8 +26,10 @@ class Vocabulary:
         for name, parents, body in re.findall(r"interface (\w+)Base(?: extends ([^{]+?))? \{\n(.*?)^\}", text, re.S | re.M):
             self.parents[name] = [parent.strip().removesuffix("Base") for parent in parents.split(",") if parent.strip().endswith("Base")]
             self.own[name] = dict(re.findall(r'^    "(\w+)"\?: SchemaValue<(.*?), "\w+">;', body, re.M))
-        leaves = set(re.findall(r'"@type": "(\w+)"', text))
-        self.names = leaves
+        self.names = set(re.findall(r'"@type": "(\w+)"', text))
+        # A type with no property of its own is declared as another’s.
+        for name, parent in re.findall(r"interface (\w+)Leaf extends (\w+)Base", text):
+            self.parents.setdefault(name, [parent])
 
     def expected(self, name, key):
         """What a property of a type may be, or nothing where the type has no such property."""
