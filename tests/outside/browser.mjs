@@ -21,7 +21,8 @@ async function meet(page, visit) {
   const home = new URL(visit.url);
   const isOwn = (url) => ["data:", "blob:"].includes(url.protocol) || (url.protocol === home.protocol && url.host === home.host);
   page.removeAllListeners();
-  page.on("console", (m) => ["error", "warning"].includes(m.type()) && met.console.push(m.text()));
+  // That workers are kept out of these visits is our own doing: check_offline.py has them in.
+  page.on("console", (m) => ["error", "warning"].includes(m.type()) && !/blocked by Playwright/.test(m.text()) && met.console.push(m.text()));
   page.on("pageerror", (fault) => met.console.push(String(fault)));
   page.on("requestfailed", (r) => met.console.push(`failed: ${r.url()}`));
   page.on("request", (r) => isOwn(new URL(r.url())) || met.elsewhere.push(r.url()));
