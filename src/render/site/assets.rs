@@ -42,8 +42,11 @@ pub(super) fn house_assets(house: &House<'_>, folders: &[(&str, &str)], arabic: 
         let is_wanted = |path: &String| !path.ends_with(".md") && (arabic || !is_arabic(path));
         for path in paths.into_iter().filter(is_wanted) {
             let bytes = house.file(&path).unwrap_or_default();
-            let is_sheet = path.ends_with(".css");
-            let bytes = if is_sheet { tighten_sheet(bytes) } else { bytes.to_vec() };
+            let bytes = match path.rsplit_once('.') {
+                Some((_, "css")) => tighten_sheet(bytes),
+                Some((_, "js")) => tighten_script(bytes),
+                _ => bytes.to_vec(),
+            };
             bundle.insert(path.replacen(home, published, 1), bytes);
         }
     }
@@ -69,6 +72,15 @@ fn used_pictures(pack: &Pack) -> BTreeSet<String> {
         }
     }
     used
+}
+
+/// Takes whole lines of comment (`//`), indentation and empty lines out of a script. Our scripts hold no
+/// text of several lines in one pair of quotes, so that nothing else can be met.
+fn tighten_script(bytes: &[u8]) -> Vec<u8> {
+    let text = String::from_utf8_lossy(bytes);
+    let kept =
+        text.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with("//"));
+    kept.fold(String::new(), |script, line| script + line + "\n").into_bytes()
 }
 
 /// Takes comments and needless spaces out of a style sheet; what stands in quotes stays.
@@ -111,6 +123,12 @@ fn without_comments(text: &str) -> Vec<char> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_script_keeps_every_line_that_does_something() {
+        let script = "// What it does.\n\n(() => {\n  // why\n  say(`a // b`);\n})();\n";
+        assert_eq!(tighten_script(script.as_bytes()), b"(() => {\nsay(`a // b`);\n})();\n");
+    }
 
     #[test]
     fn comments_are_left_at_home() {
