@@ -25,6 +25,21 @@ pub enum Refusal {
 }
 
 impl Refusal {
+    pub const ALL: [Self; 12] = [
+        Self::Empty,
+        Self::NoNumber,
+        Self::Negative,
+        Self::Comma,
+        Self::WrongUnit,
+        Self::MetresOrCentimetres,
+        Self::DoubtfulMinutes,
+        Self::NoTimeHere,
+        Self::NoClock,
+        Self::TooManySeconds,
+        Self::NotWhole,
+        Self::TooLarge,
+    ];
+
     /// The key by which pages know it.
     pub const fn key(self) -> &'static str {
         match self {

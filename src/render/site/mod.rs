@@ -10,6 +10,8 @@ mod class;
 mod facts;
 mod frame;
 mod front;
+mod home_marks;
+mod home_rules;
 mod html;
 #[cfg(test)]
 mod page_tests;
