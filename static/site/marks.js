@@ -111,6 +111,7 @@
     const known = who.querySelector(".known");
     const focused = known.contains(document.activeElement);
     known.hidden = !kept.children.length;
+    who.querySelector(".another").open = !code;
     known.querySelectorAll("label").forEach((label) => label.remove());
     for (const child of kept.children) {
       const label = document.createElement("label");
@@ -147,6 +148,7 @@
       const said = field.closest(".try").querySelector(".read");
       refuse(field, said, isFault ? fill(page.refused[hear[mark]], { mark: task.such }) : "");
       if (isFault) return;
+      said.textContent = Number.isInteger(mark) ? `= ${local(mark)}` : "";
       if (!date.value || date.value > day()) return tell(say("day-to-come"));
       write((own) => {
         const parts = (own.days[date.value] ??= {});
@@ -194,7 +196,7 @@
       put("best", all.some(Number.isInteger) ? local(best(all, task)) : "–");
       const gain = before && now !== undefined ? now - best(marks(part(own, before)), task) : undefined;
       form.querySelector("[data-is=since]").textContent = before ? say("since", { date: inWords(before) }) : sinceNone;
-      put("change", gain === undefined ? "–" : (gain > 0 ? "+" : "") + local(gain));
+      put("change", gain === undefined ? "–" : `\u200e${gain > 0 ? "+" : ""}${local(gain)}`);
       const cheer = ["first", "new", "equalled"].includes(standing) ? say(standing) : "";
       tell(!code && now !== undefined ? say("code-first") : cheer);
       drawDays(own);
@@ -210,14 +212,11 @@
         const row = document.createElement("tr");
         const cell = (text) => { row.insertCell().textContent = text; };
         const list = marks(part(own, on));
-        cell(inWords(on));
-        cell(list.map(local).join(", "));
-        cell(list.some(Number.isInteger) ? local(best(list, task)) : "–");
-        const button = document.createElement("button");
-        button.type = "button";
-        button.textContent = say("correct", { date: inWords(on) });
+        const button = Object.assign(document.createElement("button"), { type: "button", textContent: inWords(on) });
         button.addEventListener("click", () => { date.value = on; drawDay(); fields[0].focus(); });
         row.insertCell().append(button);
+        cell(list.map(local).join(", "));
+        cell(list.some(Number.isInteger) ? local(best(list, task)) : "–");
         return row;
       }));
     }
@@ -293,7 +292,7 @@
   const messageOf = (own) => {
     const says = [];
     for (const on of Object.keys(own.days).sort())
-      for (const [part, list] of Object.entries(own.days[on])) says.push(`${on} ${part}: ${list.join(", ")}`);
+      for (const [part, list] of Object.entries(own.days[on])) says.push(`${on} ${part}: ${list.join(", ").replace(/(, )+$/, "")}`);
     for (const [number, text] of Object.entries(own.answers)) says.push(`answer ${number}: ${text}`);
     const head = `homeground 1 | ${code} | ${own.id} | sent ${today().slice(0, 16).replace("T", " ")}`;
     const whole = [head, ...says].join("\n| ");

@@ -640,6 +640,8 @@ home-keeps = What you write here is kept on this device, in this browser, until 
 home-keeps-not = This browser keeps nothing for this page. What you write is gone when you close it: send it or save it first.
 # Over the buttons with the codes of the children of this home.
 home-known = Who is it?
+# Opens a field for a code.
+home-another = Add a code name
 home-code-use = Use this code
 home-code-help = The code from your teacher, such as K07, one for each child. Never a name, an address or a telephone number.
 home-code-first = Not kept yet: first write your code name above.
@@ -654,9 +656,8 @@ home-since = Change since { $date }
 home-standing-first = Your first mark: now you have something to beat.
 home-standing-new = A new personal best!
 home-standing-equalled = As good as your best.
-home-days = Days kept
-# A button; correct is a verb.
-home-correct = Correct { $date }
+# Over a table of days, each of them a button.
+home-days = Days kept: choose one to correct it
 home-day-to-come = Choose today or a day before.
 home-refused-number = This can’t be read. Write a mark such as { $mark }, or x.
 home-refused-unit = This unit does not fit here. Write a mark such as { $mark }.
