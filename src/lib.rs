@@ -33,8 +33,11 @@ pub mod resolve;
 pub mod source;
 pub mod words;
 
+use std::sync::Arc;
+
 use finding::Finding;
 use pack::Pack;
+use plan::Plans;
 use read::Selection;
 use source::Source;
 
@@ -42,6 +45,8 @@ use source::Source;
 #[derive(Debug)]
 pub struct Inspected {
     pub pack: Pack,
+    /// The plans of each session, in the order of `pack.sessions`.
+    pub plans: Vec<Arc<Plans>>,
     pub findings: Vec<Finding>,
 }
 
@@ -53,6 +58,6 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let findings = inspect::inspect_pack(&pack, met_while_reading);
-    Ok(Inspected { pack, findings })
+    let (plans, findings) = inspect::inspect_pack(&pack, met_while_reading);
+    Ok(Inspected { pack, plans, findings })
 }

@@ -3,6 +3,7 @@
 //! These are the types that every later stage works on. Nothing here knows of YAML; each value
 //! still carries the place it was written at.
 
+mod alone;
 mod children_texts;
 mod equipment;
 mod filling;
@@ -58,7 +59,6 @@ pub struct Pack {
     pub cautions: Vec<Placed<Prose>>,
     pub contact: Option<Placed<Line>>,
     pub address: Option<Placed<Line>>,
-    pub teacher_pages: bool,
     /// The metabolic equivalent that moderate effort begins at.
     pub moderate_from: Decimal,
     /// The ink that a printed page may take, in per cent of it.
@@ -91,8 +91,6 @@ impl Pack {
     pub fn in_language(&self, language: &str) -> Self {
         let mut pack = self.clone();
         pack.language = Placed::new(language.to_owned(), self.language.place);
-        // The teachers work in the pack’s own language.
-        pack.teacher_pages = false;
         let Some(translation) = self.translations.get(language) else { return pack };
         let translation = translation.clone();
         if let Some(title) = translation.title {
@@ -106,8 +104,9 @@ impl Pack {
         }
         pack.things.extend(translation.things);
         for translated in translation.sessions {
-            if let Some(session) = pack.sessions.iter_mut().find(|s| s.id == translated.id) {
-                *session = translated;
+            if let Ok(at) = pack.sessions.binary_search_by(|session| session.id.cmp(&translated.id))
+            {
+                pack.sessions[at] = translated;
             }
         }
         pack

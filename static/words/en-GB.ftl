@@ -688,3 +688,15 @@ home-sure = Delete all that this device keeps of { $code }? It can’t be brough
 home-deleted = Deleted.
 home-delete-note = What you delete here is gone from this device. It does not take back what you have sent.
 progress-own-words = In the children’s own words: a name may stand in them. Read them before you show them to anyone.
+
+## Pages: teachers
+
+teachers-session = Session
+# moderate and vigorous effort, as a share of the slot
+teachers-active-short = Moderate and vigorous
+# a figure of how hard the words are (Flesch–Kincaid)
+teachers-grade = Reading grade
+teachers-matrix = Equipment matrix
+teachers-matrix-how = How many of each thing a session asks for at once; in brackets where it can be done without.
+teachers-matrix-most = Most at once
+teachers-family-page = The family’s page

@@ -7,6 +7,7 @@
 mod assets;
 mod choices;
 mod class;
+mod equipment_matrix;
 mod facts;
 mod frame;
 mod front;
@@ -21,6 +22,7 @@ mod plans;
 mod progress;
 mod rules;
 mod session;
+mod teacher_folder;
 mod teacher_plans;
 mod teachers;
 mod templates;
@@ -28,6 +30,7 @@ mod things;
 mod timeline;
 
 pub use progress::render_progress_page;
+pub use teacher_folder::render_teacher_pages;
 
 use std::sync::Arc;
 
@@ -44,14 +47,17 @@ use templates::Templates;
 struct Site<'p> {
     publication: &'p Publication<'p>,
     words: Arc<Words>,
-    templates: Templates,
+    templates: Templates<'p>,
+    /// From the teachers’ folder to the families’; nothing for the families’ own pages.
+    families: Option<String>,
 }
 
 impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
         let words = Arc::clone(&publication.words);
-        let templates = Templates::load(&publication.house, Arc::clone(&words))?;
-        Ok(Self { publication, words, templates })
+        let templates = Templates::load(&publication.house, Arc::clone(&words))?
+            .from_shelf(publication.order.shelf);
+        Ok(Self { publication, words, templates, families: None })
     }
 
     /// Whether the pack is written from right to left; drawings are then turned round.
@@ -66,6 +72,15 @@ impl<'p> Site<'p> {
         "../".repeat(folder.matches('/').count())
     }
 
+    /// From a page that lies below its folder’s top (`up`: nothing, `../` …) to the families’ pages, and
+    /// to what it loads.
+    fn ways_from(&self, up: &str) -> (String, String) {
+        match &self.families {
+            Some(families) => (format!("{up}{families}"), up.to_owned()),
+            None => (up.to_owned(), format!("{up}{}", self.up())),
+        }
+    }
+
     /// The name of a language in itself.
     fn name_of_language(&self, language: &str) -> String {
         let known = self.publication.editions.iter().find(|e| e.language == language);
@@ -73,10 +88,11 @@ impl<'p> Site<'p> {
     }
 
     fn sessions(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
-        self.publication.pack.sessions.iter().zip(&self.publication.plans)
+        let plans = self.publication.plans.iter().map(AsRef::as_ref);
+        self.publication.pack.sessions.iter().zip(plans)
     }
 
-    /// The sessions that families see: a retired one is kept in the pack and on the teachers' page.
+    /// The sessions that families see: a retired one is kept in the pack and on the teachers' pages.
     fn offered(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
         self.sessions().filter(|(session, _)| !session.is_retired())
     }
@@ -88,7 +104,7 @@ impl<'p> Site<'p> {
     }
 }
 
-/// Renders every page and asset of the mini-site.
+/// Renders every page and asset of the mini-site that is wanted.
 ///
 /// # Errors
 /// Where a template of the pack's own look can't be used.
@@ -96,12 +112,16 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     let site = Site::of(publication)?;
     // Style sheets, fonts and pictures lie at the top once, for every language.
     let is_top = publication.edition == 0;
-    let mut bundle = if is_top { assets::gather_assets(publication) } else { Bundle::new() };
-    bundle.extend(front::render_front(&site)?);
-    bundle.insert("things.html".into(), things::render_things(&site)?);
-    if publication.pack.teacher_pages {
-        bundle.insert("teachers.html".into(), teachers::render_teachers(&site)?);
-        bundle.insert("rules.html".into(), rules::render_rules(&site)?);
+    let wants = |path: &str| publication.wants(path);
+    let mut bundle = Bundle::new();
+    if is_top && (publication.wants_below("static/") || publication.wants_below("pictures/")) {
+        bundle = assets::gather_assets(publication);
+    }
+    if wants("index.html") || wants("static/choose.css") {
+        bundle.extend(front::render_front(&site)?);
+    }
+    if wants("things.html") {
+        bundle.insert("things.html".into(), things::render_things(&site)?);
     }
     bundle.extend(render_sessions(&site)?);
     Ok(bundle)
@@ -111,10 +131,11 @@ fn render_sessions(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let publication = site.publication;
     let render = |(session, plans): (&Session, &Plans)| {
         let page = (!session.is_retired()).then(|| session::render_session(site, session, plans));
-        (publication.on_session)();
+        (publication.order.on_session)();
         page.transpose().map(|page| page.map(|page| (page_path(&session.id), page)))
     };
-    let sessions: Vec<_> = site.sessions().collect();
+    let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
+    let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let pages: Result<Vec<_>, RenderFault> = sessions.into_par_iter().map(render).collect();
     Ok(pages?.into_iter().flatten().collect())
 }
