@@ -16,13 +16,13 @@ pub const CODE_LINES: [CodeLine; 7] = [
     ("@", "mail"),
     ("^[0-9]{1,4}[./-][0-9]{1,4}[./-][0-9]{1,4}$", "birth"),
     ("^[+0][0-9 ()./-]{6,}$", "phone"),
-    (r"^[\p{L}\p{M}'’.-]+(?:[ ,]+[\p{L}\p{M}'’.-]+)+$", "name"),
+    (r"^[\p{L}\p{M}'’.-]+(?:[ ,]+[\p{L}\p{M}'’.-]+)+[ ,]*$", "name"),
     (r"[^\p{L}\p{M}\p{N} ._-]", "signs"),
     ("^[^\n]{25,}$", "long"),
 ];
 
 /// What must not stand in a child’s own words: e-mail addresses and telephone numbers.
-pub const PERSONAL_WORDS: &str = r"[^\s@]+@[^\s@]+[.][^\s@]|(?:^|[^0-9])[+0][0-9 ()./-]{8,}";
+pub const PERSONAL_WORDS: &str = "[^ @]@[^ @]+[.][^ @]|(?:^|[^0-9])[+0][0-9 ()./-]{8,}";
 
 static LINES: LazyLock<Vec<(Regex, &str)>> =
     LazyLock::new(|| CODE_LINES.into_iter().map(|(pattern, key)| (ready(pattern), key)).collect());

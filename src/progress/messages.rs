@@ -25,10 +25,12 @@ use super::table::{Row, Table, read_keep_date};
 use crate::quantity::Date;
 
 /// How a message begins, with or without its brace, and the number of its kind.
-static BEGINNING: LazyLock<Regex> =
-    LazyLock::new(|| ready(r"(?i)(\{)?[>\s]*homeground[>\s]+([0-9]+)[>\s]*\|"));
-static CHECK: LazyLock<Regex> =
-    LazyLock::new(|| ready(r"(?i)\|[>\s]*check[>\s]+([0-9a-f]{4})[>\s]*$"));
+static BEGINNING: LazyLock<Regex> = LazyLock::new(|| {
+    ready(r"(\{)?[> \t\r\n\x{a0}]*[Hh]omeground[> \t\r\n\x{a0}]+([0-9]+)[> \t\r\n\x{a0}]*\|")
+});
+static CHECK: LazyLock<Regex> = LazyLock::new(|| {
+    ready(r"\|[> \t\r\n\x{a0}]*[Cc]heck[> \t\r\n\x{a0}]+([0-9A-Fa-f]{4})[> \t\r\n\x{a0}]*$")
+});
 /// A mark of quotation at the begin of a line.
 static QUOTED: LazyLock<Regex> = LazyLock::new(|| ready(r"\n[> \t]*"));
 static SENT: LazyLock<Regex> =
