@@ -7,7 +7,7 @@
 //! {homeground 1 | K07 | athletics/brook-leap | sent 2027-05-11 18:05
 //! | 2027-05-11 challenge 1: 124 cm, x, 131 cm
 //! | answer 1: From the line to the heel
-//! | check 3F2A}
+//! | check 568A}
 //! ```
 //!
 //! Out: a [`Table`] a file. The latest message counts: what a family sent again for the same day and part,

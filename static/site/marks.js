@@ -271,6 +271,7 @@
       const own = clean(text.value);
       refuse(text, place.querySelector(".fault"), isPersonal(own) ? say("personal") : !code && own ? say("code-first") : "");
       if (isPersonal(own)) return;
+      text.value = own;
       write((record_) => { if (own) record_.answers[number] = own; else delete record_.answers[number]; });
       drawSend();
     });

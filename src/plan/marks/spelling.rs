@@ -74,6 +74,9 @@ const WHOLE: &str = "[0-9]{1,9}";
 const NUMBER: &str = "[0-9]{1,9}(?:[.][0-9]{1,9})?";
 
 impl Spelling {
+    /// Pieces that many patterns share, the longer ones first; they are written once where room matters.
+    pub const PIECES: [&str; 4] = [SECONDS, MINUTES, NUMBER, WHOLE];
+
     /// The whole of it.
     pub fn of_marks() -> Self {
         Self {

@@ -53,7 +53,19 @@ fn write_rules() -> String {
         longest: LONGEST,
     };
     let json = serde_json::to_string(&rules).expect("plain tables are JSON");
-    json.chars().fold(String::new(), |text, letter| text + &visible(letter))
+    let script = share_pieces(&json);
+    script.chars().fold(String::new(), |text, letter| text + &visible(letter))
+}
+
+/// JSON in which pieces that come again and again are named: `((p0, p1) => ({ … "^" + p0 … }))("…", "…")`.
+fn share_pieces(json: &str) -> String {
+    let pieces = Spelling::PIECES;
+    let names: Vec<String> = (0..pieces.len()).map(|at| format!("p{at}")).collect();
+    let named = pieces.iter().zip(&names);
+    let short = named
+        .fold(json.to_owned(), |json, (piece, name)| json.replace(piece, &format!("\"+{name}+\"")));
+    let given: Vec<String> = pieces.iter().map(|piece| format!("\"{piece}\"")).collect();
+    format!("(({})=>({short}))({})", names.join(","), given.join(","))
 }
 
 /// Signs that nobody sees are written as numbers: a script must not look other than it is.
