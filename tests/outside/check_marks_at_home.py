@@ -124,7 +124,7 @@ def check_reckoning(tally, site, chance):
     for code, ours in zip(codes, page):
         words = [word for word in re.split(r"[ ,]+", code.strip()) if word]
         if len(words) > 1 and all(word.replace("'", "").isalpha() for word in words):
-            tally.same(f"{code!r} is refused as a name", ours, "name")
+            tally.holds(f"{code!r} is refused as a name", ours == "name" or code.startswith(",") and ours == "signs", str(ours))
     for way, (earlier, today), (_, best) in zip(better, marks, page[len(codes):]):
         all_marks = [mark for mark in earlier + today if mark is not None]
         tally.same("the personal best is the most or the least", best, (max if way == "more" else min)(all_marks, default=None))

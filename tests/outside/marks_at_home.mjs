@@ -45,6 +45,8 @@ async function open(options = {}, prepare) {
   return page;
 }
 
+// Type that comes late would move what is about to be pressed.
+const visit = (page, address) => page.goto(address).then(() => page.evaluate(() => document.fonts.ready.then(() => {})));
 const stored = (page) => page.evaluate(() => localStorage.getItem("homeground.marks.1"));
 const useCode = async (page, code) => {
   if (!(await page.isVisible("#home-code"))) await page.click(".another summary");
@@ -68,7 +70,7 @@ async function tabTo(page, holds, most = 150) {
 
 async function byKeyboard() {
   const page = await open();
-  await page.goto(pathToFileURL(path.join(site, "index.html")).href);
+  await visit(page, pathToFileURL(path.join(site, "index.html")).href);
   const link = await tabTo(page, () => document.activeElement.href?.includes("brook-leap"), 400);
   await Promise.all([page.waitForURL(/brook-leap/), page.keyboard.press("Enter")]);
   const field = await tabTo(page, () => document.activeElement.id === "home-code", 400);
@@ -86,7 +88,7 @@ async function byKeyboard() {
 
 async function twoChildren() {
   const page = await open({ acceptDownloads: true, permissions: ["clipboard-read", "clipboard-write"] });
-  await page.goto(`${origin}/${SESSION}`);
+  await visit(page, `${origin}/${SESSION}`);
   const found = { refused: {} };
   found.answersBefore = await page.$$eval(".review details", (all) => all.filter((one) => one.checkVisibility()).length);
   for (const name of ["Anna Smith", "anna smith", "ليلى حسن", "a.b@c.example", "07700 900123", "14/05/2016", ""]) {
@@ -141,7 +143,7 @@ async function sendAsClass() {
   const texts = [];
   for (const { code, days, answers, sent } of children) {
     await page.clock.setFixedTime(new Date(`${sent}:00`));
-    await page.goto(`${origin}/${SESSION}`);
+    await visit(page, `${origin}/${SESSION}`);
     await useCode(page, code);
     for (const [day, tries] of Object.entries(days)) {
       await chooseDay(page, day);
@@ -161,7 +163,7 @@ async function sendAsClass() {
 async function withoutStorage() {
   const refuse = () => { Storage.prototype.setItem = () => { throw new DOMException("refused", "SecurityError"); }; };
   const page = await open({}, refuse);
-  await page.goto(`${origin}/${SESSION}`);
+  await visit(page, `${origin}/${SESSION}`);
   await useCode(page, "K07");
   await write(page, 0, "131");
   const found = { says: await page.isVisible(".keeps-not"), hides: await page.isVisible(".keeps"), best: await page.textContent("[data-is=best]"), text: await page.inputValue("#home-text") };
@@ -173,7 +175,7 @@ async function withoutStorage() {
 
 async function look(file, colorScheme, width) {
   const page = await open({ colorScheme, viewport: { width, height: 800 } });
-  await page.goto(pathToFileURL(path.join(site, file)).href);
+  await visit(page, pathToFileURL(path.join(site, file)).href);
   await useCode(page, "K07");
   await chooseDay(page, "2026-05-04");
   await write(page, 0, "١٣١");
@@ -198,7 +200,7 @@ async function look(file, colorScheme, width) {
 
 async function withoutScript() {
   const page = await open({ javaScriptEnabled: false });
-  await page.goto(pathToFileURL(path.join(site, SESSION)).href);
+  await visit(page, pathToFileURL(path.join(site, SESSION)).href);
   const found = { table: await page.isVisible("table[data-record]"), home: await page.locator(".home-who").count(), answers: await page.locator(".review details").count() };
   await page.context().close();
   return found;
