@@ -733,3 +733,12 @@ timer-done = Well done
 timer-sound = Sound
 timer-buzz = Buzz
 timer-voice = Voice
+
+## Library
+
+# On the page of a session that is kept but offered no more.
+retired-note = This session is no longer in use. It is kept here to be read; please choose another one to do.
+# At the foot of a session that another school made. $pack is what that school’s collection of sessions is called.
+borrowed-from = Borrowed from { $pack }
+borrowed-changed = Borrowed from { $pack }, and changed
+borrowed-changed-by = Borrowed from { $pack }; changed by { $school }
