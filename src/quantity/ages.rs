@@ -2,7 +2,8 @@
 
 use std::fmt;
 
-use super::{Quantity, Unreadable};
+use super::form::tidy_with;
+use super::{Form, Quantity, Unreadable};
 
 /// A span of ages in whole years, youngest to oldest.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -46,6 +47,19 @@ impl Quantity for Ages {
         }
         Ok(ages)
     }
+
+    fn form() -> Form {
+        let year = "\\+?0*(?:[3-9]|1[0-9])";
+        let pattern = format!("^\\s*{year}\\s*(?:[-–]\\s*{year}\\s*)?$");
+        let tidy = |text: &str| tidy_with::<Self>(text, |text| Some(tidy_ages(text)));
+        let bare = Some((3, 19));
+        Form { asked: Self::ASKED, pattern, examples: &["8-11", "9"], bare, tidy }
+    }
+}
+
+/// “8 – 11” → “8-11”.
+fn tidy_ages(text: &str) -> String {
+    text.split(['-', '–']).map(str::trim).collect::<Vec<_>>().join("-")
 }
 
 impl fmt::Display for Ages {

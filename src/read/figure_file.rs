@@ -1,20 +1,21 @@
 //! A figure as it is written: a pose by its name, or a group of keys with joint angles in trade words.
 
-use super::desk::{Desk, FromNode, read_fields, read_scalar, refuse_unknown_keys};
+use super::desk::{Desk, FromNode, read_scalar};
 use super::node::{Field, Node, Value};
 use super::record::record;
+use super::shape::Shape;
 use super::text::Line;
-use crate::figure::trade::{KEYS as JOINTS, joints_of, read_angles};
+use crate::figure::trade::{joints_of, read_angles};
 use crate::figure::{Angles, Arrow, Holding, Part, Scene, Support, View, Way};
 use crate::place::{Place, Placed};
 
 record! {
-    /// What is said of one moment besides its angles.
+    /// One moment of a figure: a pose by its name, or what moves and how far.
     pub struct MomentKeys = "a figure" {
         /// A pose of the library to begin from.
-        pose: Option<Placed<Line>>,
+        pose: Option<Placed<Line>> = "ready stance",
         /// Another pose, for a moment on the way from one to the other.
-        towards: Option<Placed<Line>>,
+        towards: Option<Placed<Line>> = "take-off",
         /// How much of that way, in per cent; half of it where it is not said.
         share: Option<Placed<u32>>,
         /// What carries the body.
@@ -23,20 +24,62 @@ record! {
         view: Option<Placed<View>>,
         /// Left for right.
         mirror: Option<Placed<bool>>,
+        /// The lean of the whole body.
+        trunk: Option<Placed<Line>> = "forward 30",
+        /// How the back bends.
+        back: Option<Placed<Line>> = "rounded 20",
+        /// How the head turns.
+        head: Option<Placed<Line>> = "up 20",
+        /// Both arms at the shoulders.
+        arms: Option<Placed<Line>> = "back 45",
+        /// Both elbows.
+        elbows: Option<Placed<Line>> = "bent 90",
+        /// Both wrists.
+        wrists: Option<Placed<Line>> = "back 30",
+        /// Both legs at the hips; left open, they find the balance.
+        legs: Option<Placed<Line>> = "sideways 20",
+        /// Both knees.
+        knees: Option<Placed<Line>> = "bent 90",
+        /// Both feet at the ankles.
+        feet: Option<Placed<Line>> = "pointed 40",
+        /// The left arm alone.
+        left_arm: Option<Placed<Line>> = "forward 90",
+        /// The left elbow alone.
+        left_elbow: Option<Placed<Line>> = "bent 90",
+        /// The left wrist alone.
+        left_wrist: Option<Placed<Line>> = "back 30",
+        /// The left leg alone.
+        left_leg: Option<Placed<Line>> = "forward 45",
+        /// The left knee alone.
+        left_knee: Option<Placed<Line>> = "bent 60",
+        /// The left foot alone.
+        left_foot: Option<Placed<Line>> = "pointed 30",
+        /// The right arm alone.
+        right_arm: Option<Placed<Line>> = "forward 90",
+        /// The right elbow alone.
+        right_elbow: Option<Placed<Line>> = "bent 90",
+        /// The right wrist alone.
+        right_wrist: Option<Placed<Line>> = "back 30",
+        /// The right leg alone.
+        right_leg: Option<Placed<Line>> = "forward 45",
+        /// The right knee alone.
+        right_knee: Option<Placed<Line>> = "bent 60",
+        /// The right foot alone.
+        right_foot: Option<Placed<Line>> = "pointed 30",
         /// A thing of the session’s equipment that is held.
-        holds: Option<Placed<Line>>,
+        holds: Option<Placed<Line>> = "beanbag",
         /// The hand that holds it.
         hand: Option<Placed<Holding>>,
         /// What is on the floor or behind.
         with: Vec<Placed<Scene>>,
-        /// The way something moves: hands forward and up.
-        arrow: Vec<Placed<Arrow>>,
+        /// The way something moves.
+        arrow: Vec<Placed<Arrow>> = "hands forward and up",
         /// The key point it shows, from 1.
         point: Option<Placed<u32>>,
         /// Or words of its own.
-        says: Option<Placed<Line>>,
+        says: Option<Placed<Line>> = "Quiet as a cat",
         /// For a pose of a list: what it is called.
-        name: Option<Placed<Line>>,
+        name: Option<Placed<Line>> = "crane stand",
         /// For a pose of a list: one side leads, so that left-handers mirror it.
         handed: Option<Placed<bool>>,
     }
@@ -60,46 +103,60 @@ record! {
 
 impl FromNode for MomentDoc {
     fn from_node(node: &Node, desk: &mut Desk) -> Option<Self> {
-        let field = |key: &str, node: &Node| Field {
-            key: key.to_owned(),
-            key_place: node.place,
-            node: node.clone(),
+        let keys = match node.value {
+            Value::Scalar(_) => {
+                let pose = Field { key: "pose".into(), key_place: node.place, node: node.clone() };
+                let group = Node { place: node.place, value: Value::Fields(vec![pose]) };
+                MomentKeys::from_node(&group, desk)?
+            }
+            _ => MomentKeys::from_node(node, desk)?,
         };
-        let named = [field("pose", node)];
-        let fields = match node.value {
-            Value::Scalar(_) => &named[..],
-            _ => read_fields(node, desk, "the name of a pose, or a group of keys")?,
-        };
-        let known: Vec<&str> = MomentKeys::KEYS.iter().chain(&JOINTS).copied().collect();
-        refuse_unknown_keys(fields, &known, "a figure", desk);
-        let mut angles = Angles::default();
-        for field in fields {
-            read_joint(field, &mut angles, desk);
-        }
-        let rest = fields.iter().filter(|field| MomentKeys::KEYS.contains(&field.key.as_str()));
-        let rest = Node { place: node.place, value: Value::Fields(rest.cloned().collect()) };
-        let keys = MomentKeys::from_node(&rest, desk)?;
+        let angles = keys.angles(desk);
         Some(Self { place: node.place, keys, angles })
+    }
+    fn shape() -> Shape {
+        Shape::Either(Box::new(Line::shape()), &MomentKeys::GROUP)
     }
 }
 
-/// Reads the angles under one key.
-fn read_joint(field: &Field, angles: &mut Angles, desk: &mut Desk) {
-    let joints = joints_of(&field.key);
-    if joints.is_empty() {
-        return;
+impl MomentKeys {
+    /// What is said of the joints: of both sides first, so that one side stands over both.
+    fn angles(&self, desk: &mut Desk) -> Angles {
+        let mut angles = Angles::default();
+        for (key, said) in self.joints() {
+            let Some(said) = said else { continue };
+            if let Err((says, way_out)) = read_angles(&joints_of(key), said, &mut angles) {
+                desk.refuse(said.place, says, way_out);
+            }
+        }
+        angles
     }
-    let Some(value) = read_scalar(&field.node, desk, "how it moves, such as “bent 90”") else {
-        return;
-    };
-    let mut said = Angles::default();
-    if let Err((says, way_out)) = read_angles(&joints, value, &mut said) {
-        desk.refuse(field.node.place, says, way_out);
-        return;
+
+    const fn joints(&self) -> [(&'static str, &Option<Placed<Line>>); 21] {
+        [
+            ("trunk", &self.trunk),
+            ("back", &self.back),
+            ("head", &self.head),
+            ("arms", &self.arms),
+            ("elbows", &self.elbows),
+            ("wrists", &self.wrists),
+            ("legs", &self.legs),
+            ("knees", &self.knees),
+            ("feet", &self.feet),
+            ("left_arm", &self.left_arm),
+            ("left_elbow", &self.left_elbow),
+            ("left_wrist", &self.left_wrist),
+            ("left_leg", &self.left_leg),
+            ("left_knee", &self.left_knee),
+            ("left_foot", &self.left_foot),
+            ("right_arm", &self.right_arm),
+            ("right_elbow", &self.right_elbow),
+            ("right_wrist", &self.right_wrist),
+            ("right_leg", &self.right_leg),
+            ("right_knee", &self.right_knee),
+            ("right_foot", &self.right_foot),
+        ]
     }
-    // What is said of one side stands over what is said of both, whichever is written first.
-    let is_of_both = joints.len() == 2;
-    *angles = if is_of_both { said.with(angles) } else { std::mem::take(angles).with(&said) };
 }
 
 impl FromNode for Arrow {
@@ -119,5 +176,8 @@ impl FromNode for Arrow {
         );
         desk.refuse(node.place, format!("“{text}” does not say what moves and where."), way_out);
         None
+    }
+    fn shape() -> Shape {
+        Shape::Text { most: 60 }
     }
 }

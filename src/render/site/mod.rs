@@ -13,6 +13,8 @@ mod feed;
 mod figures;
 mod frame;
 mod front;
+mod home_marks;
+mod home_rules;
 mod html;
 mod learning_data;
 mod offline;
@@ -106,7 +108,8 @@ impl<'p> Site<'p> {
         self.publication.pack.sessions.iter().zip(plans)
     }
 
-    /// The sessions that families see: a retired one is kept in the pack and on the teachers' pages.
+    /// The sessions that families choose from: a retired one keeps its page, with a notice, for who has its
+    /// address.
     fn offered(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
         self.sessions().filter(|(session, _)| !session.is_retired())
     }
@@ -131,28 +134,33 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     if is_top && (publication.wants_below("static/") || publication.wants_below("pictures/")) {
         bundle = assets::gather_assets(publication);
     }
-    if wants("index.html") || wants("static/choose.css") {
+    if wants("index.html") || wants("static/choose.css") || wants(search_index::INDEX) {
         bundle.extend(front::render_front(&site)?);
     }
     if wants("things.html") {
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
     bundle.extend(render_sessions(&site)?);
-    bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
-    let worker = offline::render_worker(&site, &bundle);
-    bundle.insert(offline::WORKER.into(), worker);
+    if wants(feed::FEED) {
+        bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
+    }
+    // It is made from all pages there are: a single one asked for, as `rehearse` does, has no worker.
+    if publication.order.only.is_none() {
+        let worker = offline::render_worker(&site, &bundle);
+        bundle.insert(offline::WORKER.into(), worker);
+    }
     Ok(bundle)
 }
 
 fn render_sessions(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let publication = site.publication;
     let render = |(session, plans): (&Session, &Plans)| {
-        let page = (!session.is_retired()).then(|| session::render_session(site, session, plans));
+        let page = session::render_session(site, session, plans);
         (publication.order.on_session)();
-        page.transpose().map(|page| page.map(|page| (page_path(&session.id), page)))
+        page.map(|page| (page_path(&session.id), page))
     };
     let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
     let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let pages: Result<Vec<_>, RenderFault> = sessions.into_par_iter().map(render).collect();
-    Ok(pages?.into_iter().flatten().collect())
+    Ok(pages?.into_iter().collect())
 }

@@ -4,6 +4,7 @@
 #![allow(clippy::print_stdout, reason = "the answers are this program’s output")]
 
 mod assign;
+mod examples;
 mod figure;
 mod fit;
 mod flight;
@@ -33,6 +34,7 @@ fn main() -> io::Result<()> {
 fn answer(question: &Value) -> Value {
     match question["ask"].as_str() {
         Some("assign") => assign::answer(question),
+        Some("examples") => examples::answer(),
         Some("figure") => figure::answer(question),
         Some("fit") => fit::answer(question),
         Some("flight") => flight::answer(question),
