@@ -53,6 +53,7 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let findings = inspect::inspect_pack(&pack, met_while_reading);
+    let mut findings = inspect::inspect_pack(&pack, met_while_reading);
+    findings.retain(|finding| selection.asks_for(&pack.files.get(finding.place.file).path));
     Ok(Inspected { pack, findings })
 }

@@ -14,9 +14,10 @@ pub use rule::{Check, Notes, Rule};
 use rayon::prelude::*;
 
 use crate::finding::{Finding, sort_findings};
-use crate::pack::{Pack, Session};
+use crate::pack::{Pack, Session, Unit};
 use crate::place::Placed;
 use crate::plan::plan_session;
+use crate::plan::unit::plan_unit;
 
 /// Every finding of a pack: those met while reading, and those of every rule; sorted by place.
 pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
@@ -24,6 +25,9 @@ pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
         pack.sessions.par_iter().map(|session| inspect_session(session, pack)).collect();
     findings.extend(of_sessions.into_iter().flatten());
     inspect_texts(&pack.texts(), pack, &mut findings);
+    for unit in &pack.units {
+        inspect_unit(unit, pack, &mut findings);
+    }
     for rule in rules::ALL {
         if let Check::Pack(check) = rule.check {
             check(pack, &mut Notes::new(rule, &mut findings));
@@ -43,6 +47,16 @@ fn inspect_session(session: &Session, pack: &Pack) -> Vec<Finding> {
     }
     inspect_texts(&session.texts(), pack, &mut findings);
     findings
+}
+
+fn inspect_unit(unit: &Unit, pack: &Pack, findings: &mut Vec<Finding>) {
+    let plan = plan_unit(unit, pack);
+    for rule in rules::ALL {
+        if let Check::Unit(check) = rule.check {
+            check(unit, &plan, pack, &mut Notes::new(rule, findings));
+        }
+    }
+    inspect_texts(&unit.texts(), pack, findings);
 }
 
 fn inspect_texts(texts: &[Placed<&str>], pack: &Pack, findings: &mut Vec<Finding>) {

@@ -5,7 +5,7 @@ use super::node::{Field, Node, Value};
 use crate::finding::Finding;
 use crate::place::{Place, Placed};
 use crate::quantity::{
-    Ages, Angle, Date, Decimal, Duration, Length, Mass, Quantity, Range, Speed, Volume,
+    Ages, Angle, ClockTime, Date, Decimal, Duration, Length, Mass, Quantity, Range, Speed, Volume,
 };
 
 /// Collects the findings of one file.
@@ -121,6 +121,7 @@ macro_rules! quantities_from_nodes {
 quantities_from_nodes!(
     Ages,
     Angle,
+    ClockTime,
     Date,
     Decimal,
     Duration,

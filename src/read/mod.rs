@@ -18,6 +18,7 @@ pub mod part_file;
 pub mod print_choices;
 pub mod session_file;
 pub mod translation;
+pub mod unit_file;
 pub mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -40,6 +41,7 @@ use session_file::SessionDoc;
 use translation::{
     TranslatedDoc, TranslatedPack, read_pack_translation, read_translation, translation_of,
 };
+use unit_file::UnitDoc;
 
 /// A document and the file it stands in.
 #[derive(Clone, Debug)]
@@ -60,6 +62,8 @@ pub struct Documents {
     pub curriculum: Option<Written<CurriculumDoc>>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
+    /// In the order of their paths.
+    pub units: Vec<Written<UnitDoc>>,
     /// Sessions in other languages, in the order of their paths.
     pub translations: Vec<TranslatedDoc>,
     /// What pack.yaml says, in other languages.
@@ -84,6 +88,27 @@ pub enum Selection {
     Only(BTreeSet<String>),
 }
 
+impl Selection {
+    /// Whether a unit is asked for: all sessions are then read, since it is judged by them.
+    fn has_units(&self) -> bool {
+        let is_of_units = |path: &String| path == "units" || is_unit(path);
+        matches!(self, Self::Only(paths) if paths.iter().any(is_of_units))
+    }
+
+    /// Whether what was found in the file at a path is to be told.
+    pub fn asks_for(&self, path: &str) -> bool {
+        match self {
+            Self::Only(paths) if self.has_units() => is_shared(path) || stands_in(path, paths),
+            _ => true,
+        }
+    }
+}
+
+/// Whether a file is a unit of work.
+fn is_unit(path: &str) -> bool {
+    path.starts_with("units/")
+}
+
 /// Fonts of the large scripts are the largest files of a look.
 const LARGEST_LOOK: u64 = 16 * 1024 * 1024;
 
@@ -104,6 +129,7 @@ pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents
         equipment: None,
         curriculum: None,
         sessions: Vec::new(),
+        units: Vec::new(),
         translations: Vec::new(),
         pack_translations: Vec::new(),
         translation_slips: Vec::new(),
@@ -151,6 +177,7 @@ enum Outcome {
     Equipment(Option<EquipmentDoc>),
     Curriculum(Option<CurriculumDoc>),
     Session(Option<Box<SessionDoc>>),
+    Unit(Option<Box<UnitDoc>>),
     /// It is laid over its original when that has been read.
     Translation(Box<Node>),
     Nothing,
@@ -164,7 +191,10 @@ fn read_yaml_files(
 ) {
     let is_asked = |path: &str| match selection {
         Selection::All => true,
-        Selection::Only(paths) => is_shared(path) || stands_in(path, paths),
+        // A unit is judged by its sessions, which may be anywhere.
+        Selection::Only(paths) => {
+            is_shared(path) || selection.has_units() || stands_in(path, paths)
+        }
     };
     let wanted: Vec<(FileId, &Entry)> = entries
         .iter()
@@ -197,7 +227,8 @@ fn read_yaml_files(
             Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
             Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
-            Outcome::Session(None) | Outcome::Nothing => {}
+            Outcome::Unit(Some(doc)) => documents.units.push(Written { file, doc: *doc }),
+            Outcome::Session(None) | Outcome::Unit(None) | Outcome::Nothing => {}
         }
     }
     lay_translations(translations, &trees, documents);
@@ -230,7 +261,7 @@ fn lay_translations(
 
 /// The original of a translation, where it is in the pack.
 fn original_of(path: &str, paths: &BTreeSet<String>) -> Option<String> {
-    let (original, _) = translation_of(path)?;
+    let (original, _) = translation_of(path).filter(|_| !is_unit(path))?;
     paths.contains(&original).then_some(original)
 }
 
@@ -261,6 +292,7 @@ fn read_one(source: &dyn Source, file: FileId, entry: &Entry, documents: &Docume
         "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
         "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
+        path if is_unit(path) => Outcome::Unit(UnitDoc::from_node(&tree, &mut desk).map(Box::new)),
         _ => Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new)),
     };
     (text, outcome, desk.findings, Some(tree))

@@ -91,8 +91,20 @@ record! {
         source: Option<Placed<Line>>,
         /// Its licence.
         licence: Option<Placed<Line>>,
+        /// The school’s year groups, so that coverage is told by them.
+        year_groups: Vec<YearGroupDoc>,
         /// Its statements.
         statements: Vec<StatementDoc>,
+    }
+}
+
+record! {
+    /// A year group.
+    pub struct YearGroupDoc = "a year group" {
+        /// What it is called.
+        name: Placed<Line>,
+        /// The ages of its children over the school year.
+        ages: Placed<Ages>,
     }
 }
 

@@ -28,6 +28,8 @@ record! {
         credit: Option<Placed<Line>>,
         /// Codes of the department's curriculum list.
         curriculum: Vec<Placed<Line>>,
+        /// The sessions whose skills it builds on, by their addresses: athletics/brook-leap.
+        builds_on: Vec<Placed<Line>>,
         /// Learning objectives, for the teacher.
         objectives: Vec<Placed<Line>>,
         /// Success criteria, for the child, beginning with “I”.

@@ -16,6 +16,7 @@ pub mod progress;
 pub mod quantities;
 mod sheet;
 pub mod site;
+pub mod unit;
 
 use std::collections::BTreeMap;
 use std::fmt;
