@@ -738,3 +738,14 @@ coverage-key = “Gap”: a statement that no session meets for a year group it 
 coverage-csv = The matrix as a table (CSV)
 coverage-no-gap = Every statement is met for every year group it is for.
 coverage-not-for = not for this group
+## Pages: teachers
+
+teachers-session = Session
+# moderate and vigorous effort, as a share of the slot
+teachers-active-short = Moderate and vigorous
+# a figure of how hard the words are (Flesch–Kincaid)
+teachers-grade = Reading grade
+teachers-matrix = Equipment matrix
+teachers-matrix-how = How many of each thing a session asks for at once; in brackets where it can be done without.
+teachers-matrix-most = Most at once
+teachers-family-page = The family’s page
