@@ -23,6 +23,7 @@ use std::fmt;
 use std::sync::Arc;
 
 use crate::pack::{Pack, SessionId};
+use crate::plan::unit::{UnitPlan, plan_unit};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
 use house::House;
@@ -39,6 +40,8 @@ pub struct Publication<'p> {
     pub plans: Vec<Plans>,
     pub gathering: GatherPlan,
     pub gather_set: GatherSet,
+    /// The plan of each unit, in the order of `pack.units`.
+    pub units: Vec<UnitPlan>,
     pub words: Arc<Words>,
     pub house: House<'p>,
     /// Every language that the pack is published in, its own first.
@@ -88,6 +91,7 @@ impl<'p> Publication<'p> {
             plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
             gathering: plan_gathering(pack),
             gather_set: plan_gather_set(pack),
+            units: pack.units.iter().map(|unit| plan_unit(unit, pack)).collect(),
             words: Arc::new(house.words(&pack.language)?),
             house,
             editions,

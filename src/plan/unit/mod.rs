@@ -11,7 +11,7 @@ mod slots;
 mod zone;
 
 pub use cover::{Candidate, CoverChoice, MOST_STATEMENTS, plan_cover};
-pub use days::{PlannedDay, UnitWeek, is_vigorous};
+pub use days::{BackAgain, PlannedDay, UnitWeek, is_vigorous};
 pub use fill::{CoverPlan, Picked, plan_fill};
 pub use order::{MOST_OPEN, Order, OrderCost, OrderItem, OrderPlace, plan_order};
 pub use returns::{Meeting, Return, plan_returns};

@@ -29,6 +29,7 @@ mod progress;
 mod record;
 mod record_class;
 mod record_week;
+mod remember;
 mod review;
 mod scale;
 mod scan;
@@ -41,6 +42,8 @@ mod structure;
 mod table;
 mod table_row;
 mod tagged;
+mod term_poster;
+mod unit_sheets;
 mod writer;
 
 pub use progress::render_progress_sheets;
@@ -50,6 +53,7 @@ use rayon::prelude::*;
 use super::house::House;
 use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
 use crate::pack::{Pack, SessionId};
+use crate::prose::plain_line;
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
 use crate::words::Words;
@@ -118,6 +122,14 @@ impl Press {
             let sheet = render_gather(&mut printer, publication);
             bundle.insert(sheet.path.clone(), sheet.bytes);
             ink.insert(sheet.path, sheet.ink);
+        }
+        if !publication.units.is_empty() {
+            let air = Air::of(publication.pack.printing.spacing);
+            let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
+            for sheet in unit_sheets::render_unit_sheets(&mut printer, publication) {
+                bundle.insert(sheet.path.clone(), sheet.bytes);
+                ink.insert(sheet.path, sheet.ink);
+            }
         }
         (bundle, ink)
     }
@@ -202,8 +214,11 @@ struct Printed {
 /// The one sheet that is for the whole pack.
 fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Printed {
     let Publication { pack, gather_set, words, .. } = publication;
-    let pages =
-        turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), &pack.language);
+    let title = plain_line(&pack.title);
+    let pages = turned(
+        gather::lay_gather(&mut press.shaper, pack, &title, gather_set, words),
+        &pack.language,
+    );
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),

@@ -10,6 +10,7 @@ use super::facts::{Facts, facts_of};
 use super::frame::{Frame, frame_of_page};
 use super::html::{Html, Scribe};
 use super::timeline::draw_skyline;
+use super::units::{UnitLink, unit_links};
 use crate::pack::Session;
 use crate::plan::Plans;
 use crate::prose::plain_line;
@@ -20,6 +21,7 @@ use crate::render::{Bundle, RenderFault, Sheet, page_path};
 struct FrontPage {
     frame: Frame,
     welcome: Option<Html>,
+    units: Vec<UnitLink>,
     choices: Choices,
     entries: Vec<Entry>,
 }
@@ -56,6 +58,7 @@ pub(super) fn render_front(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let page = FrontPage {
         frame: frame_of_page(site, "front", &title, &site.words.say("front-about")),
         welcome,
+        units: unit_links(site),
         entries: entries_of(site, &chooser),
         choices: chooser.choices.clone(),
     };

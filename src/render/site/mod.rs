@@ -7,6 +7,7 @@
 mod assets;
 mod choices;
 mod class;
+mod coverage;
 mod equipment_matrix;
 mod facts;
 mod frame;
@@ -26,6 +27,8 @@ mod teachers;
 mod templates;
 mod things;
 mod timeline;
+mod unit_teachers;
+mod units;
 
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
@@ -111,6 +114,7 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     let mut bundle = if is_top { assets::gather_assets(publication) } else { Bundle::new() };
     bundle.extend(front::render_front(&site)?);
     bundle.insert("things.html".into(), things::render_things(&site)?);
+    bundle.extend(units::render_units(&site)?);
     bundle.extend(render_sessions(&site)?);
     Ok(bundle)
 }

@@ -39,6 +39,7 @@ fn with_publication(pack: &Pack, render: impl Fn(&Publication<'_>) -> Bundle) ->
         plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
         gathering: plan_gathering(pack),
         gather_set: plan_gather_set(pack),
+        units: pack.units.iter().map(|unit| crate::plan::unit::plan_unit(unit, pack)).collect(),
         words: house.words(&pack.language).unwrap().into(),
         house,
         editions: editions.to_vec(),

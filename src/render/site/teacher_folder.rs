@@ -5,7 +5,7 @@ use rayon::prelude::*;
 
 use super::assets::gather_assets;
 use super::picture::encoded_path;
-use super::{Site, rules, teachers};
+use super::{Site, coverage, rules, teachers, unit_teachers};
 use crate::render::{Bundle, Publication, RenderFault};
 
 /// Renders the folder; `families` leads from it to the families’ pages: `../published/`.
@@ -23,6 +23,8 @@ pub fn render_teacher_pages(
     bundle.retain(|path, _| path.starts_with("static/") && !path.ends_with(".js"));
     bundle.insert("index.html".into(), teachers::render_teachers(&site)?);
     bundle.insert("rules.html".into(), rules::render_rules(&site)?);
+    bundle.extend(coverage::render_coverage(&site)?);
+    bundle.extend(unit_teachers::render_unit_teachers(&site)?);
     let sessions: Vec<_> = site.sessions().collect();
     let lessons: Result<Vec<_>, RenderFault> = sessions
         .into_par_iter()

@@ -66,7 +66,10 @@ fn add_event(
 ) {
     let changed = unit.changed.as_ref().unwrap_or(&unit.starts).value;
     let sequence = unit.changed.as_ref().map_or(0, |changed| changed.value.day_number().max(0));
-    let name = unit.time_zone.as_ref().map_or_else(|| "DTSTART".to_owned(), |zone| format!("DTSTART;TZID={zone}"));
+    let name = unit
+        .time_zone
+        .as_ref()
+        .map_or_else(|| "DTSTART".to_owned(), |zone| format!("DTSTART;TZID={zone}"));
     lines.add("BEGIN", "VEVENT");
     lines.add_text("UID", &uid(publication, unit, day, session));
     lines.add("DTSTAMP", &format!("{}T000000Z", digits(changed)));
@@ -99,8 +102,12 @@ fn uid(publication: &Publication<'_>, unit: &Unit, day: &PlannedDay, session: &S
 fn description(publication: &Publication<'_>, day: &PlannedDay, session: &Session) -> String {
     let words = &publication.words;
     let mut said = vec![session.slot.say(words)];
-    let needs: Vec<String> =
-        session.needs.iter().filter(|need| !need.optional).map(|need| plain_line(&need.counted())).collect();
+    let needs: Vec<String> = session
+        .needs
+        .iter()
+        .filter(|need| !need.optional)
+        .map(|need| plain_line(&need.counted()))
+        .collect();
     if !needs.is_empty() {
         let needs = needs.join(", ");
         said.push(words.say_with("unit-things", &[("things", Filling::Text(&needs))]));

@@ -9,8 +9,10 @@ use crate::words::Words;
 
 /// Writes the matrix.
 pub fn write_coverage(pack: &Pack, plan: &CoveragePlan, words: &Words) -> Vec<u8> {
-    let mut head: Vec<String> =
-        ["code", "statement", "ages", "sessions", "note"].iter().map(|name| (*name).to_owned()).collect();
+    let mut head: Vec<String> = ["code", "statement", "ages", "sessions", "note"]
+        .iter()
+        .map(|name| (*name).to_owned())
+        .collect();
     head.extend(plan.sessions.iter().map(|at| pack.sessions[*at].id.to_string()));
     head.extend(plan.groups.iter().map(|group| plain_line(&group.name)));
     let said = pack.curriculum.iter().flat_map(|curriculum| curriculum.statements.values());
@@ -29,7 +31,8 @@ pub fn write_coverage(pack: &Pack, plan: &CoveragePlan, words: &Words) -> Vec<u8
         ];
         let meets = |at: &usize| if statement.sessions.contains(at) { "1" } else { "" };
         row.extend(plan.sessions.iter().map(|at| meets(at).to_owned()));
-        let count = |count: &Option<usize>| count.map(|count| count.to_string()).unwrap_or_default();
+        let count =
+            |count: &Option<usize>| count.map(|count| count.to_string()).unwrap_or_default();
         row.extend(statement.by_group.iter().map(count));
         row
     });

@@ -1,8 +1,8 @@
 //! Dates, weeks and questions of a unit in the words of a language.
 
 use crate::pack::{Pack, Unit};
-use crate::plan::unit::{BackAgain, PlannedDay, UnitPlan, UnitWeek};
 use crate::plan::ACTIVE_A_DAY;
+use crate::plan::unit::{BackAgain, PlannedDay, UnitPlan, UnitWeek};
 use crate::prose::{plain_line, plain_words};
 use crate::quantity::Date;
 use crate::read::words::Weekday;
@@ -20,7 +20,8 @@ pub struct UnitWords {
 
 impl UnitWords {
     pub fn of(unit: &Unit, plan: &UnitPlan, words: &Words) -> Self {
-        let days = unit.days.iter().map(|day| format!("{} {}", day_name(day.day.value, words), day.at));
+        let days =
+            unit.days.iter().map(|day| format!("{} {}", day_name(day.day.value, words), day.at));
         let ends = plan.days.first().zip(plan.days.last());
         let dates = ends.map(|(first, last)| span_words(first.slot.date, last.slot.date, words));
         Self {
@@ -37,16 +38,24 @@ fn day_name(day: Weekday, words: &Words) -> String {
 
 /// “Monday 11 January”
 pub fn date_words(date: Date, words: &Words) -> String {
-    let Some(day) = Weekday::after_monday(date.days_after_monday()) else { return date_short(date, words) };
+    let Some(day) = Weekday::after_monday(date.days_after_monday()) else {
+        return date_short(date, words);
+    };
     let (weekday, day) = (day_name(day, words), date_short(date, words));
-    words.say_with("date-with-weekday", &[("weekday", Filling::Text(&weekday)), ("date", Filling::Text(&day))])
+    words.say_with(
+        "date-with-weekday",
+        &[("weekday", Filling::Text(&weekday)), ("date", Filling::Text(&day))],
+    )
 }
 
 /// “11 January”
 pub fn date_short(date: Date, words: &Words) -> String {
     let month = words.say(&format!("month-{}", date.month()));
     let day = date.day_of_month().to_string();
-    words.say_with("date-day-month", &[("day", Filling::Text(&day)), ("month", Filling::Text(&month))])
+    words.say_with(
+        "date-day-month",
+        &[("day", Filling::Text(&day)), ("month", Filling::Text(&month))],
+    )
 }
 
 /// “11 January – 18 February 2027”
@@ -54,7 +63,10 @@ pub fn span_words(first: Date, last: Date, words: &Words) -> String {
     let year = |date: Date| {
         let year = date.year().to_string();
         let day = date_short(date, words);
-        words.say_with("date-with-year", &[("date", Filling::Text(&day)), ("year", Filling::Text(&year))])
+        words.say_with(
+            "date-with-year",
+            &[("date", Filling::Text(&day)), ("year", Filling::Text(&year))],
+        )
     };
     match (first == last, first.year() == last.year()) {
         (true, _) => year(last),

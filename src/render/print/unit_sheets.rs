@@ -1,0 +1,53 @@
+//! The sheets of a unit: the poster of the term, the questions that come back, what to gather once.
+
+use super::gather::lay_gather;
+use super::page::Page;
+use super::remember::lay_remember;
+use super::term_poster::{TermPoster, lay_term_poster};
+use super::writer::About;
+use super::{NO_DATE, Printed, Printer, turned};
+use crate::prose::plain_line;
+use crate::render::Publication;
+use crate::render::unit::{unit_gather, unit_poster, unit_remember};
+
+/// Renders the sheets of every unit that has days.
+pub fn render_unit_sheets(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<Printed> {
+    let Publication { pack, words, .. } = publication;
+    let mut printed = Vec::new();
+    for (unit, plan) in pack.units.iter().zip(&publication.units) {
+        if plan.days.is_empty() {
+            continue;
+        }
+        press.shaper.begin_session();
+        let poster = TermPoster { pack, words, unit, plan };
+        let title = plain_line(&unit.title);
+        let sheets: [(String, &str, Vec<Page>); 3] = [
+            (unit_poster(unit), "unit-poster", lay_term_poster(&mut press.shaper, &poster)),
+            (unit_remember(unit), "unit-remember-sheet", lay_remember(&mut press.shaper, &poster)),
+            (
+                unit_gather(unit),
+                "unit-gather-sheet",
+                lay_gather(&mut press.shaper, pack, &title, &plan.gather, words),
+            ),
+        ];
+        for (path, key, pages) in sheets {
+            let is_empty = key == "unit-gather-sheet" && plan.gather.things.is_empty();
+            if pages.is_empty() || is_empty {
+                continue;
+            }
+            let about = About {
+                title: format!("{title} – {}", words.say(key)),
+                author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+                language: pack.language.value.clone(),
+                date: unit.changed.as_ref().map_or_else(
+                    || NO_DATE.to_owned(),
+                    |changed| changed.to_string().replace('-', ""),
+                ),
+                is_folded: false,
+            };
+            let pages = turned(pages, &pack.language);
+            printed.push(press.print(path, &pages, &about, pack));
+        }
+    }
+    printed
+}
