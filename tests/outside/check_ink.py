@@ -102,7 +102,7 @@ def check(tally):
 
 def single_packs(room):
     """Each demo session in a pack of its own with the shared files."""
-    for path in sorted(DEMO.rglob("*/*.yaml")):
+    for path in sorted(path for path in DEMO.rglob("*/*.yaml") if path.parent.name != "units"):
         pack = room / path.stem
         pack.mkdir(parents=True)
         for file in (DEMO / "pack.yaml", DEMO / "equipment.yaml", DEMO / "curriculum.yaml", path):

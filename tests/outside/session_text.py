@@ -29,7 +29,7 @@ def session_files(pack):
     files = [
         path
         for path in pack.rglob("*.yaml")
-        if path.relative_to(pack).as_posix() not in SHARED and not TRANSLATION.search(path.name)
+        if path.relative_to(pack).as_posix() not in SHARED and path.parent != pack / "units" and not TRANSLATION.search(path.name)
     ]
     return {path.relative_to(pack).with_suffix("").as_posix(): path for path in sorted(files)}
 

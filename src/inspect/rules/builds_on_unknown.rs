@@ -6,7 +6,7 @@ use crate::read::nearest;
 
 pub const RULE: Rule = Rule {
     code: "builds-on-unknown",
-    severity: Severity::Problem,
+    severity: Severity::Warning,
     asks: "A session builds on sessions that are in the pack.",
     why: "Units put a skill after its ground. A ground that is not there can’t come first.",
     source: "",

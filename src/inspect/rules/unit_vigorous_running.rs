@@ -8,19 +8,19 @@ pub const RULE: Rule = Rule {
     severity: Severity::Advice,
     asks: "No vigorous day follows directly on another.",
     why: "Muscles and bones that are still growing want a day between hard ones, and a child who is \
-          still tired learns less. A day is counted as vigorous where a third of its session or more \
-          is vigorous work.",
-    source: "Common practice; the third is our own choice",
+          still tired learns less. A day is counted as vigorous where a fifth of its session or more is \
+          vigorous work, rests left out.",
+    source: "Common practice; the fifth is our own choice",
     bad: "\
 warm_up:
   title: Stone and stream
-  time: {explain: 30 s, work: 40 s, rest: 20 s, rounds: 10, recover: 10 s}
+  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 8, recover: 30 s}
   effort: vigorous
   movements: [running, hopping]
   how: Run on the spot until you hear “stone”, then stand still on one foot. Jog round both markers.
   easier: Put your other toes on the floor.
   harder: Close one eye.
-minutes: 24 min 50 s
+minutes: 24
 # whole file: units/example.yaml
 title: Example unit
 starts: 2027-01-11
@@ -33,13 +33,13 @@ sessions:
     good: "\
 warm_up:
   title: Stone and stream
-  time: {explain: 30 s, work: 40 s, rest: 20 s, rounds: 10, recover: 10 s}
+  time: {explain: 30 s, work: 30 s, rest: 30 s, rounds: 8, recover: 30 s}
   effort: vigorous
   movements: [running, hopping]
   how: Run on the spot until you hear “stone”, then stand still on one foot. Jog round both markers.
   easier: Put your other toes on the floor.
   harder: Close one eye.
-minutes: 24 min 50 s
+minutes: 24
 # whole file: units/example.yaml
 title: Example unit
 starts: 2027-01-11

@@ -53,9 +53,10 @@ pub struct UnitWeek {
     pub vigorous_days: u32,
 }
 
-/// A session counts as vigorous where a third of its slot or more is vigorous work: our own choice.
+/// A session counts as vigorous where a fifth of its slot or more is vigorous work, rests left out: our own
+/// choice. With as much rest as work that is two fifths of the slot in hard rounds.
 pub fn is_vigorous(session: &Session, effort: &EffortPlan) -> bool {
-    !effort.vigorous.is_zero() && effort.vigorous.seconds() * 3 >= session.slot.seconds()
+    !effort.vigorous.is_zero() && effort.vigorous.seconds() * 5 >= session.slot.seconds()
 }
 
 /// Items with their slots, in the order of time.
@@ -162,6 +163,7 @@ fn order_items(seated: &[usize], items: &[Item], pack: &Pack) -> Vec<OrderItem> 
             (!places.is_empty() && ground != items[*at].session).then_some(places)
         });
         all.push(OrderItem {
+            session: items[*at].session,
             is_vigorous: is_vigorous(session, &effort),
             things,
             active: effort.active().seconds(),

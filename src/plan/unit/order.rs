@@ -2,8 +2,9 @@
 //!
 //! Places stand in the order of time, each with its day; some hold a session already. The others are filled so
 //! that, in this order of weight: the fewest sessions come before their ground; the fewest vigorous days follow
-//! one on the other; the fewest things are got out and put back from one session to the next; and the least
-//! active time falls away from one session to the next, so that effort builds up. Of several best orders the one
+//! one on the other; the fewest sessions are done twice in a row, since practice that is spread out lasts longer
+//! (Cepeda and others 2006); the fewest things are got out and put back from one session to the next; and the
+//! least active time falls away from one session to the next, so that effort builds up. Of several best orders the one
 //! nearest the teacher’s list counts: the first place holds the earliest possible of the list, then the second.
 //!
 //! Exact, by dynamic programming over which sessions are placed and which was last (Held and Karp 1962).
@@ -17,6 +18,8 @@ pub const MOST_OPEN: usize = 13;
 /// A session to be placed.
 #[derive(Clone, Debug, Default)]
 pub struct OrderItem {
+    /// Which session it is, by a number of the caller’s.
+    pub session: usize,
     pub is_vigorous: bool,
     /// Things it needs, by numbers of the caller’s.
     pub things: BTreeSet<usize>,
@@ -43,6 +46,8 @@ pub struct OrderCost {
     pub grounds_later: u32,
     /// Vigorous days that follow directly on another.
     pub vigorous_running: u32,
+    /// Sessions that are followed by themselves.
+    pub same_running: u32,
     /// Things got out or put back between one session and the next.
     pub things_changed: u32,
     /// Seconds of active time that fall away from one session to the next, added up.
@@ -55,6 +60,7 @@ impl Add for OrderCost {
         Self {
             grounds_later: self.grounds_later + other.grounds_later,
             vigorous_running: self.vigorous_running + other.vigorous_running,
+            same_running: self.same_running + other.same_running,
             things_changed: self.things_changed + other.things_changed,
             active_lost: self.active_lost.saturating_add(other.active_lost),
         }
@@ -201,6 +207,7 @@ impl<'p> Search<'p> {
         OrderCost {
             grounds_later,
             vigorous_running: u32::from(is_next_day && earlier.is_vigorous && here.is_vigorous),
+            same_running: u32::from(earlier.session == here.session),
             things_changed: u32::try_from(changed).unwrap_or(u32::MAX),
             active_lost: earlier.active.saturating_sub(here.active),
         }
@@ -212,7 +219,13 @@ mod tests {
     use super::*;
 
     fn item(things: &[usize], active: u32) -> OrderItem {
-        OrderItem { things: things.iter().copied().collect(), active, ..OrderItem::default() }
+        let session = things.len() * 1000 + active as usize;
+        OrderItem {
+            session,
+            things: things.iter().copied().collect(),
+            active,
+            ..OrderItem::default()
+        }
     }
 
     #[test]

@@ -13,8 +13,10 @@
 //!
 //! Sources: recall that is spread out lasts longer than recall in one go (Cepeda, Pashler, Vul, Wixted and
 //! Rohrer 2006, Psychological Bulletin 132, 354–380: a review of 317 experiments); the longer something is to be
-//! kept, the longer the best gap, in the order of a tenth to a fifth of that time (Cepeda, Vul, Rohrer, Wixted and
-//! Pashler 2008, Psychological Science 19, 1095–1102); first soon, then at growing gaps (Landauer and Bjork 1978).
+//! kept, the longer the best gap (Cepeda, Vul, Rohrer, Wixted and Pashler 2008, Psychological Science 19,
+//! 1095–1102); over weeks, growing gaps bring as much in the end as equal ones, and children know more all the
+//! while (Kang, Lindsey, Mozer and Pashler 2014, Psychonomic Bulletin & Review, doi 10.3758/s13423-014-0636-z);
+//! growing gaps were first shown by Landauer and Bjork (1978). Volumes, pages and years but the last are from memory.
 //! The figures 3 days, twice as long each time and 3 questions a day are our own choice, after common practice
 //! with boxes of cards (Leitner 1972).
 

@@ -163,6 +163,7 @@ fn show_order(site: &Site<'_>, plan: &UnitPlan) -> String {
     let figures = [
         ("grounds", Filling::Count(plan.order.grounds_later)),
         ("vigorous", Filling::Count(plan.order.vigorous_running)),
+        ("same", Filling::Count(plan.order.same_running)),
         ("things", Filling::Count(plan.order.things_changed)),
         ("lost", Filling::Text(&lost)),
     ];
