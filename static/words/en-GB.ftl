@@ -691,6 +691,7 @@ month-10 = October
 month-11 = November
 month-12 = December
 
+unit-together = Units and coverage
 unit-teachers-lead = How this unit is put together, and why.
 unit-plan = Plan
 unit-session = Session

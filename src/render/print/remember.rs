@@ -12,6 +12,9 @@ use crate::prose::Run;
 use crate::render::unit::{UnitWords, date_words, question_of};
 use crate::words::Filling;
 
+/// The questions of a day stay together up to so many: more would leave columns empty.
+const MOST_TOGETHER: usize = 4;
+
 /// Questions, then answers from the top of a new page; nothing where no question comes back.
 pub fn lay_remember(shaper: &mut Shaper<'_>, unit: &TermPoster<'_>) -> Vec<Page> {
     if unit.plan.days.iter().all(|day| day.remember.is_empty()) {
@@ -53,6 +56,7 @@ fn lay_days(
 ) -> Vec<Strip> {
     let mut column = Column::new(shaper, width);
     for day in unit.plan.days.iter().filter(|day| !day.remember.is_empty()) {
+        let first = column.strips.len();
         column.gap(16.0);
         column.label(&date_words(day.slot.date, unit.words), Type::HEADING);
         for back in &day.remember {
@@ -71,6 +75,18 @@ fn lay_days(
                 column.words(&one(from), Type::SMALL, Seat { indent: 10.0, has_bar: true });
             }
         }
+        if day.remember.len() <= MOST_TOGETHER {
+            keep_together(&mut column.strips[first..]);
+        }
     }
     column.strips
+}
+
+/// Every strip but the last keeps the next.
+fn keep_together(strips: &mut [Strip]) {
+    if let Some((_, others)) = strips.split_last_mut() {
+        for strip in others {
+            strip.keeps_next = true;
+        }
+    }
 }

@@ -1,5 +1,5 @@
-//! The poster of a term: a row a week, a column a day, every session with its date and a box to tick, as large
-//! as the sheet holds so that it is read at arm’s length.
+//! The poster of a term: a row a week, a column a day, every session with its date, a box to tick and its things,
+//! as large as the sheet holds so that it is read at arm’s length.
 
 use super::page::{Item, Key, Page, Role};
 use super::scale::{SMALLEST, Type};
@@ -8,15 +8,18 @@ use super::sheet_page::{SheetHead, first_room, inner_width, lay_columns, lay_hea
 use super::sheets::{Letterhead, one};
 use super::strip::{Column, Seat, Strip, placed};
 use crate::pack::{Pack, Unit, UnitDay};
-use crate::plan::unit::{PlannedDay, UnitPlan};
+use crate::plan::unit::{PlannedDay, Slot, UnitPlan};
 use crate::prose::{Run, plain_line};
 use crate::quantity::Date;
 use crate::render::unit::{UnitWords, date_short, span_words, week_title};
-use crate::words::Words;
+use crate::words::{Filling, Words};
 
 /// Titles are set in sizes from this one down to the smallest there is.
-const LARGEST: u8 = 22;
+const LARGEST: u8 = 30;
 const SMALLEST_POINT: u8 = 11;
+
+/// Below this size of the titles the things are left out, so that the titles can be larger.
+const LEAST_WITH_THINGS: u8 = 15;
 
 /// The column of the weeks.
 const WEEKS: f32 = 64.0;
@@ -35,10 +38,27 @@ pub struct TermPoster<'p> {
     pub plan: &'p UnitPlan,
 }
 
+/// How the rows are set.
+#[derive(Clone, Copy, Debug)]
+struct Look {
+    /// Of the titles.
+    size: f32,
+    /// Whether each session tells its things.
+    has_things: bool,
+    /// Each week is so much taller than it must be.
+    grow: f32,
+}
+
 /// A row: a week, or days without school.
 enum Row<'p> {
-    Week { title: String, cells: Vec<Vec<&'p PlannedDay>> },
+    Week { title: String, cells: Vec<Cell<'p>> },
     NoSchool(String),
+}
+
+/// A day of a week: its sessions, or why there are none.
+struct Cell<'p> {
+    days: Vec<&'p PlannedDay>,
+    none: Option<(Date, String)>,
 }
 
 /// Lays out the poster: of the sizes tried in turn the first that fits one sheet; else several sheets.
@@ -48,23 +68,26 @@ pub fn lay_term_poster(shaper: &mut Shaper<'_>, poster: &TermPoster<'_>) -> Vec<
     let kind = poster.words.say("unit-poster");
     let (items, height) = lay_head(shaper, &sheet, &kind, &said.title);
     let head = SheetHead { items, height: height + 2.0 };
-    let lead = format!("{} {}", said.dates, poster.words.say("unit-tick"));
+    let lead = format!("{} · {}", said.dates, poster.words.say("unit-tick"));
     let rows = rows_of(poster);
     let room = first_room(&sheet, head.height) - 4.0;
     let mut strips = Vec::new();
-    for size in (SMALLEST_POINT..=LARGEST).rev() {
-        let size = f32::from(size);
+    let with_things = (LEAST_WITH_THINGS..=LARGEST).rev().map(|size| (f32::from(size), true));
+    let without = (SMALLEST_POINT..=LARGEST).rev().map(|size| (f32::from(size), false));
+    for (size, has_things) in with_things.chain(without) {
         let is_last = size <= SMALLEST;
         if !is_last && !fits_words(shaper, poster, size, inner_width(&sheet)) {
             continue;
         }
-        strips = lay_rows(shaper, &sheet, poster, &rows, (size, 0.0), &lead);
+        let look = Look { size, has_things, grow: 0.0 };
+        strips = lay_rows(shaper, &sheet, poster, &rows, look, &lead);
         let used = height_of(&strips);
         if used <= room {
             let weeks = rows.iter().filter(|row| matches!(row, Row::Week { .. })).count();
             #[allow(clippy::cast_precision_loss, reason = "a unit has sixty weeks at most")]
             let spare = (room - used) / weeks.max(1) as f32;
-            strips = lay_rows(shaper, &sheet, poster, &rows, (size, spare), &lead);
+            let look = Look { grow: spare.min(TALLEST), ..look };
+            strips = lay_rows(shaper, &sheet, poster, &rows, look, &lead);
             break;
         }
     }
@@ -88,18 +111,24 @@ fn rows_of<'p>(poster: &TermPoster<'p>) -> Vec<Row<'p>> {
             rows.extend(holidays_between(poster, from, to));
         }
         last = monday.map(|monday| monday.plus_days(7));
-        let of_column = |column: &UnitDay| {
-            let is_here = |day: &&PlannedDay| {
-                day.slot.week == number
-                    && day.slot.day == column.day.value
-                    && day.slot.at == column.at
-            };
-            plan.days.iter().filter(is_here).collect()
-        };
+        let of_column = |column: &UnitDay| cell_of(poster, number, column);
         let cells = unit.days.iter().map(of_column).collect();
         rows.push(Row::Week { title: week_title(number, words), cells });
     }
     rows
+}
+
+fn cell_of<'p>(poster: &TermPoster<'p>, week: u32, column: &UnitDay) -> Cell<'p> {
+    let is_here =
+        |slot: &Slot| slot.week == week && slot.day == column.day.value && slot.at == column.at;
+    let days: Vec<&PlannedDay> = poster.plan.days.iter().filter(|day| is_here(&day.slot)).collect();
+    let out = poster.plan.slots.iter().find(|slot| is_here(slot) && slot.is_out);
+    let off = out.and_then(|slot| Some((slot.date, poster.unit.no_school_on(slot.date)?)));
+    let none = off.filter(|_| days.is_empty()).map(|(date, off)| {
+        let plain = poster.words.say("unit-none-plain");
+        (date, off.what.as_ref().map_or(plain, |what| plain_line(what)))
+    });
+    Cell { days, none }
 }
 
 /// Whole weeks without school between two that are taught.
@@ -142,7 +171,7 @@ fn lay_rows(
     sheet: &Letterhead<'_>,
     poster: &TermPoster<'_>,
     rows: &[Row<'_>],
-    (size, spare): (f32, f32),
+    look: Look,
     lead: &str,
 ) -> Vec<Strip> {
     let mut column = Column::new(shaper, inner_width(sheet));
@@ -153,8 +182,7 @@ fn lay_rows(
     for row in rows {
         match row {
             Row::Week { title, cells } => {
-                let grow = spare.min(TALLEST);
-                lay_week(&mut column, poster, (title, cells), (size, grow), table);
+                lay_week(&mut column, poster, (title, cells), look, table);
             }
             Row::NoSchool(what) => lay_no_school(&mut column, what, poster.unit.days.len(), table),
         }
@@ -203,29 +231,38 @@ fn push_row(
 fn lay_week(
     column: &mut Column<'_, '_>,
     poster: &TermPoster<'_>,
-    (title, cells): (&str, &[Vec<&PlannedDay>]),
-    (size, grow): (f32, f32),
+    (title, cells): (&str, &[Cell<'_>]),
+    look: Look,
     table: Key,
 ) {
     let wide = cell_width(poster, column.width);
     let (words, mut tall) = words_at(column, (title, Type::HEADING), (0.0, PAD), WEEKS - 4.0);
     let mut row = vec![Item::group(Role::RowHead, column.shaper.next_key(), words)];
     let mut drawn = Vec::new();
-    for (at, days) in cells.iter().enumerate() {
+    for (at, cell) in cells.iter().enumerate() {
         #[allow(clippy::cast_precision_loss, reason = "a week has a few days")]
         let left = WEEKS + wide * at as f32;
         let mut words = Vec::new();
         let mut y = PAD;
-        for day in days {
-            let (own, boxes, below) = lay_day(column, poster, day, (left, y), (size, wide));
+        for day in &cell.days {
+            let (own, tick, below) = lay_day(column, poster, day, (left, y), (look, wide));
             words.extend(own);
-            drawn.extend(boxes);
+            drawn.push(tick);
             y = below;
+        }
+        if let Some((date, what)) = &cell.none {
+            let date = date_short(*date, poster.words);
+            for text in [date.as_str(), what] {
+                let at = (left + PAD, y);
+                let (own, below) = words_at(column, (text, Type::body(12.0)), at, wide - 2.0 * PAD);
+                words.extend(own);
+                y = below;
+            }
         }
         tall = tall.max(y);
         row.push(Item::group(Role::Cell, column.shaper.next_key(), words));
     }
-    let tall = tall + PAD + grow;
+    let tall = tall + PAD + look.grow;
     drawn.push(Item::line((0.0, tall), (column.width, tall), 0.8));
     for at in 0..cells.len() {
         #[allow(clippy::cast_precision_loss, reason = "a week has a few days")]
@@ -235,26 +272,38 @@ fn lay_week(
     push_row(column, row, drawn, tall, table);
 }
 
-/// A box to tick beside the date, and the title below.
+/// The date and its box to tick; the title and the things below.
 fn lay_day(
     column: &mut Column<'_, '_>,
     poster: &TermPoster<'_>,
     day: &PlannedDay,
     (left, top): (f32, f32),
-    (size, wide): (f32, f32),
-) -> (Vec<Item>, Vec<Item>, f32) {
+    (look, wide): (Look, f32),
+) -> (Vec<Item>, Item, f32) {
     let side = 13.0;
     let tick = Item::rectangle((left + PAD, top + 1.5), (side, side), None, Some(1.2));
     let date = date_short(day.slot.date, poster.words);
     let beside = left + PAD + side + 6.0;
     let room = left + wide - PAD - beside;
     let (mut words, below) = words_at(column, (&date, Type::body(12.0)), (beside, top), room);
-    let title = plain_line(&poster.pack.sessions[day.session].title);
-    let kind = Type::key_point(size);
+    let session = &poster.pack.sessions[day.session];
+    let title = plain_line(&session.title);
     let top = below.max(top + side) + 3.0;
-    let (own, below) = words_at(column, (&title, kind), (left + PAD, top), wide - 2.0 * PAD);
+    let room = wide - 2.0 * PAD;
+    let (own, mut below) =
+        words_at(column, (&title, Type::key_point(look.size)), (left + PAD, top), room);
     words.extend(own);
-    (words, vec![tick], below)
+    let needs = session.needs.iter().filter(|need| !need.optional);
+    let needs: Vec<String> = needs.map(|need| plain_line(&need.counted())).collect();
+    if look.has_things && !needs.is_empty() {
+        let things = needs.join(", ");
+        let things = poster.words.say_with("unit-things", &[("things", Filling::Text(&things))]);
+        let at = (left + PAD, below + 2.0);
+        let (own, end) = words_at(column, (&things, Type::body(12.5)), at, room);
+        words.extend(own);
+        below = end;
+    }
+    (words, tick, below)
 }
 
 /// Words in lines from a corner on, and where they end.
