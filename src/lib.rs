@@ -33,8 +33,11 @@ pub mod resolve;
 pub mod source;
 pub mod words;
 
+use std::sync::Arc;
+
 use finding::Finding;
 use pack::Pack;
+use plan::Plans;
 use read::Selection;
 use source::Source;
 
@@ -42,6 +45,8 @@ use source::Source;
 #[derive(Debug)]
 pub struct Inspected {
     pub pack: Pack,
+    /// The plans of each session, in the order of `pack.sessions`.
+    pub plans: Vec<Arc<Plans>>,
     pub findings: Vec<Finding>,
 }
 
@@ -53,7 +58,7 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let mut findings = inspect::inspect_pack(&pack, met_while_reading);
+    let (plans, mut findings) = inspect::inspect_pack(&pack, met_while_reading);
     findings.retain(|finding| selection.asks_for(&pack.files.get(finding.place.file).path));
-    Ok(Inspected { pack, findings })
+    Ok(Inspected { pack, plans, findings })
 }

@@ -9,9 +9,9 @@ use super::packs::open_folder;
 use super::teacher_folder::{check_teacher_folder, publish_teacher_folder};
 use crate::finding::{Finding, Severity, count_severity};
 use crate::progress::guard::check_no_results;
-use crate::publish::{check_target, publish_bundle};
+use crate::publish::{LastTime, check_target, publish_again};
 use crate::read::Selection;
-use crate::render::{Bundle, Rendering, render_pack};
+use crate::render::{Bundle, Order, Rendering, render_order};
 use crate::report::{advise_ink, report_text, say_ink};
 
 pub fn run_publish(arguments: &PublishArguments, console: &Console) -> Ending {
@@ -39,16 +39,20 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     let printing = std::mem::take(&mut inspected.pack.printing);
     inspected.pack.printing = printing.with(arguments.print.wishes());
     let bar = progress_bar(inspected.pack.sessions.len(), console);
+    let last = LastTime::look_up(&arguments.to);
+    let order = Order { shelf: Some(&last), on_session: &|| bar.inc(1), ..Order::default() };
+    let plans = inspected.plans.clone();
     let Rendering { bundle, ink } =
-        render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;
+        render_order(&inspected.pack, plans, order).map_err(|fault| fault.to_string())?;
     bar.finish_and_clear();
-    publish_bundle(&bundle, &arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
+    publish_again(&bundle, &arguments.to, &arguments.pack, &last)
+        .map_err(|fault| fault.to_string())?;
     mention_others(&inspected.findings, arguments, console);
     if let Some(advice) = advise_ink(&ink, inspected.pack.ink_budget) {
         console.message(&advice);
     }
     console.result(&format!("{}{}\n", tell_result(&bundle, arguments), say_ink(&ink)));
-    publish_teacher_folder(&inspected.pack, arguments, console)?;
+    publish_teacher_folder(&inspected.pack, inspected.plans, arguments, console)?;
     Ok(Ending::Well)
 }
 

@@ -59,7 +59,10 @@ def vary(text, number):
 
 
 def make_pack(folder, count):
-    sources = sorted(path for path in DEMO.rglob("*.yaml") if path.name not in SHARED and path.parent.name != "units")
+    # A translation (brook-leap.fr.yaml) stands beside its original: copies of it would be of nothing.
+    sources = sorted(
+        path for path in DEMO.rglob("*.yaml") if path.name not in SHARED and "." not in path.stem and path.parent.name != "units"
+    )
     for name in SHARED:
         if (DEMO / name).exists():
             folder.mkdir(parents=True, exist_ok=True)

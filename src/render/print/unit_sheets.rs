@@ -14,8 +14,9 @@ use crate::render::unit::{unit_gather, unit_poster, unit_remember};
 pub fn render_unit_sheets(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<Printed> {
     let Publication { pack, words, .. } = publication;
     let mut printed = Vec::new();
-    for (unit, plan) in pack.units.iter().zip(&publication.units) {
-        if plan.days.is_empty() {
+    for (unit, plan) in pack.units.iter().zip(publication.units()) {
+        let is_wanted = publication.wants_below(&format!("print/units/{}/", unit.id));
+        if plan.days.is_empty() || !is_wanted {
             continue;
         }
         press.shaper.begin_session();

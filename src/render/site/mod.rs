@@ -10,9 +10,12 @@ mod class;
 mod coverage;
 mod equipment_matrix;
 mod facts;
+mod feed;
 mod frame;
 mod front;
 mod html;
+mod learning_data;
+mod offline;
 #[cfg(test)]
 mod page_tests;
 mod part;
@@ -20,6 +23,7 @@ mod picture;
 mod plans;
 mod progress;
 mod rules;
+mod search_index;
 mod session;
 mod teacher_folder;
 mod teacher_plans;
@@ -48,7 +52,7 @@ use templates::Templates;
 struct Site<'p> {
     publication: &'p Publication<'p>,
     words: Arc<Words>,
-    templates: Templates,
+    templates: Templates<'p>,
     /// From the teachers’ folder to the families’; nothing for the families’ own pages.
     families: Option<String>,
 }
@@ -56,7 +60,8 @@ struct Site<'p> {
 impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
         let words = Arc::clone(&publication.words);
-        let templates = Templates::load(&publication.house, Arc::clone(&words))?;
+        let templates = Templates::load(&publication.house, Arc::clone(&words))?
+            .from_shelf(publication.order.shelf);
         Ok(Self { publication, words, templates, families: None })
     }
 
@@ -70,6 +75,14 @@ impl<'p> Site<'p> {
         let publication = self.publication;
         let folder = &publication.editions[publication.edition].folder;
         "../".repeat(folder.matches('/').count())
+    }
+
+    /// The address on the web of a page of this language, where the pack says where it will stand.
+    fn address_of(&self, path: &str) -> Option<String> {
+        let publication = self.publication;
+        let top = publication.pack.address.as_ref().filter(|_| self.families.is_none())?;
+        let folder = &publication.editions[publication.edition].folder;
+        Some(format!("{}/{folder}{path}", top.trim_end_matches('/')))
     }
 
     /// From a page that lies below its folder’s top (`up`: nothing, `../` …) to the families’ pages, and
@@ -88,7 +101,8 @@ impl<'p> Site<'p> {
     }
 
     fn sessions(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
-        self.publication.pack.sessions.iter().zip(&self.publication.plans)
+        let plans = self.publication.plans.iter().map(AsRef::as_ref);
+        self.publication.pack.sessions.iter().zip(plans)
     }
 
     /// The sessions that families see: a retired one is kept in the pack and on the teachers' pages.
@@ -103,7 +117,7 @@ impl<'p> Site<'p> {
     }
 }
 
-/// Renders every page and asset of the mini-site.
+/// Renders every page and asset of the mini-site that is wanted.
 ///
 /// # Errors
 /// Where a template of the pack's own look can't be used.
@@ -111,11 +125,22 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     let site = Site::of(publication)?;
     // Style sheets, fonts and pictures lie at the top once, for every language.
     let is_top = publication.edition == 0;
-    let mut bundle = if is_top { assets::gather_assets(publication) } else { Bundle::new() };
-    bundle.extend(front::render_front(&site)?);
-    bundle.insert("things.html".into(), things::render_things(&site)?);
+    let wants = |path: &str| publication.wants(path);
+    let mut bundle = Bundle::new();
+    if is_top && (publication.wants_below("static/") || publication.wants_below("pictures/")) {
+        bundle = assets::gather_assets(publication);
+    }
+    if wants("index.html") || wants("static/choose.css") {
+        bundle.extend(front::render_front(&site)?);
+    }
+    if wants("things.html") {
+        bundle.insert("things.html".into(), things::render_things(&site)?);
+    }
     bundle.extend(units::render_units(&site)?);
     bundle.extend(render_sessions(&site)?);
+    bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
+    let worker = offline::render_worker(&site, &bundle);
+    bundle.insert(offline::WORKER.into(), worker);
     Ok(bundle)
 }
 
@@ -123,10 +148,11 @@ fn render_sessions(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let publication = site.publication;
     let render = |(session, plans): (&Session, &Plans)| {
         let page = (!session.is_retired()).then(|| session::render_session(site, session, plans));
-        (publication.on_session)();
+        (publication.order.on_session)();
         page.transpose().map(|page| page.map(|page| (page_path(&session.id), page)))
     };
-    let sessions: Vec<_> = site.sessions().collect();
+    let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
+    let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let pages: Result<Vec<_>, RenderFault> = sessions.into_par_iter().map(render).collect();
     Ok(pages?.into_iter().flatten().collect())
 }

@@ -77,7 +77,9 @@ struct AskRow {
 pub(super) fn render_unit_teachers(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let publication = site.publication;
     let mut bundle = Bundle::new();
-    for (unit, plan) in publication.pack.units.iter().zip(&publication.units) {
+    let wants = |unit: &Unit| publication.wants(&unit_page(unit));
+    for (at, unit) in publication.pack.units.iter().enumerate().filter(|(_, unit)| wants(unit)) {
+        let plan = &publication.units()[at];
         let page = show_plan(site, unit, plan);
         bundle.insert(unit_page(unit), site.templates.fill("teachers/unit.html", &page)?);
     }

@@ -107,14 +107,18 @@ pub(super) fn unit_links(site: &Site<'_>) -> Vec<UnitLink> {
             dates: UnitWords::of(unit, plan, &site.words).dates,
         }
     };
-    publication.pack.units.iter().zip(&publication.units).map(link).collect()
+    publication.pack.units.iter().zip(publication.units()).map(link).collect()
 }
 
 /// Every unit’s page and calendar.
 pub(super) fn render_units(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let publication = site.publication;
     let mut bundle = Bundle::new();
-    for (unit, plan) in publication.pack.units.iter().zip(&publication.units) {
+    let wants = |unit: &Unit| {
+        publication.wants(&unit_page(unit)) || publication.wants(&unit_calendar(unit))
+    };
+    for (at, unit) in publication.pack.units.iter().enumerate().filter(|(_, unit)| wants(unit)) {
+        let plan = &publication.units()[at];
         let page = show_unit(site, unit, plan);
         bundle.insert(unit_page(unit), site.templates.fill("unit.html", &page)?);
         bundle.insert(unit_calendar(unit), write_calendar(publication, unit, plan));
