@@ -140,11 +140,10 @@ fn written_files() -> BTreeMap<String, Vec<u8>> {
                 } else {
                     format!("# expects: {expects}\n")
                 };
-                let text = String::from_utf8_lossy(&bytes);
                 let here = format!("builds_on: [rules/{}-2", rule.code);
-                let bytes = match text.contains("builds_on: [games/example-2") {
-                    true => text.replace("builds_on: [games/example-2", &here).into_bytes(),
-                    false => bytes,
+                let bytes = match String::from_utf8(bytes) {
+                    Ok(text) => text.replace("builds_on: [games/example-2", &here).into_bytes(),
+                    Err(picture) => picture.into_bytes(),
                 };
                 files.insert(format!("{pack}/rules/{name}"), [head.into_bytes(), bytes].concat());
             }

@@ -8,8 +8,9 @@ import random
 import re
 
 import numpy
+import pdfplumber
 import yaml
-from program import AS_OF, DEMO, ask, published, run
+from program import AS_OF, DEMO, ask, published, run, tool
 from scipy.optimize import Bounds, LinearConstraint, milp
 
 AGAINST = "brute force and scipy.optimize.milp for the order; a worked example and PyYAML for what comes back"
@@ -216,6 +217,34 @@ def check_asked_again(tally, name, unit, page):
         tally.same(f"{name}: questions of day {at + 1}", asked, [texts[question] for question, _ in back])
 
 
+def check_paper(tally):
+    """Nothing on the sheets is under 11 pt or in the outer 10 mm; the poster is one page with every session, and what comes
+    back is on paper with its answers after it."""
+    folder = published(DEMO)
+    for path in sorted((DEMO / "units").glob("*.yaml")):
+        page = (folder / "units" / f"{path.stem}.html").read_text()
+        titles = re.findall(r'<h3><a href="../sessions/[^"]+">(.*?)</a></h3>', page)
+        asked = [squeeze(re.sub(r"<[^>]+>", "", text)) for text in re.findall(r'<div class="ask">(.*?)</div>', page, re.S)]
+        texts = {}
+        for sheet in ["poster", "remember", "gather"]:
+            with pdfplumber.open(folder / "print" / "units" / path.stem / f"{sheet}.pdf") as pdf:
+                letters = [letter for leaf in pdf.pages for letter in leaf.chars]
+                edge = 10 * 72 / 25.4
+                tally.holds(f"{path.stem} {sheet}: 11 pt and more", min(letter["size"] for letter in letters) >= 10.99)
+                tally.holds(f"{path.stem} {sheet}: clear of the outer 10 mm", all(
+                    edge <= letter["x0"] and letter["x1"] <= leaf.width - edge and edge <= letter["top"] and letter["bottom"] <= leaf.height - edge
+                    for leaf in pdf.pages for letter in leaf.chars if letter["text"].strip()))
+                if sheet == "poster":
+                    tally.same(f"{path.stem}: pages of the poster", len(pdf.pages), 1)
+                    titles_at = [letter["size"] for letter in letters if letter["size"] >= 15]
+                    tally.holds(f"{path.stem}: titles can be read at arm’s length (15 pt and more)", len(titles_at) > sum(map(len, titles)) // 2)
+            texts[sheet] = squeeze(tool("pdftotext", "-raw", folder / "print" / "units" / path.stem / f"{sheet}.pdf", "-"))
+        for title in titles:
+            tally.holds(f"{path.stem}: {title} is on the poster", squeeze(title) in texts["poster"])
+        for question in asked:
+            tally.same(f"{path.stem}: asked and answered on paper", texts["remember"].count(question) >= 2, True)
+
+
 def squeeze(text):
     return re.sub(r"[\W_]+", "", html.unescape(text)).lower()
 
@@ -231,4 +260,5 @@ def check(tally):
     check_orders_by_milp(tally)
     check_returns(tally)
     check_demo(tally)
+    check_paper(tally)
     check_selection(tally)

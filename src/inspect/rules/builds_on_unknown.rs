@@ -13,12 +13,12 @@ pub const RULE: Rule = Rule {
     bad: "\
 builds_on: [games/exmaple-2]
 # file: games/example-2.yaml
-title: Hop and turn
+title: Turn about
 ",
     good: "\
 builds_on: [games/example-2]
 # file: games/example-2.yaml
-title: Hop and turn
+title: Turn about
 ",
     check: Check::Session(check),
 };

@@ -21,7 +21,7 @@ sessions:
   - {session: games/example, week: 1, day: monday}
   - {session: games/example-2, week: 2, day: monday}
 # file: games/example-2.yaml
-title: Hop and turn
+title: Turn before you hop
 ",
     good: "\
 builds_on: [games/example-2]
@@ -32,7 +32,7 @@ weeks: 2
 days: [{day: monday, at: 9:30}, {day: thursday, at: 14:00}]
 sessions: [games/example, games/example-2]
 # file: games/example-2.yaml
-title: Hop and turn
+title: Turn before you hop
 ",
     check: Check::Unit(check),
 };

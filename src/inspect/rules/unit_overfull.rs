@@ -17,7 +17,7 @@ weeks: 1
 days: [{day: monday, at: 9:30}]
 sessions: [games/example, games/example-2]
 # file: games/example-2.yaml
-title: Hop and turn
+title: Hop, turn and rest
 ",
     good: "\
 # whole file: units/example.yaml
@@ -27,7 +27,7 @@ weeks: 2
 days: [{day: monday, at: 9:30}]
 sessions: [games/example, games/example-2]
 # file: games/example-2.yaml
-title: Hop and turn
+title: Hop, turn and rest
 ",
     check: Check::Unit(check),
 };

@@ -166,10 +166,10 @@ impl Search {
         if reach != best.covered {
             return reach > best.covered;
         }
-        let needed = (best.covered - covered).div_ceil(most) as usize;
-        let count = self.chosen.len() + needed;
+        let needed = (best.covered - covered).div_ceil(most);
+        let count = self.chosen.len().saturating_add(usize::try_from(needed).unwrap_or(usize::MAX));
         let shortest = self.kept.iter().map(|kept| kept.seconds).min().unwrap_or(0);
-        let seconds = self.seconds.saturating_add(shortest.saturating_mul(needed as u32));
+        let seconds = self.seconds.saturating_add(shortest.saturating_mul(needed));
         (count, seconds) <= (best.chosen.len(), best.seconds)
     }
 }

@@ -1,6 +1,6 @@
 //! Which sessions of the library are added to a unit so that it covers what `cover:` asks for.
 
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 
 use super::cover::{Candidate, MOST_STATEMENTS, plan_cover};
 use crate::pack::{Pack, Session, Unit};
@@ -85,10 +85,10 @@ fn asked_codes(unit: &Unit, pack: &Pack) -> Vec<String> {
     let statements = pack.curriculum.as_ref().map(|curriculum| &curriculum.statements);
     let known = |code: &&str| statements.is_some_and(|known| known.contains_key(*code));
     let named = unit.cover.iter().flat_map(|cover| &cover.statements).map(|code| &*code.value.0);
-    let mut seen = BTreeMap::new();
+    let mut seen = BTreeSet::new();
     named
         .filter(known)
-        .filter(|code| seen.insert(*code, ()).is_none())
+        .filter(|code| seen.insert(*code))
         .take(MOST_STATEMENTS)
         .map(str::to_owned)
         .collect()

@@ -98,11 +98,12 @@ fn bring_back(
 /// A question is asked by its own session.
 fn meet(known: &mut BTreeMap<usize, Met>, question: usize, day: i32, spacing: BringBack) {
     let order = known.len();
-    if known.contains_key(&question) {
-        ask_again(known, question, day, spacing);
-    } else {
+    let is_new = !known.contains_key(&question);
+    if is_new {
         known.insert(question, Met { due: day + wait(spacing, 0), returns: 0, order });
+        return;
     }
+    ask_again(known, question, day, spacing);
 }
 
 fn ask_again(known: &mut BTreeMap<usize, Met>, question: usize, day: i32, spacing: BringBack) {

@@ -150,7 +150,7 @@ fn show_unit(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> UnitPage {
         frame: frame_of_unit(site, "unit", unit),
         title: scribe.line(&unit.title),
         summary: scribe.line_if_any(unit.summary.as_ref()),
-        ages: unit.ages.as_ref().map(|ages| ages.to_string()),
+        ages: unit.ages.as_ref().map(ToString::to_string),
         dates: said.dates,
         times: said.times,
         zone: unit.time_zone.as_ref().map(|zone| zone.replace('_', " ")),

@@ -92,7 +92,7 @@ fn add_event(
 /// Globally unique where the pack names its address (RFC 5545, 3.8.4.7).
 fn uid(publication: &Publication<'_>, unit: &Unit, day: &PlannedDay, session: &Session) -> String {
     let pack = publication.pack;
-    let address = pack.address.as_ref().map(|address| address.to_string());
+    let address = pack.address.as_ref().map(ToString::to_string);
     let host = address.as_deref().and_then(|address| address.split("//").nth(1)?.split('/').next());
     let host = host.unwrap_or("pe-at-home.invalid");
     format!("{}.{}.{}@{host}", unit.id, session.id, day.occurrence).replace('/', ".")
