@@ -27,6 +27,8 @@ pub struct Unit {
     pub gather: Vec<GatherStep>,
     pub bring_back: BringBack,
     pub changed: Option<Placed<Date>>,
+    /// Lists that were longer than any unit’s, and were cut.
+    pub was_cut: bool,
 }
 
 /// A day of the week that sessions are done on.

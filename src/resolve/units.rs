@@ -12,8 +12,19 @@ pub fn resolve_units(units: Vec<Written<UnitDoc>>, files: &Files) -> Vec<Unit> {
     units
 }
 
+/// A unit has no more: two days for each of the week, a session on most days of a year, a holiday every week.
+const MOST_DAYS: usize = 14;
+const MOST_SESSIONS: usize = 400;
+const MOST_HOLIDAYS: usize = 100;
+
 fn resolve_unit(written: Written<UnitDoc>, files: &Files) -> Unit {
-    let Written { file, doc } = written;
+    let Written { file, mut doc } = written;
+    let was_cut = doc.days.len() > MOST_DAYS
+        || doc.sessions.len() > MOST_SESSIONS
+        || doc.no_school.len() > MOST_HOLIDAYS;
+    doc.days.truncate(MOST_DAYS);
+    doc.sessions.truncate(MOST_SESSIONS);
+    doc.no_school.truncate(MOST_HOLIDAYS);
     let path = files.get(file).path.as_str();
     let mut days: Vec<UnitDay> =
         doc.days.into_iter().map(|day| UnitDay { day: day.day, at: day.at.value }).collect();
@@ -41,6 +52,7 @@ fn resolve_unit(written: Written<UnitDoc>, files: &Files) -> Unit {
             .collect(),
         bring_back: doc.bring_back.map(|doc| resolve_bring_back(&doc)).unwrap_or_default(),
         changed: doc.changed,
+        was_cut,
     }
 }
 

@@ -45,6 +45,13 @@ fn check(unit: &Unit, _: &UnitPlan, _: &Pack, notes: &mut Notes<'_>) {
             "Add “days:” with a line such as “- {day: monday, at: 9:30}”.",
         );
     }
+    if unit.was_cut {
+        notes.find(
+            unit.title.place,
+            "This unit has more days, sessions or holidays than can be planned.",
+            "Make several units of it: 14 days a week, 400 sessions and 100 holidays are the most.",
+        );
+    }
     let covers = unit.cover.as_ref().is_some_and(|cover| !cover.statements.is_empty());
     if unit.entries.is_empty() && !covers {
         notes.find(

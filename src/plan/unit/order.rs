@@ -95,6 +95,9 @@ struct Search<'p> {
     bits: Vec<Option<usize>>,
     /// The place of a fixed item, by item.
     fixed_at: Vec<Option<usize>>,
+    /// What it costs to do one item after another, but for what depends on days and grounds; empty where
+    /// the order is kept.
+    pairs: Vec<OrderCost>,
     /// The least cost from an open place on, by the open items placed and the last of them.
     known: Vec<Option<OrderCost>>,
 }
@@ -113,7 +116,9 @@ impl<'p> Search<'p> {
             bits[*item] = Some(bit);
         }
         let size = if open.len() <= MOST_OPEN { (1 << open.len()) * (open.len() + 1) } else { 0 };
-        Self { items, places, open, bits, fixed_at, known: vec![None; size] }
+        let pairs = items.iter().flat_map(|one| items.iter().map(|other| pair_cost(one, other)));
+        let pairs = if size > 0 { pairs.collect() } else { Vec::new() };
+        Self { items, places, open, bits, fixed_at, pairs, known: vec![None; size] }
     }
 
     /// Open items in the order of the list.
@@ -201,16 +206,30 @@ impl<'p> Search<'p> {
         let Some(before) = before else {
             return OrderCost { grounds_later, ..OrderCost::default() };
         };
-        let earlier = &self.items[before];
         let is_next_day = self.places[place].day - self.places[place - 1].day == 1;
-        let changed = earlier.things.symmetric_difference(&here.things).count();
+        let is_hard = self.items[before].is_vigorous && here.is_vigorous;
         OrderCost {
             grounds_later,
-            vigorous_running: u32::from(is_next_day && earlier.is_vigorous && here.is_vigorous),
-            same_running: u32::from(earlier.session == here.session),
-            things_changed: u32::try_from(changed).unwrap_or(u32::MAX),
-            active_lost: earlier.active.saturating_sub(here.active),
+            vigorous_running: u32::from(is_next_day && is_hard),
+            ..self.pair(before, item)
         }
+    }
+}
+
+impl Search<'_> {
+    fn pair(&self, before: usize, item: usize) -> OrderCost {
+        let known = self.pairs.get(before * self.items.len() + item).copied();
+        known.unwrap_or_else(|| pair_cost(&self.items[before], &self.items[item]))
+    }
+}
+
+fn pair_cost(earlier: &OrderItem, here: &OrderItem) -> OrderCost {
+    let changed = earlier.things.symmetric_difference(&here.things).count();
+    OrderCost {
+        same_running: u32::from(earlier.session == here.session),
+        things_changed: u32::try_from(changed).unwrap_or(u32::MAX),
+        active_lost: earlier.active.saturating_sub(here.active),
+        ..OrderCost::default()
     }
 }
 

@@ -11,7 +11,7 @@ use crate::pack::{Pack, Unit, UnitDay};
 use crate::plan::unit::{PlannedDay, Slot, UnitPlan};
 use crate::prose::{Run, plain_line};
 use crate::quantity::Date;
-use crate::render::unit::{UnitWords, date_short, span_words, week_title};
+use crate::render::unit::{UnitWords, clock, date_short, date_words, span_words, week_title};
 use crate::words::{Filling, Words};
 
 /// Titles are set in sizes from this one down to the smallest there is.
@@ -30,12 +30,26 @@ const PAD: f32 = 7.0;
 /// A row is no taller than this, though the sheet may have room.
 const TALLEST: f32 = 130.0;
 
+/// With more days a week than this they stand below one another, each with its name.
+const MOST_COLUMNS: usize = 5;
+
 /// What the poster is made of.
 pub struct TermPoster<'p> {
     pub pack: &'p Pack,
     pub words: &'p Words,
     pub unit: &'p Unit,
     pub plan: &'p UnitPlan,
+}
+
+impl TermPoster<'_> {
+    /// Whether the days of a week stand below one another.
+    fn is_stacked(&self) -> bool {
+        self.unit.days.len() > MOST_COLUMNS
+    }
+
+    fn columns(&self) -> usize {
+        if self.is_stacked() { 1 } else { self.unit.days.len().max(1) }
+    }
 }
 
 /// How the rows are set.
@@ -112,7 +126,12 @@ fn rows_of<'p>(poster: &TermPoster<'p>) -> Vec<Row<'p>> {
         }
         last = monday.map(|monday| monday.plus_days(7));
         let of_column = |column: &UnitDay| cell_of(poster, number, column);
-        let cells = unit.days.iter().map(of_column).collect();
+        let all = plan.days.iter().filter(|day| day.slot.week == number);
+        let cells = if poster.is_stacked() {
+            vec![Cell { days: all.collect(), none: None }]
+        } else {
+            unit.days.iter().map(of_column).collect()
+        };
         rows.push(Row::Week { title: week_title(number, words), cells });
     }
     rows
@@ -162,7 +181,7 @@ fn fits_words(shaper: &mut Shaper<'_>, poster: &TermPoster<'_>, size: f32, width
 
 fn cell_width(poster: &TermPoster<'_>, width: f32) -> f32 {
     #[allow(clippy::cast_precision_loss, reason = "a week has a few days")]
-    let columns = poster.unit.days.len().max(1) as f32;
+    let columns = poster.columns() as f32;
     (width - WEEKS) / columns
 }
 
@@ -184,7 +203,7 @@ fn lay_rows(
             Row::Week { title, cells } => {
                 lay_week(&mut column, poster, (title, cells), look, table);
             }
-            Row::NoSchool(what) => lay_no_school(&mut column, what, poster.unit.days.len(), table),
+            Row::NoSchool(what) => lay_no_school(&mut column, what, poster.columns(), table),
         }
     }
     column.strips
@@ -196,7 +215,11 @@ fn lay_heads(column: &mut Column<'_, '_>, poster: &TermPoster<'_>, table: Key) {
     let mut cells = vec![Item::group(Role::ColumnHead, column.shaper.next_key(), Vec::new())];
     let mut left = WEEKS + PAD;
     let mut tall = 0.0_f32;
-    for day in &poster.unit.days {
+    let days = if poster.is_stacked() { &[][..] } else { poster.unit.days.as_slice() };
+    if poster.is_stacked() {
+        cells.push(Item::group(Role::ColumnHead, column.shaper.next_key(), Vec::new()));
+    }
+    for day in days {
         let name = poster.words.say(&format!("weekday-{}", day.day.word()));
         let mut y = 0.0;
         let mut words = Vec::new();
@@ -282,7 +305,11 @@ fn lay_day(
 ) -> (Vec<Item>, Item, f32) {
     let side = 13.0;
     let tick = Item::rectangle((left + PAD, top + 1.5), (side, side), None, Some(1.2));
-    let date = date_short(day.slot.date, poster.words);
+    let date = if poster.is_stacked() {
+        format!("{} {}", date_words(day.slot.date, poster.words), clock(day))
+    } else {
+        date_short(day.slot.date, poster.words)
+    };
     let beside = left + PAD + side + 6.0;
     let room = left + wide - PAD - beside;
     let (mut words, below) = words_at(column, (&date, Type::body(12.0)), (beside, top), room);
@@ -306,7 +333,7 @@ fn lay_day(
     (words, tick, below)
 }
 
-/// Words in lines from a corner on, and where they end.
+/// A paragraph in lines from a corner on, and where it ends.
 fn words_at(
     column: &mut Column<'_, '_>,
     (text, kind): (&str, Type),
@@ -319,7 +346,7 @@ fn words_at(
         items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
         y += kind.leading;
     }
-    (items, y)
+    (vec![Item::group(Role::Paragraph, column.shaper.next_key(), items)], y)
 }
 
 /// A whole row, pale, that says what it is.

@@ -100,7 +100,7 @@ fn show_statement(
         count: statement.sessions.len(),
         has_gap: statement.has_gap(),
         is_often: statement.is_often,
-        meets: shown.iter().map(|at| statement.sessions.contains(at)).collect(),
+        meets: shown.iter().map(|at| statement.sessions.binary_search(at).is_ok()).collect(),
         groups: statement
             .by_group
             .iter()

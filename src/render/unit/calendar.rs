@@ -83,7 +83,8 @@ fn add_event(
     if let Some(site) = &publication.pack.address {
         let folder = &publication.editions[publication.edition].folder;
         let page = page_path(&session.id);
-        lines.add("URL", &format!("{}/{folder}{page}", site.trim_end_matches('/')));
+        let address = format!("{}/{folder}{page}", site.trim_end_matches('/'));
+        lines.add("URL", &encode(&address));
     }
     lines.add("TRANSP", "OPAQUE");
     lines.add("END", "VEVENT");
@@ -96,6 +97,15 @@ fn uid(publication: &Publication<'_>, unit: &Unit, day: &PlannedDay, session: &S
     let host = address.as_deref().and_then(|address| address.split("//").nth(1)?.split('/').next());
     let host = host.unwrap_or("pe-at-home.invalid");
     format!("{}.{}.{}@{host}", unit.id, session.id, day.occurrence).replace('/', ".")
+}
+
+/// Letters outside ASCII as their octets (RFC 3986, 2.1): an address has no others.
+fn encode(address: &str) -> String {
+    let letter = |letter: char| match letter {
+        '!'..='~' => letter.to_string(),
+        _ => letter.to_string().bytes().map(|byte| format!("%{byte:02X}")).collect(),
+    };
+    address.chars().map(letter).collect()
 }
 
 /// How long, what to get out, and what comes back to be remembered.

@@ -29,7 +29,8 @@ pub fn write_coverage(pack: &Pack, plan: &CoveragePlan, words: &Words) -> Vec<u8
             statement.sessions.len().to_string(),
             note,
         ];
-        let meets = |at: &usize| if statement.sessions.contains(at) { "1" } else { "" };
+        let meets =
+            |at: &usize| if statement.sessions.binary_search(at).is_ok() { "1" } else { "" };
         row.extend(plan.sessions.iter().map(|at| meets(at).to_owned()));
         let count =
             |count: &Option<usize>| count.map(|count| count.to_string()).unwrap_or_default();
