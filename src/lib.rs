@@ -18,6 +18,7 @@ pub mod fit;
 pub mod homes;
 pub mod inspect;
 mod letters;
+pub mod mend;
 pub mod pack;
 pub mod picture;
 pub mod place;
@@ -30,12 +31,14 @@ pub mod read;
 pub mod render;
 pub mod report;
 pub mod resolve;
+pub mod schema;
 pub mod source;
 pub mod words;
 
 use std::sync::Arc;
 
 use finding::Finding;
+use inspect::{Allowed, Judged};
 use pack::Pack;
 use plan::Plans;
 use read::Selection;
@@ -48,6 +51,8 @@ pub struct Inspected {
     /// The plans of each session, in the order of `pack.sessions`.
     pub plans: Vec<Arc<Plans>>,
     pub findings: Vec<Finding>,
+    /// What was found and is allowed to stay; it counts for nothing.
+    pub allowed: Vec<Allowed>,
 }
 
 /// Reads, resolves and inspects a pack: the way every command begins.
@@ -58,7 +63,8 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let (plans, mut findings) = inspect::inspect_pack(&pack, met_while_reading);
+    let (plans, judged) = inspect::inspect_pack(&pack, met_while_reading);
+    let Judged { mut findings, allowed } = judged;
     findings.retain(|finding| selection.asks_for(&pack.files.get(finding.place.file).path));
-    Ok(Inspected { pack, plans, findings })
+    Ok(Inspected { pack, plans, findings, allowed })
 }

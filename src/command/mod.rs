@@ -5,10 +5,12 @@ mod console;
 mod draft;
 mod fit;
 mod inspect;
+mod mend;
 mod packs;
 mod print_args;
 mod progress;
 mod publish;
+mod schema;
 mod teacher_folder;
 
 use clap::Parser;
@@ -65,5 +67,6 @@ pub fn run_command() -> Ending {
         Command::Progress(arguments) => progress::run_progress(&arguments, &console),
         Command::Fit(arguments) => fit::run_fit(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
+        Command::Schema(arguments) => schema::run_schema(&arguments, &console),
     }
 }

@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{Quantity, Unreadable};
+use super::{Form, Quantity, Unreadable};
 
 /// A time of the day, in whole minutes from midnight.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -44,6 +44,12 @@ impl Quantity for ClockTime {
             (hours @ 0..=23, minutes @ 0..=59) => Ok(Self { minutes: hours * 60 + minutes }),
             _ => Err(refuse()),
         }
+    }
+
+    fn form() -> Form {
+        let pattern = "^\\s*([01]?[0-9]|2[0-3]):[0-5][0-9]\\s*$".to_owned();
+        let tidy = |text: &str| Self::read_quantity(text).ok().map(|_| text.trim().to_owned());
+        Form { asked: Self::ASKED, pattern, examples: &["9:30", "14:00"], bare: None, tidy }
     }
 }
 

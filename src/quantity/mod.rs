@@ -12,6 +12,7 @@ mod clock_time;
 mod date;
 mod decimal;
 mod duration;
+mod form;
 mod length;
 mod mass;
 mod range;
@@ -24,6 +25,7 @@ pub use clock_time::ClockTime;
 pub use date::Date;
 pub use decimal::Decimal;
 pub use duration::Duration;
+pub use form::Form;
 pub use length::Length;
 pub use mass::Mass;
 pub use range::Range;
@@ -53,4 +55,7 @@ pub trait Quantity: Sized {
     /// # Errors
     /// What was wrong and what to write instead.
     fn read_quantity(text: &str) -> Result<Self, Unreadable>;
+
+    /// How it is written.
+    fn form() -> Form;
 }

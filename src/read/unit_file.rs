@@ -3,6 +3,7 @@
 use super::desk::{Desk, FromNode};
 use super::node::{Node, Value};
 use super::record::record;
+use super::shape::Shape;
 use super::text::Line;
 use super::words::Weekday;
 use crate::place::Placed;
@@ -12,9 +13,9 @@ record! {
     /// One unit of work.
     pub struct UnitDoc = "a unit" {
         /// What the unit is called.
-        title: Placed<Line>,
+        title: Placed<Line> = "From the brook to the harbour",
         /// One or two sentences to the family.
-        summary: Option<Placed<Line>>,
+        summary: Option<Placed<Line>> = "Leap, catch and roll, once a week.",
         /// The ages it is for.
         ages: Option<Placed<Ages>>,
         /// The first day; its week is week 1.
@@ -24,7 +25,7 @@ record! {
         /// The days of each week that a session is done on, with the time it begins at.
         days: Vec<UnitDayDoc>,
         /// The time zone, by its name in the IANA list: Europe/London. Without it times are the family’s own.
-        time_zone: Option<Placed<Line>>,
+        time_zone: Option<Placed<Line>> = "Europe/London",
         /// Holidays and other days without school.
         no_school: Vec<NoSchoolDoc>,
         /// The sessions; those without a week are put in the best order on the days that are left.
@@ -58,7 +59,7 @@ record! {
         /// The last day, where there are several.
         to: Option<Placed<Date>>,
         /// What they are: half-term.
-        what: Option<Placed<Line>>,
+        what: Option<Placed<Line>> = "Half-term",
     }
 }
 
@@ -66,7 +67,7 @@ record! {
     /// Curriculum statements to cover.
     pub struct CoverDoc = "what the unit covers" {
         /// Codes of curriculum.yaml.
-        statements: Vec<Placed<Line>>,
+        statements: Vec<Placed<Line>> = "ks2-games",
         /// The most sessions that may be added for them; where it is not said, as many as there are days left.
         at_most: Option<Placed<u32>>,
     }
@@ -78,7 +79,7 @@ record! {
         /// The week it is there from on.
         week: Placed<u32>,
         /// Names of things, as the sessions have them.
-        things: Vec<Placed<Line>>,
+        things: Vec<Placed<Line>> = "tape measure",
     }
 }
 
@@ -98,7 +99,7 @@ record! {
     /// A session with its week and day.
     pub struct PlannedDoc = "a session of the unit" {
         /// The address of the session: athletics/brook-leap.
-        session: Placed<Line>,
+        session: Placed<Line> = "athletics/brook-leap",
         /// The week, from 1.
         week: Option<Placed<u32>>,
         /// The day of that week; where it is not said, the first that is free.
@@ -117,5 +118,8 @@ impl FromNode for UnitSessionDoc {
             return Some(Self(PlannedDoc { session, week: None, day: None }));
         }
         PlannedDoc::from_node(node, desk).map(Self)
+    }
+    fn shape() -> Shape {
+        Shape::Either(Box::new(Line::shape()), &PlannedDoc::GROUP)
     }
 }

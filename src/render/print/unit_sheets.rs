@@ -5,9 +5,10 @@ use super::page::Page;
 use super::remember::lay_remember;
 use super::term_poster::{TermPoster, lay_term_poster};
 use super::writer::About;
-use super::{NO_DATE, Printed, Printer, turned};
+use super::{LaidSheet, NO_DATE, Printed, Printer, turned};
 use crate::prose::plain_line;
 use crate::render::Publication;
+use crate::render::phrases::is_right_to_left;
 use crate::render::unit::{unit_gather, unit_poster, unit_remember};
 
 /// Renders the sheets of every unit that has days.
@@ -31,6 +32,7 @@ pub fn render_unit_sheets(press: &mut Printer<'_>, publication: &Publication<'_>
                 lay_gather(&mut press.shaper, pack, &title, &plan.gather, words),
             ),
         ];
+        let mut laid = Vec::new();
         for (path, key, pages) in sheets {
             let is_empty = key == "unit-gather-sheet" && plan.gather.things.is_empty();
             if pages.is_empty() || is_empty {
@@ -45,10 +47,12 @@ pub fn render_unit_sheets(press: &mut Printer<'_>, publication: &Publication<'_>
                     |changed| changed.to_string().replace('-', ""),
                 ),
                 is_folded: false,
+                is_rtl: is_right_to_left(&pack.language),
             };
             let pages = turned(pages, &pack.language);
-            printed.push(press.print(path, &pages, &about, pack));
+            laid.push(LaidSheet { path, pages, about });
         }
+        printed.extend(press.print(laid, pack));
     }
     printed
 }
