@@ -13,6 +13,7 @@
 
 pub mod command;
 pub mod drawing;
+pub mod edition;
 pub mod finding;
 pub mod fit;
 pub mod homes;

@@ -21,6 +21,7 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::sync::Arc;
 
+use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::{Pack, SessionId};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
@@ -191,6 +192,8 @@ fn render_edition(
         let (mut sheets, ink) = print::render_sheets(publication)?;
         bundle.append(&mut sheets);
         bundle.append(&mut no_printer::render_texts(publication));
+        let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
+        bundle.insert(RECORD.to_owned(), write_record(&outline));
         Ok(Rendering { bundle, ink })
     })
 }

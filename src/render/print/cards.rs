@@ -127,12 +127,15 @@ impl CardSheet {
     ) -> Vec<Page> {
         let sides = if self.flip.is_some() { 2 } else { 1 };
         let title = source.title();
+        let mark = [set.map(str::to_owned), source.edition()];
+        let mark = mark.into_iter().flatten().collect::<Vec<_>>().join(" · ");
         let sheets = cards.len().div_ceil(self.grid.cards());
         let mut pages: Vec<Page> = (0..sheets * sides).map(|_| self.blank()).collect();
         for (index, card) in cards.iter().enumerate() {
             let front = self.grid.front_spot(index);
             let number = words_of_number(source, "cards-number", index + 1, cards.len());
-            let below = Foot { title: (!card.is_opening(&title)).then_some(title.as_str()), set };
+            let title = (!card.is_opening(&title)).then_some(title.as_str());
+            let below = Foot { title, mark: &mark };
             let items = self.finish(shaper, &card.front, &number, &below);
             self.put(&mut pages[front.sheet * sides], front, items);
             if let (Some(back), Some(flip)) = (&card.back, self.flip) {
@@ -193,18 +196,17 @@ impl CardSheet {
     }
 }
 
-/// The foot of a card: the session’s title at the left, the number of the set at the right.
+/// The foot of a card: the session’s title at the left, the number of the set and the edition at the right.
 struct Foot<'f> {
     title: Option<&'f str>,
-    set: Option<&'f str>,
+    mark: &'f str,
 }
 
 impl Foot<'_> {
     fn lay(&self, shaper: &mut Shaper<'_>, width: f32, kind: Type) -> impl Iterator<Item = Item> {
         let mut items = Vec::new();
         let mut right = width;
-        let set = self.set.and_then(|set| shaper.shape(&one(set), kind, width).into_iter().next());
-        if let Some(line) = set {
+        if let Some(line) = shaper.shape(&one(self.mark), kind, width).into_iter().next() {
             right = width - line.width;
             items.extend(placed(line, right));
             right -= 10.0;

@@ -49,6 +49,7 @@ use rayon::prelude::*;
 
 use super::house::House;
 use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
+use crate::edition::{Sheets, outline_session};
 use crate::pack::{Pack, SessionId};
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
@@ -154,8 +155,15 @@ fn render_chosen(
             || Printer::new(faces, &publication.pack.language, air),
             |press, (session, plans)| {
                 let words = &publication.words;
-                let source =
-                    SheetSource { session, plans, pack, words, codes: Codes::of(session, pack) };
+                let source = SheetSource {
+                    session,
+                    plans,
+                    pack,
+                    words,
+                    codes: Codes::of(session, pack),
+                    marks: outline_session(session, plans, pack, words).marks,
+                    sheets: Sheets::NONE,
+                };
                 let sheets = render_session(press, &source, chosen);
                 (publication.on_session)();
                 sheets
@@ -224,6 +232,7 @@ fn render_session(
         .iter()
         .copied()
         .map(|sheet| {
+            let source = &SheetSource { sheets: sheet.of_edition(), ..source.clone() };
             let pages = lay_sheet(&mut press.shaper, source, sheet);
             let path = sheet.path(&source.session.id);
             press.print(path, &pages, &about(source, sheet), source.pack)

@@ -4,11 +4,12 @@ use super::scale::SMALLEST;
 use super::scan::Codes;
 use super::shaper::Shaper;
 use crate::drawing::Room;
+use crate::edition::{Mark, Sheets};
 use crate::pack::{Pack, Session};
 use crate::plan::Plans;
 use crate::prose::{Run, plain_line};
 use crate::read::words::Paper;
-use crate::words::Words;
+use crate::words::{Filling, Words};
 
 /// What stands on every page of a sheet, and the paper it is for.
 pub struct Letterhead<'s> {
@@ -35,15 +36,27 @@ impl<'s> Letterhead<'s> {
 }
 
 /// One session, ready to be laid out.
+#[derive(Clone)]
 pub struct SheetSource<'s> {
     pub session: &'s Session,
     pub plans: &'s Plans,
     pub pack: &'s Pack,
     pub words: &'s Words,
     pub codes: Codes,
+    /// The edition mark of each kind of sheet.
+    pub marks: Vec<(Sheets, Mark)>,
+    /// The kind that is laid out.
+    pub sheets: Sheets,
 }
 
 impl SheetSource<'_> {
+    /// “Edition K7QP”, for the foot of what is laid out.
+    pub fn edition(&self) -> Option<String> {
+        let (_, mark) = self.marks.iter().find(|(sheets, _)| *sheets == self.sheets)?;
+        let mark = mark.to_string();
+        Some(self.words.say_with("edition-mark", &[("mark", Filling::Text(&mark))]))
+    }
+
     pub const fn paper(&self) -> Paper {
         self.pack.paper
     }
@@ -64,10 +77,14 @@ impl SheetSource<'_> {
         Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl: false }
     }
 
-    /// “Standing jump · CC-BY-4.0”, for the foot of every page.
+    /// “Standing jump · CC-BY-4.0 · Edition K7QP”, for the foot of every page.
     pub fn origin(&self) -> String {
         let licence = self.session.licence.as_ref().map(|licence| plain_line(licence));
-        [Some(self.title()), licence].into_iter().flatten().collect::<Vec<_>>().join(" · ")
+        [Some(self.title()), licence, self.edition()]
+            .into_iter()
+            .flatten()
+            .collect::<Vec<_>>()
+            .join(" · ")
     }
 }
 

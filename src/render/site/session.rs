@@ -11,6 +11,7 @@ use super::part::{MeasureView, PartView, show_measure, show_part};
 use super::picture::{PictureView, show_pictures};
 use super::plans::{SlotView, show_floors, show_slots, show_time_line};
 use super::things::{Thing, show_need};
+use crate::edition::{Mark, Sheets, outline_session};
 use crate::pack::{AdultTime, Film, Pack, Session};
 use crate::place::Placed;
 use crate::plan::Plans;
@@ -51,6 +52,8 @@ struct SessionPage {
     review: Vec<QuestionView>,
     adaptations: Vec<Adaptation>,
     papers: Vec<Paper>,
+    /// The edition marks, each once, with the names of the sheets that carry it.
+    editions: Vec<EditionView>,
     no_printer: NoPrinter,
 }
 
@@ -105,6 +108,14 @@ pub(super) struct QuestionView {
 struct Adaptation {
     of: &'static str,
     how: Html,
+}
+
+/// The current mark of some sheets.
+#[derive(Serialize, Clone, Debug)]
+struct EditionView {
+    /// `Cards, Large-print cards`
+    names: String,
+    mark: String,
 }
 
 /// A printed sheet beside the pages.
@@ -163,6 +174,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
             .map(|(of, how)| Adaptation { of, how: scribe.prose(how) })
             .collect(),
         papers: papers_of(session, pack, &site.words),
+        editions: show_editions(session, plans, site),
         no_printer: show_no_printer(site, session, plans),
     }
 }
@@ -237,6 +249,18 @@ fn papers_of(session: &Session, pack: &Pack, words: &Words) -> Vec<Paper> {
         about: sheet.about(&pack.printing, words),
     };
     Sheet::chosen(&pack.printing).into_iter().map(paper).collect()
+}
+
+fn show_editions(session: &Session, plans: &Plans, site: &Site<'_>) -> Vec<EditionView> {
+    let pack = site.publication.pack;
+    let outline = outline_session(session, plans, pack, &site.words);
+    let chosen = Sheet::chosen(&pack.printing);
+    let view = |(sheets, mark): &(Sheets, Mark)| {
+        let carries = chosen.iter().filter(|sheet| sheet.of_edition() == *sheets);
+        let names: Vec<String> = carries.map(|sheet| site.words.say(&sheet.word_key())).collect();
+        (!names.is_empty()).then(|| EditionView { names: names.join(", "), mark: mark.to_string() })
+    };
+    outline.marks.iter().filter_map(view).collect()
 }
 
 fn show_no_printer(site: &Site<'_>, session: &Session, plans: &Plans) -> NoPrinter {
