@@ -8,7 +8,8 @@ use super::print_args::PrintArguments;
 
 /// Plans, checks and prints physical-education sessions for pupils at home.
 ///
-/// With no command it publishes the pack in the folder “sessions” to the folder “published”.
+/// With no command it publishes the pack in the folder “sessions” to the folder “published”, and what is
+/// for teachers to “published-for-teachers”.
 #[derive(Debug, Parser)]
 #[command(
     name = "homeground",
@@ -34,7 +35,7 @@ impl Default for Command {
         Self::Publish(PublishArguments {
             pack: "sessions".into(),
             to: "published".into(),
-            families_only: false,
+            teachers: Some("published-for-teachers".into()),
             as_of: None,
             print: PrintArguments::default(),
         })
@@ -112,7 +113,8 @@ pub struct ProgressArguments {
 
 /// Publishes a pack as a mini-site and printable cards.
 #[derive(Args, Debug)]
-#[command(after_help = "Example:\n  homeground publish sessions --to published")]
+#[command(after_help = "Examples:\n  homeground publish sessions --to published\n  \
+    homeground publish sessions --to published --teachers for-teachers")]
 pub struct PublishArguments {
     /// The pack’s folder.
     #[arg(value_name = "PACK", default_value = "sessions")]
@@ -120,9 +122,9 @@ pub struct PublishArguments {
     /// The folder to publish to: new, empty, or published to before.
     #[arg(long, value_name = "DIR")]
     pub to: PathBuf,
-    /// Leave the pages for teachers out.
-    #[arg(long)]
-    pub families_only: bool,
+    /// Also write the pages for teachers (time lines, plans, answers, standing), to a folder of their own.
+    #[arg(long, value_name = "DIR")]
+    pub teachers: Option<PathBuf>,
     /// Publish as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,

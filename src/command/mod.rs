@@ -9,6 +9,7 @@ mod packs;
 mod print_args;
 mod progress;
 mod publish;
+mod teacher_folder;
 
 use clap::Parser;
 

@@ -6,6 +6,7 @@ use super::Ending;
 use super::args::PublishArguments;
 use super::console::Console;
 use super::packs::open_folder;
+use super::teacher_folder::{check_teacher_folder, publish_teacher_folder};
 use crate::finding::{Finding, Severity, count_severity};
 use crate::progress::guard::check_no_results;
 use crate::publish::{check_target, publish_bundle};
@@ -24,6 +25,7 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     let source = open_folder(&arguments.pack, arguments.as_of.as_deref())?;
     check_target(&arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
     check_no_results(&arguments.to)?;
+    check_teacher_folder(arguments)?;
     let mut inspected = crate::inspect(&source, &Selection::All)?;
     if has_problems(&inspected.findings) {
         let report = report_text(&inspected.findings, &inspected.pack.files, console.is_terminal);
@@ -34,7 +36,6 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     if inspected.pack.sessions.is_empty() {
         return Err(format!("There are no sessions in {}.", arguments.pack.display()));
     }
-    inspected.pack.teacher_pages &= !arguments.families_only;
     let printing = std::mem::take(&mut inspected.pack.printing);
     inspected.pack.printing = printing.with(arguments.print.wishes());
     let bar = progress_bar(inspected.pack.sessions.len(), console);
@@ -47,6 +48,7 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
         console.message(&advice);
     }
     console.result(&format!("{}{}\n", tell_result(&bundle, arguments), say_ink(&ink)));
+    publish_teacher_folder(&inspected.pack, arguments, console)?;
     Ok(Ending::Well)
 }
 

@@ -14,6 +14,7 @@ mod pen;
 mod qr;
 mod scale_of_marks;
 mod svg;
+mod svg_path;
 mod time_line;
 
 pub use angle_figure::{Curves, draw_angle_figure};

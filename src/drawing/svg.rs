@@ -3,75 +3,73 @@
 
 use std::fmt::Write;
 
-use super::{Anchor, Corner, Drawing, Mark, Pen, Tone};
+use super::svg_path::{PathData, figure, to_tenths};
+use super::{Anchor, Drawing, Mark, Pen, Tone};
+
+/// The size of most words on the drawings of a page, said once for all of them.
+const USUAL_SIZE: f32 = 14.0;
 
 /// The drawing as one `svg` element of a class; its description is its name for screen readers.
 pub fn to_svg(drawing: &Drawing, class: &str) -> String {
     let mut svg = format!(
-        "<svg class=\"drawing {class}\" viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"{}\">",
-        figure(drawing.width),
-        figure(drawing.height),
+        "<svg class=\"drawing {class}\" viewBox=\"0 0 {} {}\" font-size=\"{USUAL_SIZE}\" role=\"img\" aria-label=\"{}\">",
+        shown(drawing.width),
+        shown(drawing.height),
         escape(&drawing.says)
     );
-    for mark in &drawing.marks {
-        write_mark(&mut svg, mark);
+    let mut marks = drawing.marks.iter().peekable();
+    while let Some(mark) = marks.next() {
+        let Some(paint) = paint_of(mark) else {
+            write_words(&mut svg, mark);
+            continue;
+        };
+        let mut path = PathData::default();
+        add_to(&mut path, mark);
+        // Lines of one pen, one after another, are one path: nothing of theirs is covered by another.
+        while !is_filled(mark)
+            && let Some(next) = marks.next_if(|next| paint_of(next).as_ref() == Some(&paint))
+        {
+            add_to(&mut path, next);
+        }
+        let _ = write!(svg, "<path d=\"{}\"{paint}/>", path.into_text());
     }
     svg.push_str("</svg>");
     svg
 }
 
-fn write_mark(svg: &mut String, mark: &Mark) {
-    // Writing to a string can’t fail.
-    let _ = match mark {
-        Mark::Line { from, to, pen } => write!(
-            svg,
-            "<path d=\"M{} {}L{} {}\"{}/>",
-            figure(from.0),
-            figure(from.1),
-            figure(to.0),
-            figure(to.1),
-            paint(None, Some(*pen))
-        ),
-        Mark::Shape { outline, fill, pen } => {
-            write!(svg, "<path d=\"{}Z\"{}/>", path_of(outline), paint(*fill, *pen))
-        }
-        Mark::Words { at, text, size, anchor, is_bold } => {
-            let anchor = match anchor {
-                Anchor::Start => "",
-                Anchor::Middle => " text-anchor=\"middle\"",
-                Anchor::End => " text-anchor=\"end\"",
-            };
-            let weight = if *is_bold { " font-weight=\"700\"" } else { "" };
-            write!(
-                svg,
-                "<text x=\"{}\" y=\"{}\" font-size=\"{}\"{anchor}{weight}>{}</text>",
-                figure(at.0),
-                figure(at.1),
-                figure(*size),
-                escape(text)
-            )
-        }
-    };
+fn paint_of(mark: &Mark) -> Option<String> {
+    match mark {
+        Mark::Line { pen, .. } => Some(paint(None, Some(*pen))),
+        Mark::Shape { fill, pen, .. } => Some(paint(*fill, *pen)),
+        Mark::Words { .. } => None,
+    }
 }
 
-/// Corners as path commands; two bent ones and a straight one make a curve.
-fn path_of(outline: &[Corner]) -> String {
-    let mut path = String::new();
-    let mut corners = outline.iter();
-    let mut command = 'M';
-    while let Some(corner) = corners.next() {
-        if corner.is_bent
-            && let (Some(second), Some(end)) = (corners.next(), corners.next())
-        {
-            let points =
-                [corner, second, end].map(|c| format!("{} {}", figure(c.at.0), figure(c.at.1)));
-            path.push_str(&format!("C{}", points.join(" ")));
-        } else {
-            path.push_str(&format!("{command}{} {}", figure(corner.at.0), figure(corner.at.1)));
-        }
-        command = 'L';
+fn is_filled(mark: &Mark) -> bool {
+    matches!(mark, Mark::Shape { fill: Some(_), .. })
+}
+
+fn add_to(path: &mut PathData, mark: &Mark) {
+    match mark {
+        Mark::Line { from, to, .. } => path.line(*from, *to),
+        Mark::Shape { outline, .. } => path.outline(outline),
+        Mark::Words { .. } => {}
     }
-    path
+}
+
+fn write_words(svg: &mut String, mark: &Mark) {
+    let Mark::Words { at, text, size, anchor, is_bold } = mark else { return };
+    let anchor = match anchor {
+        Anchor::Start => "",
+        Anchor::Middle => " text-anchor=\"middle\"",
+        Anchor::End => " text-anchor=\"end\"",
+    };
+    let weight = if *is_bold { " font-weight=\"700\"" } else { "" };
+    let is_usual = to_tenths(*size) == to_tenths(USUAL_SIZE);
+    let size = if is_usual { String::new() } else { format!(" font-size=\"{}\"", shown(*size)) };
+    let (x, y) = (shown(at.0), shown(at.1));
+    // Writing to a string can’t fail.
+    let _ = write!(svg, "<text x=\"{x}\" y=\"{y}\"{size}{anchor}{weight}>{}</text>", escape(text));
 }
 
 fn paint(fill: Option<Tone>, pen: Option<Pen>) -> String {
@@ -83,9 +81,9 @@ fn paint(fill: Option<Tone>, pen: Option<Pen>) -> String {
         said.push('"');
         return said;
     };
-    said.push_str(&format!(" pen-{}\" stroke-width=\"{}\"", name(pen.tone), figure(pen.thickness)));
+    said.push_str(&format!(" pen-{}\" stroke-width=\"{}\"", name(pen.tone), shown(pen.thickness)));
     if let Some((on, off)) = pen.dash {
-        said.push_str(&format!(" stroke-dasharray=\"{} {}\"", figure(on), figure(off)));
+        said.push_str(&format!(" stroke-dasharray=\"{} {}\"", shown(on), shown(off)));
     }
     said
 }
@@ -101,9 +99,8 @@ const fn name(tone: Tone) -> &'static str {
 }
 
 /// One decimal: a tenth of a point is less than anyone sees.
-fn figure(number: f32) -> String {
-    let text = format!("{number:.1}");
-    text.strip_suffix(".0").map_or_else(|| text.clone(), str::to_owned)
+fn shown(number: f32) -> String {
+    figure(to_tenths(number))
 }
 
 fn escape(text: &str) -> String {
@@ -125,6 +122,18 @@ mod tests {
         assert!(svg.contains(
             "<text x=\"1\" y=\"2\" font-size=\"11\" text-anchor=\"end\">&lt;&amp;</text>"
         ));
-        assert!(svg.contains("<path d=\"M3 2C3 2.6 2.6 3 2 3C"), "{svg}");
+        assert!(svg.contains("<path d=\"M3 2c0 .6-.4 1-1 1c"), "{svg}");
+    }
+
+    #[test]
+    fn lines_of_one_pen_are_one_path() {
+        let mut drawing = Drawing::default();
+        for y in [1.0, 2.0] {
+            drawing.marks.push(Mark::line((0.0, y), (5.0, y), Pen::ink(1.0)));
+        }
+        drawing.marks.push(Mark::line((0.0, 3.0), (5.0, 3.0), Pen::ink(2.0)));
+        let svg = to_svg(&drawing, "plan");
+        assert!(svg.contains("d=\"M0 1h5M0 2h5\""), "{svg}");
+        assert_eq!(svg.matches("<path").count(), 2);
     }
 }

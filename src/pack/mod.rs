@@ -58,7 +58,6 @@ pub struct Pack {
     pub cautions: Vec<Placed<Prose>>,
     pub contact: Option<Placed<Line>>,
     pub address: Option<Placed<Line>>,
-    pub teacher_pages: bool,
     /// The metabolic equivalent that moderate effort begins at.
     pub moderate_from: Decimal,
     /// The ink that a printed page may take, in per cent of it.
@@ -91,8 +90,6 @@ impl Pack {
     pub fn in_language(&self, language: &str) -> Self {
         let mut pack = self.clone();
         pack.language = Placed::new(language.to_owned(), self.language.place);
-        // The teachers work in the pack’s own language.
-        pack.teacher_pages = false;
         let Some(translation) = self.translations.get(language) else { return pack };
         let translation = translation.clone();
         if let Some(title) = translation.title {

@@ -39,8 +39,6 @@ record! {
         room_height: Option<Placed<Length>>,
         /// The ink that a page may take, in per cent of it, 10 where it is not said.
         ink_budget: Option<Placed<Decimal>>,
-        /// Whether the pages for teachers are made.
-        teacher_pages: Option<Placed<bool>>,
         /// What is printed, and how.
         print: Option<PrintDoc>,
     }

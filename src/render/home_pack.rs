@@ -22,7 +22,6 @@ pub(super) fn pack_of_home(pack: &Pack, sessions: Vec<Session>, home: &Home) -> 
     own.languages.clear();
     own.translations.clear();
     // What is the teacher’s, and other homes’, stays with the teacher.
-    own.teacher_pages = false;
     own.curriculum = None;
     own.things_twice.clear();
     own

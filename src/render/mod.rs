@@ -143,6 +143,18 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Render
     Ok(whole)
 }
 
+/// Renders the pages for teachers, in the pack’s own language, for a folder of their own; `families`
+/// leads from there to the families’ folder: `../published/`.
+///
+/// # Errors
+/// Where a template of the pack's own look can't be used.
+pub fn render_teacher_folder(pack: &Pack, families: &str) -> Result<Bundle, RenderFault> {
+    let editions = editions_of(pack)?;
+    with_publication(pack, &editions, 0, &|| (), |publication| {
+        site::render_teacher_pages(publication, families)
+    })
+}
+
 /// Renders the sheets of the pack’s own language alone.
 ///
 /// # Errors

@@ -62,10 +62,6 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         translation_slips: documents.translation_slips,
         paper: shared.as_ref().and_then(|doc| doc.paper.as_ref()).map_or(Paper::A4, |p| p.value),
         printing: resolve_printing(shared.as_ref().and_then(|doc| doc.print.as_ref())),
-        teacher_pages: shared
-            .as_ref()
-            .and_then(|d| d.teacher_pages.as_ref())
-            .is_none_or(|t| t.value),
         welcome: shared.as_ref().and_then(|doc| doc.welcome.clone()),
         contact: shared.as_ref().and_then(|doc| doc.contact.clone()),
         address: shared.as_ref().and_then(|doc| doc.address.clone()),

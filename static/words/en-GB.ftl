@@ -633,6 +633,18 @@ fit-ask-outdoors = It is outdoors
 fit-ask-things = Things you have
 fit-ask-things-how = Write how many there are. Leave out what you don’t have.
 
+## Pages: teachers
+
+teachers-session = Session
+# moderate and vigorous effort, as a share of the slot
+teachers-active-short = Moderate and vigorous
+# a figure of how hard the words are (Flesch–Kincaid)
+teachers-grade = Reading grade
+teachers-matrix = Equipment matrix
+teachers-matrix-how = How many of each thing a session asks for at once; in brackets where it can be done without.
+teachers-matrix-most = Most at once
+teachers-family-page = The family’s page
+
 ## Editions and what changed
 
 # Four characters in the foot of a sheet, which change when what it says changes.

@@ -17,9 +17,9 @@ from check_gather_once import PackProgram, least_missing
 from check_pages import read_page
 from check_reading import lay_out_cmudict
 from check_slot_fit import best_by_program
-from check_time import seconds, slot_seconds, spoken, total_seconds, with_class, words, work_seconds
+from check_time import lessons_in, seconds, slot_seconds, spoken, total_seconds, with_class, words, work_seconds
 from paper import words_on
-from program import BENCH_ROOM, DEMO, published
+from program import BENCH_ROOM, DEMO, published, teachers_of
 from session_text import blocks_of, line_of, parts_of, read_yaml, session_files, squeezed
 from stress_pack import bare, write_yaml
 
@@ -463,7 +463,7 @@ def check_pack(tally, name, pack):
     shared = {thing["name"]: thing for thing in read_yaml(pack / "equipment.yaml")["equipment"]}
     sessions = {n: read_yaml(path) for n, path in session_files(pack).items()}
     offered = {n: session for n, session in sessions.items() if session.get("standing", {}).get("state") != "retired"}
-    lessons = {words(next(lesson.iter("h2"))): lesson for lesson in with_class(read_page(folder / "teachers.html"), "lesson")}
+    lessons = lessons_in(teachers_of(folder))
     worths, grades, lacking = [], [], 0
     for n, session in sessions.items():
         lesson = lessons.get(" ".join(line_of(session["title"]).split()))

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from check_pages import read_page
 from paper import sheet, words_on
-from program import AS_OF, BENCH_ROOM, DEMO, fresh_folder, published, run
+from program import AS_OF, BENCH_ROOM, DEMO, fresh_folder, published, run, teachers_of
 from session_text import parts_of, read_yaml, session_files, squeezed
 from stress_pack import bare, make_stress_pack, write_yaml
 
@@ -108,8 +108,14 @@ def check_home_guide(tally, where, parts, path):
         tally.holds(f"{where}: the home guide has the start of {title[:40]}", not any(title[:40] in m for m in missed), str(missed[:2]))
 
 
-def check_teachers(tally, sessions, page):
-    lessons = {words(next(next(lesson.iter("h2")).iter("a"))): lesson for lesson in with_class(read_page(page), "lesson")}
+def lessons_in(folder):
+    """The lessons of the teachers’ folder, by the titles of their sessions."""
+    pages = [read_page(page) for page in sorted((folder / "sessions").rglob("*.html"))]
+    return {words(next(page.iter("h1"))): with_class(page, "lesson")[0] for page in pages}
+
+
+def check_teachers(tally, sessions, folder):
+    lessons = lessons_in(folder)
     for name, session in sessions.items():
         lesson = lessons.get(" ".join(session["title"].split()))
         if not tally.holds(f"{name} is on the teachers' page", lesson is not None):
@@ -148,6 +154,6 @@ def check(tally):
             check_page(tally, name, parts, folder / f"sessions/{name}.html", slot_seconds(session))
             check_home_guide(tally, name, parts, sheet(folder, name, "home-guide"))
         if pack == DEMO:
-            check_teachers(tally, sessions, folder / "teachers.html")
+            check_teachers(tally, sessions, teachers_of(folder))
     for seconds_over in (-31, -30, 0, 30, 31, 95):
         check_slot(tally, seconds_over)

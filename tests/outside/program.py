@@ -43,10 +43,16 @@ def published(pack):
     """The folder a pack was published to. A pack that can't be published ends the check."""
     to = fresh_folder(f"published-{pathlib.Path(pack).name}")
     to.rmdir()
-    done = publish(pack, to)
+    shutil.rmtree(teachers_of(to), ignore_errors=True)
+    done = publish(pack, to, "--teachers", teachers_of(to))
     if done.returncode != 0:
         raise RuntimeError(f"publish {pack} ended with {done.returncode}: {done.stderr[-800:]}")
     return to
+
+
+def teachers_of(folder):
+    """The teachers’ folder beside a published one."""
+    return folder.with_name(f"{folder.name}-for-teachers")
 
 
 def ask(questions):

@@ -28,7 +28,8 @@ pub(super) struct Frame {
     school: Option<String>,
     /// Which page this is.
     here: &'static str,
-    teacher_pages: bool,
+    /// It stands in the teachers’ folder: `root` then leads to the families’, `top` to its own.
+    is_for_teachers: bool,
     contact: Option<Html>,
     licence: Option<Licence>,
     credit: Option<Html>,
@@ -69,21 +70,21 @@ pub(super) fn frame_of_page(
         shared(pack, |session| session.licence.as_deref()).map(|name| licence_of(&name));
     if shared(pack, |session| session.credit.as_deref()).is_some() {
         let credit = pack.sessions.iter().find_map(|session| session.credit.as_ref());
-        frame.credit = Scribe::new(pack, "").line_if_any(credit);
+        frame.credit = Scribe::new(pack, &frame.root).line_if_any(credit);
     }
     frame
 }
 
-/// The frame of a session's page.
-pub(super) fn frame_of_session(site: &Site<'_>, session: &Session) -> Frame {
+/// The frame of a session's page, the families’ or the teachers’.
+pub(super) fn frame_of_session(site: &Site<'_>, here: &'static str, session: &Session) -> Frame {
     let pack = site.publication.pack;
     let root = root_of(session);
     let title = plain_line(&session.title);
     let about = plain_line(&session.summary);
     let path = page_path(&session.id);
-    let mut frame = bare_frame(site, (&path, true), &root, "session", (&title, &about));
+    let mut frame = bare_frame(site, (&path, true), &root, here, (&title, &about));
     frame.licence = session.licence.as_ref().map(|name| licence_of(name));
-    let scribe = Scribe::new(pack, &root);
+    let scribe = Scribe::new(pack, &frame.root);
     frame.credit = session.credit.as_ref().map(|credit| scribe.line(credit));
     frame
 }
@@ -91,17 +92,22 @@ pub(super) fn frame_of_session(site: &Site<'_>, session: &Session) -> Frame {
 fn bare_frame(
     site: &Site<'_>,
     (path, is_shared): (&str, bool),
-    root: &str,
+    up: &str,
     here: &'static str,
     (title, about): (&str, &str),
 ) -> Frame {
     let pack = site.publication.pack;
-    let top = format!("{root}{}", site.up());
+    let (root, top) = site.ways_from(up);
     let name = plain_line(&pack.title);
     Frame {
-        root: root.to_owned(),
-        versions: if is_shared { versions_of(site, path, &top) } else { Vec::new() },
+        versions: if is_shared && site.families.is_none() {
+            versions_of(site, path, &top)
+        } else {
+            Vec::new()
+        },
         top,
+        contact: pack.contact.as_ref().map(|contact| Scribe::new(pack, &root).line(contact)),
+        root,
         language: pack.language.to_string(),
         direction: direction_of(&pack.language),
         title: if title == name { name.clone() } else { format!("{title} – {name}") },
@@ -109,8 +115,7 @@ fn bare_frame(
         pack: name,
         school: pack.school.as_deref().map(plain_line),
         here,
-        teacher_pages: pack.teacher_pages,
-        contact: pack.contact.as_ref().map(|contact| Scribe::new(pack, root).line(contact)),
+        is_for_teachers: site.families.is_some(),
         licence: None,
         credit: None,
     }

@@ -7,6 +7,7 @@
 mod assets;
 mod choices;
 mod class;
+mod equipment_matrix;
 mod facts;
 mod frame;
 mod front;
@@ -19,6 +20,7 @@ mod plans;
 mod progress;
 mod rules;
 mod session;
+mod teacher_folder;
 mod teacher_plans;
 mod teachers;
 mod templates;
@@ -26,6 +28,7 @@ mod things;
 mod timeline;
 
 pub use progress::render_progress_page;
+pub use teacher_folder::render_teacher_pages;
 
 use std::sync::Arc;
 
@@ -43,13 +46,15 @@ struct Site<'p> {
     publication: &'p Publication<'p>,
     words: Arc<Words>,
     templates: Templates,
+    /// From the teachers’ folder to the families’; nothing for the families’ own pages.
+    families: Option<String>,
 }
 
 impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
         let words = Arc::clone(&publication.words);
         let templates = Templates::load(&publication.house, Arc::clone(&words))?;
-        Ok(Self { publication, words, templates })
+        Ok(Self { publication, words, templates, families: None })
     }
 
     /// Whether the pack is written from right to left; drawings are then turned round.
@@ -64,6 +69,15 @@ impl<'p> Site<'p> {
         "../".repeat(folder.matches('/').count())
     }
 
+    /// From a page that lies below its folder’s top (`up`: nothing, `../` …) to the families’ pages, and
+    /// to what it loads.
+    fn ways_from(&self, up: &str) -> (String, String) {
+        match &self.families {
+            Some(families) => (format!("{up}{families}"), up.to_owned()),
+            None => (up.to_owned(), format!("{up}{}", self.up())),
+        }
+    }
+
     /// The name of a language in itself.
     fn name_of_language(&self, language: &str) -> String {
         let known = self.publication.editions.iter().find(|e| e.language == language);
@@ -74,7 +88,7 @@ impl<'p> Site<'p> {
         self.publication.pack.sessions.iter().zip(&self.publication.plans)
     }
 
-    /// The sessions that families see: a retired one is kept in the pack and on the teachers' page.
+    /// The sessions that families see: a retired one is kept in the pack and on the teachers' pages.
     fn offered(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
         self.sessions().filter(|(session, _)| !session.is_retired())
     }
@@ -97,10 +111,6 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     let mut bundle = if is_top { assets::gather_assets(publication) } else { Bundle::new() };
     bundle.extend(front::render_front(&site)?);
     bundle.insert("things.html".into(), things::render_things(&site)?);
-    if publication.pack.teacher_pages {
-        bundle.insert("teachers.html".into(), teachers::render_teachers(&site)?);
-        bundle.insert("rules.html".into(), rules::render_rules(&site)?);
-    }
     bundle.extend(render_sessions(&site)?);
     Ok(bundle)
 }

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeSet;
 
-use super::render_site;
+use super::{render_site, render_teacher_pages};
 use crate::inspect::example_pack;
 use crate::pack::Pack;
 use crate::plan::{plan_gather_set, plan_gathering, plan_session};
@@ -11,7 +11,7 @@ use crate::read::{Selection, read_pack};
 use crate::render::Edition;
 use crate::render::house::House;
 use crate::render::no_printer::{copy_path, messages_path};
-use crate::render::{Bundle, GATHER_SHEET, Publication, Sheet};
+use crate::render::{Bundle, GATHER_SHEET, Publication, Sheet, page_path};
 use crate::resolve::resolve_pack;
 
 const HOSTILE: &str = r#"
@@ -24,6 +24,12 @@ fn pack_of(example: &str) -> Pack {
 }
 
 fn pages_of(pack: &Pack) -> Bundle {
+    with_publication(pack, |publication| {
+        render_site(publication).expect("the shipped templates fit")
+    })
+}
+
+fn with_publication(pack: &Pack, render: impl Fn(&Publication<'_>) -> Bundle) -> Bundle {
     let house = House::new(&pack.look);
     let name = "English".to_owned();
     let language = pack.language.value.clone();
@@ -39,7 +45,7 @@ fn pages_of(pack: &Pack) -> Bundle {
         edition: 0,
         on_session: &|| {},
     };
-    render_site(&publication).expect("the shipped templates fit")
+    render(&publication)
 }
 
 fn html(pages: &Bundle) -> impl Iterator<Item = (&String, String)> {
@@ -107,13 +113,19 @@ fn nothing_a_pack_holds_becomes_markup() {
 }
 
 #[test]
-fn pages_for_teachers_can_be_left_out() {
-    let mut pack = pack_of("");
-    assert!(pages_of(&pack).contains_key("teachers.html"));
-    pack.teacher_pages = false;
-    let pages = pages_of(&pack);
-    assert!(!pages.contains_key("teachers.html") && !pages.contains_key("rules.html"));
-    assert!(html(&pages).all(|(_, page)| !page.contains("teachers.html")));
+fn what_is_for_teachers_stands_apart() {
+    let pack = pack_of("");
+    let families = pages_of(&pack);
+    assert!(html(&families).all(|(_, page)| !page.contains("teachers")));
+    let teachers = with_publication(&pack, |publication| {
+        render_teacher_pages(publication, "../for families/").expect("the shipped templates fit")
+    });
+    let session = &pack.sessions[0].id;
+    let lesson = String::from_utf8(teachers[&page_path(session)].clone()).unwrap();
+    let way = format!("href=\"../../../for%20families/{}\"", page_path(session));
+    assert!(lesson.contains(&way), "{way} in {lesson}");
+    assert!(teachers.contains_key("index.html") && teachers.contains_key("rules.html"));
+    assert!(teachers.keys().all(|path| !path.ends_with(".js")));
 }
 
 #[test]

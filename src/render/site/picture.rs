@@ -41,7 +41,12 @@ pub(super) fn show_pictures(
 
 /// Where a picture of the pack is published, as the address written in a page.
 pub(super) fn picture_path(path: &str) -> String {
-    let mut address = String::from("pictures/");
+    format!("pictures/{}", encoded_path(path))
+}
+
+/// A path as the address written in a page (URL Standard: the path percent-encode set).
+pub(super) fn encoded_path(path: &str) -> String {
+    let mut address = String::with_capacity(path.len());
     for letter in path.chars() {
         match letter {
             ' ' | '%' | '#' | '?' | '"' | '<' | '>' | '\\' | '^' | '`' | '{' | '|' | '}' => {

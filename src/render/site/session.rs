@@ -139,7 +139,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
     let pack = site.publication.pack;
     let scribe = Scribe::new(pack, &root_of(session)).above(&site.up()).telling(&session.language);
     SessionPage {
-        frame: frame_of_session(site, session),
+        frame: frame_of_session(site, "session", session),
         title: plain_line(&session.title),
         original: (session.language != pack.language.value).then(|| Original {
             language: session.language.clone(),

@@ -1,10 +1,12 @@
-//! The page for teachers: every session with its time line, answers, standing and curriculum.
+//! The pages for teachers: all sessions at a glance, and a page for each with its time line, plans, answers
+//! and standing.
 
 use serde::Serialize;
 
 use super::Site;
+use super::equipment_matrix::{EquipmentMatrix, show_matrix};
 use super::facts::{Facts, facts_of};
-use super::frame::{Frame, frame_of_page};
+use super::frame::{Frame, frame_of_page, frame_of_session, root_of};
 use super::html::{Html, Scribe, loose_line};
 use super::part::PartView;
 use super::plans::show_time_line;
@@ -17,18 +19,36 @@ use crate::prose::plain_line;
 use crate::render::quantities::Said;
 use crate::render::{RenderFault, page_path};
 
+/// All sessions at a glance.
 #[derive(Serialize, Clone, Debug)]
 struct TeachersPage {
     frame: Frame,
-    sessions: Vec<TeacherEntry>,
+    sessions: Vec<Glance>,
+    matrix: EquipmentMatrix,
     curriculum: Option<Coverage>,
 }
 
+/// A session in one row.
 #[derive(Serialize, Clone, Debug)]
-struct TeacherEntry {
-    /// The id with hyphens between folders.
-    anchor: String,
-    /// A retired session has no page of its own.
+struct Glance {
+    page: Link,
+    facts: Facts,
+    active_share: u32,
+    /// The Flesch–Kincaid grade of what a child reads; nothing where there are too few words.
+    grade: Option<String>,
+    standing: Option<StandingView>,
+}
+
+/// One session on a page of its own.
+#[derive(Serialize, Clone, Debug)]
+struct LessonPage {
+    frame: Frame,
+    session: Lesson,
+}
+
+#[derive(Serialize, Clone, Debug)]
+struct Lesson {
+    /// The family’s page, from the families’ folder; a retired session has none.
     href: Option<String>,
     title: String,
     facts: Facts,
@@ -71,33 +91,65 @@ struct StatementView {
     sessions: Vec<Link>,
 }
 
+/// `index.html` of the teachers’ folder.
 pub(super) fn render_teachers(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
     let (title, about) = (site.words.say("nav-teachers"), site.words.say("teachers-intro"));
     let page = TeachersPage {
         frame: frame_of_page(site, "teachers", &title, &about),
         sessions: site
             .sessions()
-            .map(|(session, plans)| show_entry(site, session, plans))
+            .map(|(session, plans)| show_glance(site, session, plans))
             .collect(),
+        matrix: show_matrix(site),
         curriculum: site.publication.pack.curriculum.as_ref().map(|list| show_coverage(site, list)),
     };
     site.templates.fill("teachers.html", &page)
 }
 
-fn show_entry(site: &Site<'_>, session: &Session, plans: &Plans) -> TeacherEntry {
-    let pack = site.publication.pack;
-    let scribe = Scribe::new(pack, "");
-    let active = plans.effort.active();
+/// The page of one session and its path in the teachers’ folder.
+pub(super) fn render_lesson(
+    site: &Site<'_>,
+    session: &Session,
+    plans: &Plans,
+) -> Result<(String, Vec<u8>), RenderFault> {
+    let frame = frame_of_session(site, "lesson", session);
+    let page = LessonPage { frame, session: show_lesson(site, session, plans) };
+    Ok((page_path(&session.id), site.templates.fill("lesson.html", &page)?))
+}
+
+fn show_glance(site: &Site<'_>, session: &Session, plans: &Plans) -> Glance {
+    let (root, _) = site.ways_from("");
+    let reading = plans.reading.as_ref().filter(|reading| reading.is_enough());
+    let scores = reading.and_then(|reading| reading.whole.scores.as_ref());
+    Glance {
+        page: link_to(session),
+        facts: facts_of(session, &plans.time, &site.words),
+        active_share: active_share(session, plans),
+        grade: scores.map(|scores| site.words.number(&format!("{:.1}", scores.flesch_kincaid))),
+        standing: session
+            .standing
+            .as_deref()
+            .map(|standing| show_standing(&Scribe::new(site.publication.pack, &root), standing)),
+    }
+}
+
+fn active_share(session: &Session, plans: &Plans) -> u32 {
     let slot = session.slot.seconds().max(1);
-    TeacherEntry {
-        anchor: format!("session-{}", session.id.as_str().replace('/', ".")),
+    (plans.effort.active().seconds() * 200 + slot) / (slot * 2)
+}
+
+fn show_lesson(site: &Site<'_>, session: &Session, plans: &Plans) -> Lesson {
+    let pack = site.publication.pack;
+    let (root, _) = site.ways_from(&root_of(session));
+    let scribe = Scribe::new(pack, &root);
+    Lesson {
         href: (!session.is_retired()).then(|| page_path(&session.id)),
         title: plain_line(&session.title),
         facts: facts_of(session, &plans.time, &site.words),
         line: show_time_line(site, session, plans),
         plans: show_teacher_plans(site, session, plans),
-        active: active.say(&site.words),
-        active_share: (active.seconds() * 200 + slot) / (slot * 2),
+        active: plans.effort.active().say(&site.words),
+        active_share: active_share(session, plans),
         parts: show_parts(site, &scribe, session, plans),
         objectives: scribe.lines(&session.objectives),
         success: scribe.lines(&session.success),

@@ -1,0 +1,82 @@
+//! The folder of the pages for teachers: where it may lie, and the way from it to the families’ pages.
+
+use std::path::{Component, Path, PathBuf};
+
+use super::args::PublishArguments;
+use super::console::Console;
+use crate::pack::Pack;
+use crate::progress::guard::check_no_results;
+use crate::publish::{PublishFault, check_target, publish_bundle};
+use crate::render::render_teacher_folder;
+
+/// Looks whether the teachers’ folder may be written, before anything is rendered.
+///
+/// # Errors
+/// A sentence for the teacher.
+pub(super) fn check_teacher_folder(arguments: &PublishArguments) -> Result<(), String> {
+    let Some(teachers) = &arguments.teachers else { return Ok(()) };
+    let in_words = |fault: PublishFault| fault.to_string().replace("--to", "--teachers");
+    check_target(teachers, &arguments.pack).map_err(in_words)?;
+    match check_target(teachers, &arguments.to) {
+        Err(PublishFault::OverlapsPack(_)) => Err(format!(
+            "{} and {} lie inside one another, so that families would get the teachers’ pages. Choose a \
+             folder beside it after --teachers.",
+            teachers.display(),
+            arguments.to.display()
+        )),
+        _ => check_no_results(teachers),
+    }
+}
+
+/// Renders and publishes the teachers’ folder, if one is asked for, and says where it is.
+///
+/// # Errors
+/// A sentence for the teacher.
+pub(super) fn publish_teacher_folder(
+    pack: &Pack,
+    arguments: &PublishArguments,
+    console: &Console,
+) -> Result<(), String> {
+    let Some(teachers) = &arguments.teachers else { return Ok(()) };
+    let way = way_between(teachers, &arguments.to);
+    let bundle = render_teacher_folder(pack, &way).map_err(|fault| fault.to_string())?;
+    publish_bundle(&bundle, teachers, &arguments.pack).map_err(|fault| fault.to_string())?;
+    let index = teachers.join("index.html");
+    console.result(&format!("For teachers: open {}.\n", index.display()));
+    Ok(())
+}
+
+/// The way from one folder to another, up and down, with a slash at its end.
+fn way_between(from: &Path, to: &Path) -> String {
+    let (from, to) = (steps_of(from), steps_of(to));
+    let shared = from.iter().zip(&to).take_while(|(one, other)| one == other).count();
+    let down: String = to[shared..].iter().map(|step| format!("{step}/")).collect();
+    "../".repeat(from.len() - shared) + &down
+}
+
+/// The names on the way to a folder from the top.
+fn steps_of(path: &Path) -> Vec<String> {
+    let whole: PathBuf = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
+    let mut steps = Vec::new();
+    for component in whole.components() {
+        match component {
+            Component::ParentDir => drop(steps.pop()),
+            Component::CurDir | Component::RootDir => {}
+            step => steps.push(step.as_os_str().to_string_lossy().into_owned()),
+        }
+    }
+    steps
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_way_leads_up_and_down() {
+        let way = |from: &str, to: &str| way_between(Path::new(from), Path::new(to));
+        assert_eq!(way("/a/for-teachers", "/a/published"), "../published/");
+        assert_eq!(way("/a/b/c", "/a/d e/f"), "../../d e/f/");
+        assert_eq!(way("/a/b/../c", "/a/d"), "../d/");
+    }
+}

@@ -1,0 +1,33 @@
+//! The teachers’ folder: what a family has no use for, apart from the families’ pages, which neither hold
+//! nor name it.
+
+use rayon::prelude::*;
+
+use super::assets::gather_assets;
+use super::picture::encoded_path;
+use super::{Site, rules, teachers};
+use crate::render::{Bundle, Publication, RenderFault};
+
+/// Renders the folder; `families` leads from it to the families’ pages: `../published/`.
+///
+/// # Errors
+/// Where a template of the pack's own look can't be used.
+pub fn render_teacher_pages(
+    publication: &Publication<'_>,
+    families: &str,
+) -> Result<Bundle, RenderFault> {
+    let mut site = Site::of(publication)?;
+    site.families = Some(encoded_path(families));
+    let mut bundle = gather_assets(publication);
+    // Pictures lie with the families’ pages; scripts are theirs alone.
+    bundle.retain(|path, _| path.starts_with("static/") && !path.ends_with(".js"));
+    bundle.insert("index.html".into(), teachers::render_teachers(&site)?);
+    bundle.insert("rules.html".into(), rules::render_rules(&site)?);
+    let sessions: Vec<_> = site.sessions().collect();
+    let lessons: Result<Vec<_>, RenderFault> = sessions
+        .into_par_iter()
+        .map(|(session, plans)| teachers::render_lesson(&site, session, plans))
+        .collect();
+    bundle.extend(lessons?);
+    Ok(bundle)
+}
