@@ -36,6 +36,7 @@ impl Default for Command {
             pack: "sessions".into(),
             to: "published".into(),
             teachers: Some("published-for-teachers".into()),
+            since: None,
             as_of: None,
             print: PrintArguments::default(),
         })
@@ -114,7 +115,9 @@ pub struct ProgressArguments {
 /// Publishes a pack as a mini-site and printable cards.
 #[derive(Args, Debug)]
 #[command(after_help = "Examples:\n  homeground publish sessions --to published\n  \
-    homeground publish sessions --to published --teachers for-teachers")]
+    homeground publish sessions --to published --teachers for-teachers\n  \
+    homeground publish sessions --to published --since published\n  \
+    homeground publish sessions --to published --since HEAD~1")]
 pub struct PublishArguments {
     /// The pack’s folder.
     #[arg(value_name = "PACK", default_value = "sessions")]
@@ -125,6 +128,9 @@ pub struct PublishArguments {
     /// Also write the pages for teachers (time lines, plans, answers, standing), to a folder of their own.
     #[arg(long, value_name = "DIR")]
     pub teachers: Option<PathBuf>,
+    /// Tell what changed since then: a folder published before, a pack’s folder, or a git revision.
+    #[arg(long, value_name = "DIR or REV", allow_hyphen_values = true)]
+    pub since: Option<String>,
     /// Publish as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,

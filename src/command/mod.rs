@@ -3,7 +3,9 @@
 mod args;
 mod console;
 mod draft;
+mod earlier;
 mod fit;
+mod git;
 mod inspect;
 mod packs;
 mod print_args;

@@ -7,7 +7,7 @@ use super::console::Console;
 use crate::pack::Pack;
 use crate::progress::guard::check_no_results;
 use crate::publish::{PublishFault, check_target, publish_bundle};
-use crate::render::render_teacher_folder;
+use crate::render::{Bundle, render_teacher_folder};
 
 /// Looks whether the teachers’ folder may be written, before anything is rendered.
 ///
@@ -34,16 +34,23 @@ pub(super) fn check_teacher_folder(arguments: &PublishArguments) -> Result<(), S
 /// A sentence for the teacher.
 pub(super) fn publish_teacher_folder(
     pack: &Pack,
+    mut more: Bundle,
     arguments: &PublishArguments,
     console: &Console,
 ) -> Result<(), String> {
     let Some(teachers) = &arguments.teachers else { return Ok(()) };
-    let way = way_between(teachers, &arguments.to);
-    let bundle = render_teacher_folder(pack, &way).map_err(|fault| fault.to_string())?;
+    let way = way_to_families(arguments);
+    let mut bundle = render_teacher_folder(pack, &way).map_err(|fault| fault.to_string())?;
+    bundle.append(&mut more);
     publish_bundle(&bundle, teachers, &arguments.pack).map_err(|fault| fault.to_string())?;
     let index = teachers.join("index.html");
     console.result(&format!("For teachers: open {}.\n", index.display()));
     Ok(())
+}
+
+/// The way from the teachers’ folder to the families’; nothing where there is none.
+pub(super) fn way_to_families(arguments: &PublishArguments) -> String {
+    arguments.teachers.as_ref().map(|from| way_between(from, &arguments.to)).unwrap_or_default()
 }
 
 /// The way from one folder to another, up and down, with a slash at its end.

@@ -22,7 +22,7 @@ pub use compare::{
 pub use kind::{Audience, CardOf, KINDS, Kind, Shape, kind_of};
 pub use mark::{ALPHABET, Mark};
 pub use outline::{outline_pack, outline_session};
-pub use record::{RECORD, read_record, write_record};
+pub use record::{LARGEST_RECORD, RECORD, read_record, write_record};
 pub use reworded::{Piece, is_small_correction, mark_words};
 pub use sheets::Sheets;
 
@@ -59,7 +59,7 @@ pub struct Outline {
 #[derive(Clone, Debug, PartialEq)]
 pub struct PackOutline {
     pub language: String,
-    /// What only teachers see is left out.
+    /// What only teachers see was left out of it.
     pub is_for_families: bool,
     /// What every session shares.
     pub facts: Vec<Fact>,

@@ -68,7 +68,7 @@ pub fn outline_pack(pack: &Pack, plans: &[Plans], words: &Words) -> PackOutline 
     let sessions = pack.sessions.iter().zip(plans);
     PackOutline {
         language: pack.language.to_string(),
-        is_for_families: !pack.teacher_pages,
+        is_for_families: false,
         facts: notebook.facts,
         sessions: sessions
             .map(|(session, plans)| outline_session(session, plans, pack, words))

@@ -14,7 +14,7 @@ pub const RECORD: &str = "edition.json";
 const FORM: u32 = 1;
 
 /// A pack of thousands of sessions stays far below.
-pub(crate) const LARGEST: u64 = 256 * 1024 * 1024;
+pub const LARGEST_RECORD: u64 = 256 * 1024 * 1024;
 
 #[derive(Serialize, Deserialize)]
 struct Record {
@@ -48,18 +48,18 @@ const fn is_no(truth: &bool) -> bool {
     !*truth
 }
 
-/// The record as JSON; without what only teachers see, where their pages are left out.
+/// The record as JSON; in the families’ folder without what only teachers see.
 ///
 /// # Panics
 /// Never: texts and lists can always be written as JSON.
-pub fn write_record(pack: &PackOutline) -> Vec<u8> {
-    let facts = |facts: &[Fact]| written(facts, pack.is_for_families);
+pub fn write_record(pack: &PackOutline, is_for_families: bool) -> Vec<u8> {
+    let facts = |facts: &[Fact]| written(facts, is_for_families);
     // A retired session is no page for families.
-    let sessions = pack.sessions.iter().filter(|s| !(s.is_retired && pack.is_for_families));
+    let sessions = pack.sessions.iter().filter(|s| !(s.is_retired && is_for_families));
     let record = Record {
         homeground_edition: FORM,
         language: pack.language.clone(),
-        for_families: pack.is_for_families,
+        for_families: is_for_families,
         says: facts(&pack.facts),
         sessions: sessions
             .map(|session| SessionRecord {

@@ -81,6 +81,8 @@ pub struct Pack {
     /// Where a finding about the pack itself points: pack.yaml, or the first file there is.
     pub file: Option<FileId>,
     pub today: Date,
+    /// It is published with a page about what changed since an earlier edition.
+    pub has_changes: bool,
 }
 
 impl Pack {

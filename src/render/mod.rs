@@ -1,6 +1,7 @@
 //! Stage five, render: pack and plans → an ordered map of path → bytes. The mini-site and the
 //! printed sheets are two renderers over the same plans; neither touches the disk.
 
+mod changes;
 pub mod class_pages;
 pub mod equipment_phrases;
 pub mod fit_phrases;
@@ -25,6 +26,9 @@ use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::{Pack, SessionId};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
+pub use changes::{
+    CHANGES_PAGE, ChangesPages, Earlier, latest_date, outline_languages, render_changes,
+};
 use house::House;
 pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
 pub use sheet::Sheet;
@@ -205,7 +209,7 @@ fn render_edition(
         bundle.append(&mut sheets);
         bundle.append(&mut no_printer::render_texts(publication));
         let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
-        bundle.insert(RECORD.to_owned(), write_record(&outline));
+        bundle.insert(RECORD.to_owned(), write_record(&outline, true));
         Ok(Rendering { bundle, ink })
     })
 }
@@ -215,7 +219,7 @@ fn with_publication<T>(
     editions: &[Edition],
     edition: usize,
     on_session: &(dyn Fn() + Sync),
-    render: impl Fn(&Publication<'_>) -> Result<T, RenderFault>,
+    render: impl FnOnce(&Publication<'_>) -> Result<T, RenderFault>,
 ) -> Result<T, RenderFault> {
     render(&Publication::of_edition(pack, editions.to_vec(), edition, on_session)?)
 }

@@ -5,6 +5,7 @@
 //! escaped by the template. Tokens (`"warm-up"`, `"vigorous"`) become words in the template.
 
 mod assets;
+mod changes;
 mod choices;
 mod class;
 mod equipment_matrix;
@@ -27,6 +28,7 @@ mod templates;
 mod things;
 mod timeline;
 
+pub use changes::render_changes_page;
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
 

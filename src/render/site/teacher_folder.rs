@@ -6,6 +6,7 @@ use rayon::prelude::*;
 use super::assets::gather_assets;
 use super::picture::encoded_path;
 use super::{Site, rules, teachers};
+use crate::edition::{RECORD, outline_pack, write_record};
 use crate::render::{Bundle, Publication, RenderFault};
 
 /// Renders the folder; `families` leads from it to the families’ pages: `../published/`.
@@ -29,5 +30,7 @@ pub fn render_teacher_pages(
         .map(|(session, plans)| teachers::render_lesson(&site, session, plans))
         .collect();
     bundle.extend(lessons?);
+    let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
+    bundle.insert(RECORD.to_owned(), write_record(&outline, false));
     Ok(bundle)
 }
