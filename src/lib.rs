@@ -20,6 +20,7 @@ pub mod homes;
 pub mod inspect;
 mod letters;
 pub mod pack;
+pub mod parcel;
 pub mod picture;
 pub mod place;
 pub mod plan;
@@ -34,8 +35,11 @@ pub mod resolve;
 pub mod source;
 pub mod words;
 
+use std::sync::Arc;
+
 use finding::Finding;
 use pack::Pack;
+use plan::Plans;
 use read::Selection;
 use source::Source;
 
@@ -43,6 +47,8 @@ use source::Source;
 #[derive(Debug)]
 pub struct Inspected {
     pub pack: Pack,
+    /// The plans of each session, in the order of `pack.sessions`.
+    pub plans: Vec<Arc<Plans>>,
     pub findings: Vec<Finding>,
 }
 
@@ -54,6 +60,6 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let findings = inspect::inspect_pack(&pack, met_while_reading);
-    Ok(Inspected { pack, findings })
+    let (plans, findings) = inspect::inspect_pack(&pack, met_while_reading);
+    Ok(Inspected { pack, plans, findings })
 }

@@ -7,15 +7,33 @@ use std::fmt;
 use std::ops::Deref;
 
 /// A file of the pack, by its index in [`Files`].
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct FileId(pub u32);
 
 /// A stretch of bytes in one file: `start` inclusive, `end` exclusive.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Place {
     pub file: FileId,
     pub start: u32,
     pub end: u32,
+}
+
+/// Nothing but with `{:#?}`: what is made from a value does not depend on where it stood, and keys of what
+/// was made are taken from `{:?}` (`render::key`).
+impl fmt::Debug for FileId {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if f.alternate() { write!(f, "file {}", self.0) } else { f.write_str("file") }
+    }
+}
+
+/// As that of a [`FileId`].
+impl fmt::Debug for Place {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match f.alternate() {
+            true => write!(f, "file {}, {} to {}", self.file.0, self.start, self.end),
+            false => f.write_str("place"),
+        }
+    }
 }
 
 impl Place {

@@ -11,10 +11,10 @@ use super::teacher_folder::{check_teacher_folder, publish_teacher_folder, way_to
 use crate::finding::{Finding, Severity, count_severity};
 use crate::pack::Pack;
 use crate::progress::guard::check_no_results;
-use crate::publish::{check_target, publish_bundle};
+use crate::publish::{LastTime, check_target, publish_again};
 use crate::read::Selection;
 use crate::render::{
-    Bundle, CHANGES_PAGE, ChangesPages, Earlier, Rendering, render_changes, render_pack,
+    Bundle, CHANGES_PAGE, ChangesPages, Earlier, Order, Rendering, render_changes, render_order,
 };
 use crate::report::{advise_ink, report_text, say_ink};
 
@@ -49,15 +49,19 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
         .transpose()?;
     inspected.pack.has_changes = earlier.is_some();
     let bar = progress_bar(inspected.pack.sessions.len(), console);
+    let last = LastTime::look_up(&arguments.to);
+    let order = Order { shelf: Some(&last), on_session: &|| bar.inc(1), ..Order::default() };
+    let plans = inspected.plans.clone();
     let Rendering { mut bundle, ink } =
-        render_pack(&inspected.pack, &|| bar.inc(1)).map_err(|fault| fault.to_string())?;
+        render_order(&inspected.pack, plans, order).map_err(|fault| fault.to_string())?;
     bar.finish_and_clear();
     let mut changes =
         earlier.map(|earlier| tell_changes(&inspected.pack, &earlier, arguments)).transpose()?;
     if let Some((pages, _)) = &mut changes {
         bundle.append(&mut pages.families);
     }
-    publish_bundle(&bundle, &arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
+    publish_again(&bundle, &arguments.to, &arguments.pack, &last)
+        .map_err(|fault| fault.to_string())?;
     mention_others(&inspected.findings, arguments, console);
     if let Some(advice) = advise_ink(&ink, inspected.pack.ink_budget) {
         console.message(&advice);
@@ -66,7 +70,7 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     let (teachers, told) =
         changes.map_or_else(Default::default, |(pages, told)| (pages.teachers, told));
     console.result(&told);
-    publish_teacher_folder(&inspected.pack, teachers, arguments, console)?;
+    publish_teacher_folder(&inspected.pack, inspected.plans, teachers, arguments, console)?;
     Ok(Ending::Well)
 }
 

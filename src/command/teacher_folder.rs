@@ -1,13 +1,15 @@
 //! The folder of the pages for teachers: where it may lie, and the way from it to the families’ pages.
 
 use std::path::{Component, Path, PathBuf};
+use std::sync::Arc;
 
 use super::args::PublishArguments;
 use super::console::Console;
 use crate::pack::Pack;
+use crate::plan::Plans;
 use crate::progress::guard::check_no_results;
-use crate::publish::{PublishFault, check_target, publish_bundle};
-use crate::render::{Bundle, render_teacher_folder};
+use crate::publish::{LastTime, PublishFault, check_target, publish_again};
+use crate::render::{Bundle, Order, render_teacher_folder};
 
 /// Looks whether the teachers’ folder may be written, before anything is rendered.
 ///
@@ -34,15 +36,19 @@ pub(super) fn check_teacher_folder(arguments: &PublishArguments) -> Result<(), S
 /// A sentence for the teacher.
 pub(super) fn publish_teacher_folder(
     pack: &Pack,
+    plans: Vec<Arc<Plans>>,
     mut more: Bundle,
     arguments: &PublishArguments,
     console: &Console,
 ) -> Result<(), String> {
     let Some(teachers) = &arguments.teachers else { return Ok(()) };
     let way = way_to_families(arguments);
-    let mut bundle = render_teacher_folder(pack, &way).map_err(|fault| fault.to_string())?;
+    let last = LastTime::look_up(teachers);
+    let order = Order { shelf: Some(&last), ..Order::default() };
+    let mut bundle =
+        render_teacher_folder(pack, plans, &way, order).map_err(|fault| fault.to_string())?;
     bundle.append(&mut more);
-    publish_bundle(&bundle, teachers, &arguments.pack).map_err(|fault| fault.to_string())?;
+    publish_again(&bundle, teachers, &arguments.pack, &last).map_err(|fault| fault.to_string())?;
     let index = teachers.join("index.html");
     console.result(&format!("For teachers: open {}.\n", index.display()));
     Ok(())

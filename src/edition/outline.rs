@@ -2,6 +2,10 @@
 //!
 //! The order is that of the sheets. Words are bare of CommonMark, by the same reading that paper uses.
 
+use std::sync::Arc;
+
+use rayon::prelude::*;
+
 use super::outline_part::outline_part;
 use super::{Fact, Mark, Outline, PackOutline, Sheets, kind_of};
 use crate::drawing::{Mark as Drawn, Room, draw_floor_plan};
@@ -60,12 +64,12 @@ pub(super) fn bare(text: &str) -> String {
 }
 
 /// The outline of a whole pack; `plans` in the order of its sessions.
-pub fn outline_pack(pack: &Pack, plans: &[Plans], words: &Words) -> PackOutline {
+pub fn outline_pack(pack: &Pack, plans: &[Arc<Plans>], words: &Words) -> PackOutline {
     let mut notebook = Notebook::new(words);
     notebook.note("school", pack.school.as_deref().map(plain_line).unwrap_or_default());
     notebook.note_all("usual-cautions", pack.cautions.iter().map(|caution| bare(caution)));
     notebook.note_if("contact", pack.contact.as_ref().map(|contact| plain_line(contact)));
-    let sessions = pack.sessions.iter().zip(plans);
+    let sessions = pack.sessions.par_iter().zip(plans);
     PackOutline {
         language: pack.language.to_string(),
         is_for_families: false,

@@ -11,17 +11,20 @@ mod wording;
 pub use example::example_pack;
 pub use rule::{Check, Notes, Rule};
 
+use std::sync::Arc;
+
 use rayon::prelude::*;
 
 use crate::finding::{Finding, sort_findings};
 use crate::pack::{Pack, Session};
 use crate::place::Placed;
-use crate::plan::plan_session;
+use crate::plan::{Plans, plan_session};
 
-/// Every finding of a pack: those met while reading, and those of every rule; sorted by place.
-pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
-    let of_sessions: Vec<Vec<Finding>> =
-        pack.sessions.par_iter().map(|session| inspect_session(session, pack)).collect();
+/// The plans of every session, and every finding of a pack: those met while reading, and those of every
+/// rule; sorted by place.
+pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> (Vec<Arc<Plans>>, Vec<Finding>) {
+    let of_sessions = pack.sessions.par_iter().map(|session| inspect_session(session, pack));
+    let (plans, of_sessions): (Vec<_>, Vec<_>) = of_sessions.unzip();
     findings.extend(of_sessions.into_iter().flatten());
     inspect_texts(&pack.texts(), pack, &mut findings);
     for rule in rules::ALL {
@@ -30,11 +33,11 @@ pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> Vec<Finding> {
         }
     }
     sort_findings(&mut findings);
-    findings
+    (plans, findings)
 }
 
-fn inspect_session(session: &Session, pack: &Pack) -> Vec<Finding> {
-    let plans = plan_session(session, pack);
+fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {
+    let plans = Arc::new(plan_session(session, pack));
     let mut findings = Vec::new();
     for rule in rules::ALL {
         if let Check::Session(check) = rule.check {
@@ -42,7 +45,7 @@ fn inspect_session(session: &Session, pack: &Pack) -> Vec<Finding> {
         }
     }
     inspect_texts(&session.texts(), pack, &mut findings);
-    findings
+    (plans, findings)
 }
 
 fn inspect_texts(texts: &[Placed<&str>], pack: &Pack, findings: &mut Vec<Finding>) {

@@ -1,6 +1,6 @@
 //! What a relative link in a text leads to, said once for pages and for rules.
 
-use super::{Pack, Session};
+use super::{Pack, Session, SessionId};
 use crate::place::FileId;
 use crate::resolve::path_from;
 
@@ -24,7 +24,11 @@ impl Pack {
         if let Some((path, _)) = self.pictures.get_key_value(&path) {
             return Lead::Picture(path);
         }
-        if let Some(session) = self.sessions.iter().find(|session| session.path == path) {
+        // Sessions are in the order of their ids; two files (a.yaml, a.yml) may share one.
+        let id = SessionId::of_path(&path);
+        let at = self.sessions.partition_point(|session| session.id < id);
+        let alike = self.sessions[at..].iter().take_while(|session| session.id == id);
+        if let Some(session) = alike.into_iter().find(|session| session.path == path) {
             return Lead::Session(session);
         }
         if self.paths.contains(&path) { Lead::Other } else { Lead::Nowhere }

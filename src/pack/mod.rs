@@ -3,6 +3,7 @@
 //! These are the types that every later stage works on. Nothing here knows of YAML; each value
 //! still carries the place it was written at.
 
+mod alone;
 mod children_texts;
 mod equipment;
 mod filling;
@@ -105,8 +106,9 @@ impl Pack {
         }
         pack.things.extend(translation.things);
         for translated in translation.sessions {
-            if let Some(session) = pack.sessions.iter_mut().find(|s| s.id == translated.id) {
-                *session = translated;
+            if let Ok(at) = pack.sessions.binary_search_by(|session| session.id.cmp(&translated.id))
+            {
+                pack.sessions[at] = translated;
             }
         }
         pack

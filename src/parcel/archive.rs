@@ -24,7 +24,8 @@ pub fn pack_files(files: &[(String, &[u8], bool)], date: Option<Date>) -> Packed
     for (path, bytes, is_stored) in files {
         // What is packed already would only grow.
         let is_stored = *is_stored || is_packed(path);
-        let method = if is_stored { CompressionMethod::Stored } else { CompressionMethod::Deflated };
+        let method =
+            if is_stored { CompressionMethod::Stored } else { CompressionMethod::Deflated };
         let options = SimpleFileOptions::default()
             .compression_method(method)
             .last_modified_time(date)

@@ -24,7 +24,12 @@ pub struct BookAbout {
 const FOLDER: &str = "EPUB";
 
 /// Packs a book; `spine` is the order it is read in.
-pub fn write_book(about: &BookAbout, files: &Bundle, spine: &[String], date: Option<Date>) -> Packed {
+pub fn write_book(
+    about: &BookAbout,
+    files: &Bundle,
+    spine: &[String],
+    date: Option<Date>,
+) -> Packed {
     let package = package(about, files, spine, date).write_document();
     let container = container();
     let mut packed: Vec<(String, &[u8], bool)> = vec![
@@ -32,7 +37,8 @@ pub fn write_book(about: &BookAbout, files: &Bundle, spine: &[String], date: Opt
         ("META-INF/container.xml".to_owned(), container.as_slice(), false),
         (format!("{FOLDER}/package.opf"), package.as_slice(), false),
     ];
-    let rest = files.iter().map(|(path, bytes)| (format!("{FOLDER}/{path}"), bytes.as_slice(), false));
+    let rest =
+        files.iter().map(|(path, bytes)| (format!("{FOLDER}/{path}"), bytes.as_slice(), false));
     packed.extend(rest);
     pack_files(&packed, date)
 }
@@ -50,7 +56,8 @@ fn container() -> Vec<u8> {
 
 fn package(about: &BookAbout, files: &Bundle, spine: &[String], date: Option<Date>) -> Element {
     let names: Vec<&String> = files.keys().collect();
-    let id_of = |path: &str| format!("f{}", names.iter().position(|name| *name == path).unwrap_or(0) + 1);
+    let id_of =
+        |path: &str| format!("f{}", names.iter().position(|name| *name == path).unwrap_or(0) + 1);
     let item = |(path, bytes): (&String, &Vec<u8>)| {
         let mut item = Element::new("item")
             .with("id", id_of(path))
@@ -69,8 +76,8 @@ fn package(about: &BookAbout, files: &Bundle, spine: &[String], date: Option<Dat
     if about.is_rtl {
         order = order.with("page-progression-direction", "rtl");
     }
-    let order = order
-        .children(spine.iter().map(|path| Element::new("itemref").with("idref", id_of(path))));
+    let order =
+        order.children(spine.iter().map(|path| Element::new("itemref").with("idref", id_of(path))));
     Element::new("package")
         .with("xmlns", "http://www.idpf.org/2007/opf")
         .with("version", "3.0")
@@ -83,9 +90,8 @@ fn package(about: &BookAbout, files: &Bundle, spine: &[String], date: Option<Dat
 
 fn metadata(about: &BookAbout, files: &Bundle, date: Option<Date>) -> Element {
     let day = date.map_or_else(|| "1980-01-01".to_owned(), |date| date.to_string());
-    let meta = |property: &str, text: String| {
-        Element::new("meta").with("property", property).text(text)
-    };
+    let meta =
+        |property: &str, text: String| Element::new("meta").with("property", property).text(text);
     let mut metadata = Element::new("metadata")
         .with("xmlns:dc", "http://purl.org/dc/elements/1.1/")
         .child(Element::new("dc:identifier").with("id", "book").text(identifier(about, files)))

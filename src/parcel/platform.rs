@@ -20,35 +20,19 @@ pub struct CartridgeSession {
     pub questions: Vec<AskedQuestion>,
 }
 
-/// The words of a cartridge: title, language, what it is, licence, and the title of its front page.
-pub struct CartridgeWords {
-    pub about: About,
-    pub front: String,
-}
-
 /// Packs the cartridge.
 pub fn write_cartridge(
     bundle: &Bundle,
-    words: (&str, &str, &str, Option<String>),
+    about: &About,
     sessions: &[CartridgeSession],
     date: Option<Date>,
 ) -> Packed {
-    let (title, language, about, licence) = words;
-    let words = CartridgeWords {
-        about: About {
-            title: title.to_owned(),
-            language: language.to_owned(),
-            about: about.to_owned(),
-            licence,
-        },
-        front: title.to_owned(),
-    };
     let mut assessments = Bundle::new();
     let (mut entries, mut resources) = (Vec::new(), Vec::new());
     resources.push(page_resource("front", "index.html", true));
     entries.push(Entry {
         identifier: "item-front".into(),
-        title: words.front,
+        title: about.title.clone(),
         opens: Some("front".into()),
         inside: Vec::new(),
     });
@@ -70,7 +54,7 @@ pub fn write_cartridge(
         files: shared,
         needs_shared: false,
     });
-    let manifest = write_manifest(&words.about, &entries, &resources);
+    let manifest = write_manifest(about, &entries, &resources);
     let mut files = vec![("imsmanifest.xml".to_owned(), manifest.as_slice(), false)];
     let rest = bundle.iter().chain(&assessments);
     files.extend(rest.map(|(path, bytes)| (path.clone(), bytes.as_slice(), false)));

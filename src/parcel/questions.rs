@@ -26,7 +26,8 @@ impl AskedQuestion {
     /// The one word or number that is the answer, where it is that.
     fn word(&self) -> Option<&str> {
         let answer = self.plain_answer.as_deref()?.trim().trim_end_matches('.');
-        let is_word = !answer.is_empty() && answer.len() <= 40 && !answer.contains(char::is_whitespace);
+        let is_word =
+            !answer.is_empty() && answer.len() <= 40 && !answer.contains(char::is_whitespace);
         (self.is_recall && is_word).then_some(answer)
     }
 }
@@ -34,7 +35,8 @@ impl AskedQuestion {
 /// The assessment of a session as an XML document.
 pub fn write_assessment(number: usize, title: &str, questions: &[AskedQuestion]) -> Vec<u8> {
     let items = (1..).zip(questions).map(|(at, question)| item(number, at, question));
-    let section = Element::new("section").with("ident", format!("section-{number}")).children(items);
+    let section =
+        Element::new("section").with("ident", format!("section-{number}")).children(items);
     let about = fields(&[
         ("cc_profile", "cc.exam.v0p1"),
         ("qmd_assessmenttype", "Examination"),
@@ -100,7 +102,7 @@ fn html(text: &str) -> Element {
 
 fn presentation(ident: &str, question: &AskedQuestion) -> Element {
     let label = Element::new("response_label").with("ident", format!("{ident}-label"));
-    let blank = Element::new("render_fib").with("prompt", "Dashline").child(label);
+    let blank = Element::new("render_fib").child(label);
     let response = Element::new("response_str")
         .with("ident", format!("{ident}-response"))
         .with("rcardinality", "Single")
@@ -131,8 +133,7 @@ fn scoring(ident: &str, word: Option<&str>, has_answer: bool) -> Option<Element>
             .text(word);
         let set = Element::new("setvar").with("action", "Set").with("varname", "SCORE").text("100");
         let right = Element::new("respcondition").with("continue", "No");
-        scoring =
-            scoring.child(right.child(Element::new("conditionvar").child(equal)).child(set));
+        scoring = scoring.child(right.child(Element::new("conditionvar").child(equal)).child(set));
     }
     (has_answer || word.is_some()).then_some(scoring)
 }

@@ -100,7 +100,8 @@ mod tests {
 
     #[test]
     fn text_is_escaped_and_what_xml_forbids_is_left_out() {
-        let element = Element::new("a").with("b", "\"<").child(Element::new("c").text("x & \u{7}y"));
+        let element =
+            Element::new("a").with("b", "\"<").child(Element::new("c").text("x & \u{7}y"));
         let text = String::from_utf8(element.write_document()).unwrap();
         assert!(text.ends_with("<a b=\"&quot;&lt;\">\n<c>x &amp; y</c></a>\n"), "{text}");
     }

@@ -1,6 +1,8 @@
 //! Stage six, publish: a rendered bundle → a folder. It is built beside the target and swapped in, so
 //! that a failure leaves the last good pack as it was.
 
+mod last;
+
 use std::collections::BTreeSet;
 use std::fmt;
 use std::fs;
@@ -8,6 +10,7 @@ use std::path::{Component, Path, PathBuf};
 use std::sync::Mutex;
 
 use crate::render::Bundle;
+pub use last::LastTime;
 
 /// The list of what was published, kept in the folder itself: only what it names is ever removed.
 pub const LIST: &str = ".homeground";
@@ -154,6 +157,23 @@ pub fn publish_bundle(bundle: &Bundle, target: &Path, pack: &Path) -> Result<(),
     workshop.finish()
 }
 
+/// The same, with what is as it was last time taken over.
+///
+/// # Errors
+/// Where the target may not be published to, or the disk refuses; the target is then as it was.
+pub fn publish_again(
+    bundle: &Bundle,
+    target: &Path,
+    pack: &Path,
+    last: &LastTime,
+) -> Result<(), PublishFault> {
+    let workshop = Workshop::begin(target, pack)?;
+    let published = last.put_all(bundle, &workshop)?;
+    workshop.finish()?;
+    last.leave_record(published);
+    Ok(())
+}
+
 /// Removes what was published to a folder, and the folders left empty by it; anything else stays.
 ///
 /// # Errors
@@ -214,6 +234,16 @@ impl Workshop {
     pub fn put(&self, path: &str, bytes: &[u8]) -> Result<(), PublishFault> {
         let to = self.make_room(path)?;
         fs::write(&to, bytes).map_err(refused(&to))
+    }
+
+    /// Takes a file over from elsewhere on this disk, where it has the bytes that are wished for: the two are
+    /// one file under two names where the disk allows it, and else it is written.
+    ///
+    /// # Errors
+    /// Where the disk refuses.
+    pub fn take_over(&self, path: &str, from: &Path, bytes: &[u8]) -> Result<(), PublishFault> {
+        let to = self.make_room(path)?;
+        fs::hard_link(from, &to).or_else(|_| fs::write(&to, bytes)).map_err(refused(&to))
     }
 
     /// Puts a file that is here already at a second path. Where the disk allows it the two are one file

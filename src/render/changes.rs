@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::site::render_changes_page;
-use super::{Bundle, Publication, RenderFault, editions_of, with_publication};
+use super::{Bundle, Order, Publication, RenderFault, editions_of, plans_of};
 use crate::edition::{PackOutline, compare_packs, outline_pack};
 use crate::pack::Pack;
 use crate::quantity::Date;
@@ -40,14 +40,9 @@ pub fn outline_languages(
     languages: &[String],
 ) -> Result<BTreeMap<String, PackOutline>, RenderFault> {
     let outline = |language: &String| {
-        let translated = if *language == pack.language.value {
-            pack.clone()
-        } else {
-            pack.in_language(language)
-        };
-        let editions = editions_of(&translated)?.into_iter().take(1).collect::<Vec<_>>();
-        let outline = with_publication(&translated, &editions, 0, &|| (), |p| Ok(outline_of(p)))?;
-        Ok((language.clone(), outline))
+        let is_own = *language == pack.language.value;
+        let translated = if is_own { pack.clone() } else { pack.in_language(language) };
+        Ok((language.clone(), outline_of(&Publication::of(&translated)?)))
     };
     languages.iter().map(outline).collect()
 }
@@ -67,17 +62,18 @@ pub fn render_changes(
         let translated = if at == 0 { pack.clone() } else { pack.in_language(&edition.language) };
         let nothing = nothing_in(&edition.language);
         let before = earlier.outlines.get(&edition.language).unwrap_or(&nothing);
-        with_publication(&translated, &editions, at, &|| (), |publication| {
-            let changes = compare_packs(before, &outline_of(publication));
-            let page = render_changes_page(publication, &earlier.when, &changes, None)?;
-            families.insert(format!("{}{CHANGES_PAGE}", edition.folder), page);
-            if at == 0 {
-                let page = render_changes_page(publication, &earlier.when, &changes, Some(way))?;
-                teachers.insert(CHANGES_PAGE.to_owned(), page);
-                counts = (changes.new.len(), changes.changed.len(), changes.gone.len());
-            }
-            Ok(())
-        })?;
+        let edition_at = (editions.clone(), at);
+        let plans = plans_of(&translated);
+        let publication =
+            Publication::of_edition(&translated, plans, edition_at, Order::default())?;
+        let changes = compare_packs(before, &outline_of(&publication));
+        let page = render_changes_page(&publication, &earlier.when, &changes, None)?;
+        families.insert(format!("{}{CHANGES_PAGE}", edition.folder), page);
+        if at == 0 {
+            let page = render_changes_page(&publication, &earlier.when, &changes, Some(way))?;
+            teachers.insert(CHANGES_PAGE.to_owned(), page);
+            counts = (changes.new.len(), changes.changed.len(), changes.gone.len());
+        }
     }
     Ok(ChangesPages { families, teachers, counts })
 }

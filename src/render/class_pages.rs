@@ -47,8 +47,7 @@ impl<'p> ClassPress<'p> {
     /// # Errors
     /// Where a file of the pack's own look can't be used.
     pub fn begin(pack: &'p Pack, sessions: Vec<&'p Session>) -> Result<Self, RenderFault> {
-        let nothing = || {};
-        let publication = Publication::of(pack, &nothing)?;
+        let publication = Publication::of(pack)?;
         Ok(Self {
             press: Press::load(&publication.house)?,
             words: publication.house.words(&pack.language)?,
@@ -88,8 +87,7 @@ impl<'p> ClassPress<'p> {
         let ids: Vec<SessionId> = sessions.iter().map(|session| session.id.clone()).collect();
         let folders: Vec<Option<String>> = keys.iter().map(|key| self.folder_of(key)).collect();
         let pack = pack_of_home(&translated, sessions, home);
-        let nothing = || {};
-        let publication = Publication::of(&pack, &nothing)?;
+        let publication = Publication::of(&pack)?;
         let is_new = |id: &SessionId| ids.iter().zip(&folders).any(|(i, f)| i == id && f.is_none());
         let mut bundle = render_site(&publication)?;
         bundle.append(&mut self.press.render(&publication, &is_new).0);
@@ -170,8 +168,7 @@ impl<'p> ClassPress<'p> {
         sheet: &ClassSheet,
         table: &ClassTable,
     ) -> Result<Bundle, RenderFault> {
-        let nothing = || {};
-        let publication = Publication::of(self.pack, &nothing)?;
+        let publication = Publication::of(self.pack)?;
         Ok(Bundle::from([
             (page.to_owned(), render_class_page(&publication, (here, paper), sheet, table)?),
             (paper.to_owned(), self.press.render_class(self.pack, &self.words, sheet)),

@@ -8,6 +8,7 @@ use std::sync::Arc;
 use include_dir::{Dir, include_dir};
 
 use super::RenderFault;
+use super::key::KeyMaker;
 use crate::words::Words;
 
 static TEMPLATES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/templates");
@@ -26,6 +27,13 @@ pub struct House<'p> {
 impl<'p> House<'p> {
     pub fn new(own: &'p BTreeMap<String, Arc<[u8]>>) -> Self {
         Self { own }
+    }
+
+    /// A mark of the pack's own files: the shipped ones are the program’s.
+    pub fn own_key(&self) -> String {
+        let files = self.own.iter();
+        let all = files.fold(KeyMaker::default(), |all, (path, bytes)| all.with(path).with(bytes));
+        all.finish().to_string()
     }
 
     /// The bytes at `templates/…` or `static/…`: the pack's own, else the shipped ones.

@@ -9,18 +9,24 @@ pub mod flight_phrases;
 mod home_pack;
 pub mod house;
 mod ink_report;
+pub mod key;
 pub mod no_printer;
+mod order;
+mod parcels;
 pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
 pub mod progress;
 pub mod quantities;
 mod sheet;
+pub mod shelf;
 pub mod site;
 
 use std::collections::BTreeMap;
 use std::fmt;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
+
+use rayon::prelude::*;
 
 use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::{Pack, SessionId};
@@ -31,6 +37,8 @@ pub use changes::{
 };
 use house::House;
 pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
+pub use order::Order;
+pub use parcels::{render_cartridge, render_epub};
 pub use sheet::Sheet;
 
 /// Every file to publish, by its path below the target folder.
@@ -40,17 +48,23 @@ pub type Bundle = BTreeMap<String, Vec<u8>>;
 pub struct Publication<'p> {
     pub pack: &'p Pack,
     /// The plans of each session, in the order of `pack.sessions`.
-    pub plans: Vec<Plans>,
-    pub gathering: GatherPlan,
-    pub gather_set: GatherSet,
+    pub plans: Vec<Arc<Plans>>,
     pub words: Arc<Words>,
     pub house: House<'p>,
     /// Every language that the pack is published in, its own first.
     pub editions: Vec<Edition>,
     /// Which of them this is.
     pub edition: usize,
-    /// Called once for each session that a renderer has finished.
-    pub on_session: &'p (dyn Fn() + Sync),
+    pub order: Order<'p>,
+    /// Planned when first asked for.
+    pub gathered: Gathered,
+}
+
+/// What the whole pack asks to be gathered.
+#[derive(Debug, Default)]
+pub struct Gathered {
+    gathering: OnceLock<GatherPlan>,
+    gather_set: OnceLock<GatherSet>,
 }
 
 impl fmt::Debug for Publication<'_> {
@@ -75,28 +89,48 @@ impl<'p> Publication<'p> {
     ///
     /// # Errors
     /// Where the labels of the pack's own look can't be read.
-    pub fn of(pack: &'p Pack, on_session: &'p (dyn Fn() + Sync)) -> Result<Self, RenderFault> {
+    pub fn of(pack: &'p Pack) -> Result<Self, RenderFault> {
         let own = editions_of(pack)?.into_iter().take(1).collect();
-        Self::of_edition(pack, own, 0, on_session)
+        Self::of_edition(pack, plans_of(pack), (own, 0), Order::default())
     }
 
     fn of_edition(
         pack: &'p Pack,
-        editions: Vec<Edition>,
-        edition: usize,
-        on_session: &'p (dyn Fn() + Sync),
+        plans: Vec<Arc<Plans>>,
+        (editions, edition): (Vec<Edition>, usize),
+        order: Order<'p>,
     ) -> Result<Self, RenderFault> {
         let house = House::new(&pack.look);
-        Ok(Self {
-            pack,
-            plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
-            gathering: plan_gathering(pack),
-            gather_set: plan_gather_set(pack),
-            words: Arc::new(house.words(&pack.language)?),
-            house,
-            editions,
-            edition,
-            on_session,
+        let words = Arc::new(house.words(&pack.language)?);
+        let gathered = Gathered::default();
+        Ok(Self { pack, plans, words, house, editions, edition, order, gathered })
+    }
+
+    /// Everything that a family gathers, thing by thing.
+    pub fn gathering(&self) -> &GatherPlan {
+        self.gathered.gathering.get_or_init(|| plan_gathering(self.pack))
+    }
+
+    /// The smallest set that serves every session.
+    pub fn gather_set(&self) -> &GatherSet {
+        self.gathered.gather_set.get_or_init(|| plan_gather_set(self.pack))
+    }
+
+    /// Whether a file is wanted, by its path below the folder of this language.
+    pub fn wants(&self, path: &str) -> bool {
+        self.order.wants(&format!("{}{path}", self.editions[self.edition].folder))
+    }
+
+    /// Whether something below a folder of this language is wanted.
+    pub fn wants_below(&self, folder: &str) -> bool {
+        self.order.wants_below(&format!("{}{folder}", self.editions[self.edition].folder))
+    }
+
+    /// Whether a page at the top is wanted: one that is not of a single session.
+    pub fn wants_common(&self) -> bool {
+        self.order.only.is_none_or(|only| {
+            let own = only.strip_prefix(self.editions[self.edition].folder.as_str());
+            own.is_none_or(|own| !own.starts_with("sessions/") && !own.starts_with("print/"))
         })
     }
 }
@@ -134,12 +168,34 @@ pub struct Rendering {
 /// # Errors
 /// Where a template or other file of the pack's own look can't be used.
 pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Rendering, RenderFault> {
+    render_order(pack, plans_of(pack), Order { on_session, ..Order::default() })
+}
+
+/// Renders what is asked for. The plans are those of the sessions, in their order.
+///
+/// # Errors
+/// Where a template or other file of the pack's own look can't be used.
+pub fn render_order(
+    pack: &Pack,
+    plans: Vec<Arc<Plans>>,
+    order: Order<'_>,
+) -> Result<Rendering, RenderFault> {
     let editions = editions_of(pack)?;
-    let mut whole = render_edition(pack, &editions, 0, on_session)?;
+    let is_other = |folder: &str| order.only.is_some_and(|only| only.starts_with(folder));
+    let other = editions.iter().skip(1).any(|edition| is_other(&edition.folder));
+    let mut whole = Rendering { bundle: Bundle::new(), ink: InkReport::new() };
+    if !other {
+        whole = render_edition(pack, plans, (&editions, 0), order)?;
+    }
     for edition in 1..editions.len() {
-        let translated = pack.in_language(&editions[edition].language);
-        let rendered = render_edition(&translated, &editions, edition, &|| {})?;
         let folder = &editions[edition].folder;
+        if !order.wants_below(folder) {
+            continue;
+        }
+        let translated = pack.in_language(&editions[edition].language);
+        let order = Order { on_session: &|| {}, ..order };
+        let plans = plans_of(&translated);
+        let rendered = render_edition(&translated, plans, (&editions, edition), order)?;
         let files = rendered.bundle.into_iter();
         // The ink is told of the pack’s own language: the others say the same in as many words.
         whole.bundle.extend(files.map(|(path, bytes)| (format!("{folder}{path}"), bytes)));
@@ -147,16 +203,25 @@ pub fn render_pack(pack: &Pack, on_session: &(dyn Fn() + Sync)) -> Result<Render
     Ok(whole)
 }
 
+/// Plans every session of a pack.
+pub fn plans_of(pack: &Pack) -> Vec<Arc<Plans>> {
+    pack.sessions.par_iter().map(|session| Arc::new(plan_session(session, pack))).collect()
+}
+
 /// Renders the pages for teachers, in the pack’s own language, for a folder of their own; `families`
-/// leads from there to the families’ folder: `../published/`.
+/// leads from there to the families’ folder: `../published/`. The plans are those of the sessions, in their
+/// order.
 ///
 /// # Errors
 /// Where a template of the pack's own look can't be used.
-pub fn render_teacher_folder(pack: &Pack, families: &str) -> Result<Bundle, RenderFault> {
-    let editions = editions_of(pack)?;
-    with_publication(pack, &editions, 0, &|| (), |publication| {
-        site::render_teacher_pages(publication, families)
-    })
+pub fn render_teacher_folder(
+    pack: &Pack,
+    plans: Vec<Arc<Plans>>,
+    families: &str,
+    order: Order<'_>,
+) -> Result<Bundle, RenderFault> {
+    let own = (editions_of(pack)?, 0);
+    site::render_teacher_pages(&Publication::of_edition(pack, plans, own, order)?, families)
 }
 
 /// Renders the sheets of the pack’s own language alone.
@@ -165,9 +230,9 @@ pub fn render_teacher_folder(pack: &Pack, families: &str) -> Result<Bundle, Rend
 /// Where a font or label of the pack's own look can't be used.
 pub fn render_sheets_of(pack: &Pack) -> Result<Bundle, RenderFault> {
     let editions = editions_of(pack)?;
-    with_publication(pack, &editions, 0, &|| (), |publication| {
-        print::render_sheets(publication).map(|(bundle, _)| bundle)
-    })
+    let own = (editions, 0);
+    let publication = Publication::of_edition(pack, plans_of(pack), own, Order::default())?;
+    print::render_sheets(&publication).map(|(bundle, _)| bundle)
 }
 
 /// Renders the activity cards of the pack’s own language alone.
@@ -175,8 +240,8 @@ pub fn render_sheets_of(pack: &Pack) -> Result<Bundle, RenderFault> {
 /// # Errors
 /// Where a font or label of the pack's own look can't be used.
 pub fn render_cards_of(pack: &Pack) -> Result<Bundle, RenderFault> {
-    let editions = editions_of(pack)?;
-    with_publication(pack, &editions, 0, &|| (), print::render_cards)
+    let own = (editions_of(pack)?, 0);
+    print::render_cards(&Publication::of_edition(pack, plans_of(pack), own, Order::default())?)
 }
 
 /// The pack’s own language and the others it asks for or has translations in.
@@ -199,27 +264,18 @@ fn editions_of(pack: &Pack) -> Result<Vec<Edition>, RenderFault> {
 /// The pages and sheets of one language, by their paths below its folder.
 fn render_edition(
     pack: &Pack,
-    editions: &[Edition],
-    edition: usize,
-    on_session: &(dyn Fn() + Sync),
+    plans: Vec<Arc<Plans>>,
+    (editions, edition): (&[Edition], usize),
+    order: Order<'_>,
 ) -> Result<Rendering, RenderFault> {
-    with_publication(pack, editions, edition, on_session, |publication| {
-        let mut bundle = site::render_site(publication)?;
-        let (mut sheets, ink) = print::render_sheets(publication)?;
-        bundle.append(&mut sheets);
-        bundle.append(&mut no_printer::render_texts(publication));
+    let publication = Publication::of_edition(pack, plans, (editions.to_vec(), edition), order)?;
+    let mut bundle = site::render_site(&publication)?;
+    let (mut sheets, ink) = print::render_sheets(&publication)?;
+    bundle.append(&mut sheets);
+    bundle.append(&mut no_printer::render_texts(&publication));
+    if publication.wants(RECORD) {
         let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
         bundle.insert(RECORD.to_owned(), write_record(&outline, true));
-        Ok(Rendering { bundle, ink })
-    })
-}
-
-fn with_publication<T>(
-    pack: &Pack,
-    editions: &[Edition],
-    edition: usize,
-    on_session: &(dyn Fn() + Sync),
-    render: impl FnOnce(&Publication<'_>) -> Result<T, RenderFault>,
-) -> Result<T, RenderFault> {
-    render(&Publication::of_edition(pack, editions.to_vec(), edition, on_session)?)
+    }
+    Ok(Rendering { bundle, ink })
 }

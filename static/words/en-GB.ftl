@@ -715,3 +715,6 @@ since-print = Print again
 since-keep = Sheets that are not named here are still good.
 since-all-cards = all
 since-marks = edition { $before } became { $now }
+
+# About the book for e-readers, to readers with a disability.
+book-access = Every drawing is described in words. The sessions ask for movement; each part says how to make it easier, and other versions are told where there are any.

@@ -57,7 +57,8 @@ def vary(text, number):
 
 
 def make_pack(folder, count):
-    sources = sorted(path for path in DEMO.rglob("*.yaml") if path.name not in SHARED)
+    # A translation (brook-leap.fr.yaml) stands beside its original: copies of it would be of nothing.
+    sources = sorted(path for path in DEMO.rglob("*.yaml") if path.name not in SHARED and "." not in path.stem)
     for name in SHARED:
         if (DEMO / name).exists():
             folder.mkdir(parents=True, exist_ok=True)

@@ -8,8 +8,10 @@ mod messages;
 pub use copy::{copy_lines, copy_minutes};
 pub use messages::write_messages;
 
+use rayon::prelude::*;
+
 use super::{Bundle, Publication};
-use crate::pack::SessionId;
+use crate::pack::{Session, SessionId};
 
 /// The path of the words to copy below the published folder.
 pub fn copy_path(session: &SessionId) -> String {
@@ -25,10 +27,11 @@ pub fn messages_path(session: &SessionId) -> String {
 /// line between two, so that each is picked up in one go.
 pub fn render_texts(publication: &Publication<'_>) -> Bundle {
     let words = &publication.words;
-    let sessions = publication.pack.sessions.iter().zip(&publication.plans);
-    let offered = sessions.filter(|(session, _)| !session.is_retired());
+    let sessions = publication.pack.sessions.par_iter().zip(&publication.plans);
+    let is_wanted = |session: &Session| publication.wants_below(&format!("print/{}/", session.id));
+    let offered = sessions.filter(|(session, _)| !session.is_retired() && is_wanted(session));
     offered
-        .flat_map(|(session, plans)| {
+        .flat_map_iter(|(session, plans)| {
             let copy = copy_lines(session, plans, publication.pack, words).join("\n") + "\n";
             let messages =
                 write_messages(session, plans, publication.pack, words).join("\n\n") + "\n";

@@ -14,6 +14,7 @@ mod card_plan;
 mod card_type;
 mod cards;
 mod class_sheets;
+mod desk;
 mod drawings;
 mod faces;
 mod floor_card;
@@ -50,11 +51,13 @@ use rayon::prelude::*;
 use super::house::House;
 use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
 use crate::edition::{Sheets, outline_session};
-use crate::pack::{Pack, SessionId};
+use crate::pack::{Pack, Session, SessionId};
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
+use crate::render::shelf::Made;
 use crate::words::Words;
 pub use class_sheets::{ClassEntry, ClassSection, ClassSheet};
+use desk::Desk;
 use faces::Faces;
 use ink::InkMeter;
 use page::Page;
@@ -72,6 +75,9 @@ const NO_DATE: &str = "20000101";
 /// # Errors
 /// Where a font of the pack's own look can't be used.
 pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport), RenderFault> {
+    if !publication.wants_below("print/") {
+        return Ok((Bundle::new(), InkReport::new()));
+    }
     Ok(Press::load(&publication.house)?.render(publication, &|_| true))
 }
 
@@ -113,12 +119,12 @@ impl Press {
     ) -> (Bundle, InkReport) {
         let sheets = Sheet::chosen(&publication.pack.printing);
         let (mut bundle, mut ink) = render_chosen(&self.faces, publication, is_wanted, &sheets);
-        if !publication.gather_set.things.is_empty() {
+        if publication.wants(GATHER_SHEET) && !publication.gather_set().things.is_empty() {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
             let sheet = render_gather(&mut printer, publication);
-            bundle.insert(sheet.path.clone(), sheet.bytes);
-            ink.insert(sheet.path, sheet.ink);
+            bundle.insert(sheet.path.clone(), sheet.made.bytes);
+            ink.insert(sheet.path, sheet.made.ink);
         }
         (bundle, ink)
     }
@@ -146,26 +152,29 @@ fn render_chosen(
 ) -> (Bundle, InkReport) {
     let pack = publication.pack;
     let air = Air::of(pack.printing.spacing);
+    let desk = Desk::of(publication, chosen);
     let sessions = pack.sessions.iter().zip(&publication.plans);
+    let is_asked = |session: &Session| {
+        is_wanted(&session.id) && publication.wants_below(&format!("print/{}/", session.id))
+    };
     let sessions: Vec<_> =
-        sessions.filter(|(session, _)| !session.is_retired() && is_wanted(&session.id)).collect();
+        sessions.filter(|(session, _)| !session.is_retired() && is_asked(session)).collect();
     let printed: Vec<Printed> = sessions
         .par_iter()
         .map_init(
-            || Printer::new(faces, &publication.pack.language, air),
+            || None,
             |press, (session, plans)| {
-                let words = &publication.words;
-                let source = SheetSource {
-                    session,
-                    plans,
-                    pack,
-                    words,
-                    codes: Codes::of(session, pack),
-                    marks: outline_session(session, plans, pack, words).marks,
-                    sheets: Sheets::NONE,
+                let print = |pack: &Pack| {
+                    let press =
+                        press.get_or_insert_with(|| Printer::new(faces, &pack.language, air));
+                    let (words, codes) = (&publication.words, Codes::of(session, pack));
+                    let marks = outline_session(session, plans, pack, words).marks;
+                    let sheets = Sheets::NONE;
+                    let source = SheetSource { session, plans, pack, words, codes, marks, sheets };
+                    render_session(press, &source, chosen)
                 };
-                let sheets = render_session(press, &source, chosen);
-                (publication.on_session)();
+                let sheets = desk.find_or_print(session, print);
+                (publication.order.on_session)();
                 sheets
             },
         )
@@ -173,7 +182,7 @@ fn render_chosen(
         .collect();
     printed
         .into_iter()
-        .map(|sheet| ((sheet.path.clone(), sheet.bytes), (sheet.path, sheet.ink)))
+        .map(|Printed { path, made }| ((path.clone(), made.bytes), (path, made.ink)))
         .unzip()
 }
 
@@ -195,21 +204,21 @@ impl<'f> Printer<'f> {
 
     fn print(&mut self, path: String, pages: &[Page], about: &About, pack: &Pack) -> Printed {
         let ink = pages.iter().map(|page| self.meter.measure(page, &pack.pictures)).collect();
-        Printed { bytes: self.writer.write(pages, about, &pack.pictures), path, ink }
+        Printed::new(path, self.writer.write(pages, about, &pack.pictures), ink)
     }
 }
 
 /// A finished sheet.
 struct Printed {
     path: String,
-    bytes: Vec<u8>,
-    /// The share of each page that is inked.
-    ink: Vec<f32>,
+    /// The file, with the share of each page that is inked.
+    made: Made,
 }
 
 /// The one sheet that is for the whole pack.
 fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Printed {
-    let Publication { pack, gather_set, words, .. } = publication;
+    let Publication { pack, words, .. } = publication;
+    let gather_set = publication.gather_set();
     let pages =
         turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), &pack.language);
     let about = About {

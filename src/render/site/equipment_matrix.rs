@@ -33,7 +33,7 @@ struct Cell {
 
 /// The matrix of every session that is offered.
 pub(super) fn show_matrix(site: &Site<'_>) -> EquipmentMatrix {
-    let things = &site.publication.gathering.things;
+    let things = &site.publication.gathering().things;
     let cell_of = |session: &Session, name: &str| {
         let need = session.needs.iter().find(|need| need.name.0 == name)?;
         Some(Cell { count: need.count, optional: need.optional })

@@ -5,6 +5,7 @@
 //! escaped by the template. Tokens (`"warm-up"`, `"vigorous"`) become words in the template.
 
 mod assets;
+mod book;
 mod changes;
 mod choices;
 mod class;
@@ -28,6 +29,7 @@ mod templates;
 mod things;
 mod timeline;
 
+pub use book::{Book, render_book};
 pub use changes::render_changes_page;
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
@@ -47,7 +49,7 @@ use templates::Templates;
 struct Site<'p> {
     publication: &'p Publication<'p>,
     words: Arc<Words>,
-    templates: Templates,
+    templates: Templates<'p>,
     /// From the teachers’ folder to the families’; nothing for the families’ own pages.
     families: Option<String>,
 }
@@ -55,7 +57,8 @@ struct Site<'p> {
 impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
         let words = Arc::clone(&publication.words);
-        let templates = Templates::load(&publication.house, Arc::clone(&words))?;
+        let templates = Templates::load(&publication.house, Arc::clone(&words))?
+            .from_shelf(publication.order.shelf);
         Ok(Self { publication, words, templates, families: None })
     }
 
@@ -87,7 +90,8 @@ impl<'p> Site<'p> {
     }
 
     fn sessions(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
-        self.publication.pack.sessions.iter().zip(&self.publication.plans)
+        let plans = self.publication.plans.iter().map(AsRef::as_ref);
+        self.publication.pack.sessions.iter().zip(plans)
     }
 
     /// The sessions that families see: a retired one is kept in the pack and on the teachers' pages.
@@ -102,7 +106,7 @@ impl<'p> Site<'p> {
     }
 }
 
-/// Renders every page and asset of the mini-site.
+/// Renders every page and asset of the mini-site that is wanted.
 ///
 /// # Errors
 /// Where a template of the pack's own look can't be used.
@@ -110,9 +114,17 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     let site = Site::of(publication)?;
     // Style sheets, fonts and pictures lie at the top once, for every language.
     let is_top = publication.edition == 0;
-    let mut bundle = if is_top { assets::gather_assets(publication) } else { Bundle::new() };
-    bundle.extend(front::render_front(&site)?);
-    bundle.insert("things.html".into(), things::render_things(&site)?);
+    let wants = |path: &str| publication.wants(path);
+    let mut bundle = Bundle::new();
+    if is_top && (publication.wants_below("static/") || publication.wants_below("pictures/")) {
+        bundle = assets::gather_assets(publication);
+    }
+    if wants("index.html") || wants("static/choose.css") {
+        bundle.extend(front::render_front(&site)?);
+    }
+    if wants("things.html") {
+        bundle.insert("things.html".into(), things::render_things(&site)?);
+    }
     bundle.extend(render_sessions(&site)?);
     Ok(bundle)
 }
@@ -121,10 +133,11 @@ fn render_sessions(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let publication = site.publication;
     let render = |(session, plans): (&Session, &Plans)| {
         let page = (!session.is_retired()).then(|| session::render_session(site, session, plans));
-        (publication.on_session)();
+        (publication.order.on_session)();
         page.transpose().map(|page| page.map(|page| (page_path(&session.id), page)))
     };
-    let sessions: Vec<_> = site.sessions().collect();
+    let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
+    let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let pages: Result<Vec<_>, RenderFault> = sessions.into_par_iter().map(render).collect();
     Ok(pages?.into_iter().flatten().collect())
 }

@@ -6,12 +6,13 @@ use std::collections::BTreeSet;
 use super::{render_site, render_teacher_pages};
 use crate::inspect::example_pack;
 use crate::pack::Pack;
-use crate::plan::{plan_gather_set, plan_gathering, plan_session};
 use crate::read::{Selection, read_pack};
 use crate::render::Edition;
 use crate::render::house::House;
 use crate::render::no_printer::{copy_path, messages_path};
-use crate::render::{Bundle, GATHER_SHEET, Publication, Sheet, page_path};
+use crate::render::{
+    Bundle, GATHER_SHEET, Gathered, Order, Publication, Sheet, page_path, plans_of,
+};
 use crate::resolve::resolve_pack;
 
 const HOSTILE: &str = r#"
@@ -36,14 +37,13 @@ fn with_publication(pack: &Pack, render: impl Fn(&Publication<'_>) -> Bundle) ->
     let editions = [Edition { language, name, folder: String::new() }];
     let publication = Publication {
         pack,
-        plans: pack.sessions.iter().map(|session| plan_session(session, pack)).collect(),
-        gathering: plan_gathering(pack),
-        gather_set: plan_gather_set(pack),
+        plans: plans_of(pack),
         words: house.words(&pack.language).unwrap().into(),
         house,
         editions: editions.to_vec(),
         edition: 0,
-        on_session: &|| {},
+        order: Order::default(),
+        gathered: Gathered::default(),
     };
     render(&publication)
 }

@@ -26,7 +26,7 @@ use crate::render::{RenderFault, Sheet};
 use crate::words::Words;
 
 #[derive(Serialize, Clone, Debug)]
-struct SessionPage {
+pub(super) struct SessionPage {
     frame: Frame,
     title: String,
     /// The language of the texts and its direction, where it is not that of the page.
@@ -135,7 +135,7 @@ pub(super) fn render_session(
     site.templates.fill("session.html", &page)
 }
 
-fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPage {
+pub(super) fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPage {
     let pack = site.publication.pack;
     let scribe = Scribe::new(pack, &root_of(session)).above(&site.up()).telling(&session.language);
     SessionPage {

@@ -7,7 +7,9 @@ use super::assets::gather_assets;
 use super::picture::encoded_path;
 use super::{Site, rules, teachers};
 use crate::edition::{RECORD, outline_pack, write_record};
-use crate::render::{Bundle, Publication, RenderFault};
+use crate::pack::Session;
+use crate::plan::Plans;
+use crate::render::{Bundle, Publication, RenderFault, page_path};
 
 /// Renders the folder; `families` leads from it to the families’ pages: `../published/`.
 ///
@@ -19,18 +21,28 @@ pub fn render_teacher_pages(
 ) -> Result<Bundle, RenderFault> {
     let mut site = Site::of(publication)?;
     site.families = Some(encoded_path(families));
-    let mut bundle = gather_assets(publication);
-    // Pictures lie with the families’ pages; scripts are theirs alone.
-    bundle.retain(|path, _| path.starts_with("static/") && !path.ends_with(".js"));
-    bundle.insert("index.html".into(), teachers::render_teachers(&site)?);
-    bundle.insert("rules.html".into(), rules::render_rules(&site)?);
-    let sessions: Vec<_> = site.sessions().collect();
+    let mut bundle = Bundle::new();
+    if publication.wants_below("static/") {
+        bundle = gather_assets(publication);
+        // Pictures lie with the families’ pages; scripts are theirs alone.
+        bundle.retain(|path, _| path.starts_with("static/") && !path.ends_with(".js"));
+    }
+    if publication.wants("index.html") {
+        bundle.insert("index.html".into(), teachers::render_teachers(&site)?);
+    }
+    if publication.wants("rules.html") {
+        bundle.insert("rules.html".into(), rules::render_rules(&site)?);
+    }
+    let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
+    let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let lessons: Result<Vec<_>, RenderFault> = sessions
         .into_par_iter()
         .map(|(session, plans)| teachers::render_lesson(&site, session, plans))
         .collect();
     bundle.extend(lessons?);
-    let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
-    bundle.insert(RECORD.to_owned(), write_record(&outline, false));
+    if publication.wants(RECORD) {
+        let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
+        bundle.insert(RECORD.to_owned(), write_record(&outline, false));
+    }
     Ok(bundle)
 }

@@ -7,19 +7,26 @@ use tera::{Context, Error, Kwargs, State, Tera, TeraResult, Value};
 
 use crate::render::RenderFault;
 use crate::render::house::House;
+use crate::render::key::KeyMaker;
+use crate::render::shelf::{Made, Shelf, find_or_make};
 use crate::words::{Filling, Words};
 
 const FOLDER: &str = "templates/site";
 
 /// The templates of one pack: the shipped ones, with the pack's own in place of some.
-pub(super) struct Templates {
+pub(super) struct Templates<'s> {
     tera: Tera,
+    shelf: Option<&'s dyn Shelf>,
+    /// What every page is made from besides its view: templates and labels.
+    house: KeyMaker,
 }
 
-impl Templates {
+impl<'s> Templates<'s> {
     /// Reads every template. Their names are their paths below `templates`.
     pub(super) fn load(house: &House<'_>, words: Arc<Words>) -> Result<Self, RenderFault> {
         let mut tera = Tera::default();
+        let made_from =
+            KeyMaker::default().with("page").with(words.language()).with(house.own_key());
         let say = move |kwargs: Kwargs, _: &State<'_>| say(&words, &kwargs);
         tera.register_function("say", say);
         let texts = house.paths_below(FOLDER).into_iter().map(|path| {
@@ -27,11 +34,26 @@ impl Templates {
             (path.trim_start_matches("templates/").to_owned(), text)
         });
         tera.add_raw_templates(texts).map_err(|fault| render_fault(FOLDER, &fault))?;
-        Ok(Self { tera })
+        Ok(Self { tera, shelf: None, house: made_from })
     }
 
-    /// Fills one template.
+    /// The same, looking first for pages that were made before.
+    pub(super) fn from_shelf(self, shelf: Option<&'s dyn Shelf>) -> Self {
+        Self { shelf, ..self }
+    }
+
+    /// Fills one template, or finds the page as it was filled with the same view before.
     pub(super) fn fill(&self, name: &str, view: &impl Serialize) -> Result<Vec<u8>, RenderFault> {
+        let key = || {
+            let view = serde_json::to_vec(view).unwrap_or_default();
+            self.house.clone().with(name).with(view).finish()
+        };
+        let make = || Ok(vec![Made { bytes: self.fill_anew(name, view)?, ink: Vec::new() }]);
+        let made = find_or_make(self.shelf, key, make)?;
+        Ok(made.into_iter().next().map(|made| made.bytes).unwrap_or_default())
+    }
+
+    fn fill_anew(&self, name: &str, view: &impl Serialize) -> Result<Vec<u8>, RenderFault> {
         let path = format!("{FOLDER}/{name}");
         let context = Context::from_serialize(view).map_err(|fault| render_fault(&path, &fault))?;
         let filled = self.tera.render(&format!("site/{name}"), &context);

@@ -67,15 +67,15 @@ pub(super) fn link_to(session: &Session) -> Link {
 
 pub(super) fn render_things(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
     let (title, about) = (site.words.say("things"), site.words.say("things-intro"));
-    let things = site.publication.gathering.things.iter();
+    let things = site.publication.gathering().things.iter();
     let (extras, needed): (Vec<_>, Vec<_>) = things.partition(|thing| thing.optional);
     let show = |things: Vec<&Gathered>| {
         things.into_iter().map(|thing| show_gathered(site, thing)).collect()
     };
     let page = ThingsPage {
         frame: frame_of_page(site, "things", &title, &about),
-        once: site.publication.gather_set.things.iter().map(counted_things).collect(),
-        is_least: site.publication.gather_set.is_proven,
+        once: site.publication.gather_set().things.iter().map(counted_things).collect(),
+        is_least: site.publication.gather_set().is_proven,
         sheet: GATHER_SHEET,
         needed: show(needed),
         extras: show(extras),
