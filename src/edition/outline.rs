@@ -16,7 +16,8 @@ use crate::prose::{is_web_address, plain_line};
 use crate::render::equipment_phrases::home_list;
 use crate::render::page_path;
 use crate::render::phrases::{
-    effort_name, floor_size, limits_of, need_name, place_name, substitute_name, surface_names,
+    effort_name, floor_size, limits_of, need_name, part_name, place_name, substitute_name,
+    surface_names,
 };
 use crate::render::plan_phrases::{slot_name, slot_sentence, tape_sentence};
 use crate::render::quantities::Said;
@@ -150,12 +151,8 @@ fn things(notebook: &mut Notebook<'_>, session: &Session, plans: &Plans) {
         notebook
             .note_if("things-note", need.note.as_ref().map(|note| named(need, &plain_line(note))));
         notebook.note_if("things-note", need.grip().map(|grip| named(need, &plain_line(grip))));
-        let parts: Vec<String> = need
-            .parts
-            .iter()
-            .filter_map(|part| session.parts.get(*part))
-            .map(|part| plain_line(&part.title))
-            .collect();
+        let used = need.parts.iter().filter_map(|part| session.parts.get(*part));
+        let parts: Vec<String> = used.map(|part| part_name(part, words)).collect();
         if !parts.is_empty() {
             notebook.note("things-for", named(need, &parts.join(", ")));
         }
@@ -253,9 +250,8 @@ fn review(notebook: &mut Notebook<'_>, session: &Session) {
         notebook.note("questions", bare(&question.ask));
     }
     for question in &session.review {
-        let asked = bare(&question.ask);
         let kind = question.kind.as_ref().map(|kind| words.say(&format!("kind-{}", kind.word())));
-        notebook.note_if("question-kinds", kind.map(|kind| format!("{kind}: {asked}")));
+        notebook.note_if("question-kinds", kind);
         notebook.note_if("answers", question.answer.as_ref().map(|answer| bare(answer)));
     }
     let has_faults = session.parts.iter().any(|part| !part.faults.is_empty());
