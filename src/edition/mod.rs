@@ -23,7 +23,7 @@ pub use kind::{Audience, CardOf, KINDS, Kind, Shape, kind_of};
 pub use mark::{ALPHABET, Mark};
 pub use outline::{outline_pack, outline_session};
 pub use record::{LARGEST_RECORD, RECORD, read_record, write_record};
-pub use reworded::{Piece, is_small_correction, mark_words};
+pub use reworded::{Piece, is_small_correction, mark_words, shorten};
 pub use sheets::Sheets;
 
 /// One thing that a session says.

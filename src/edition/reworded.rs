@@ -26,6 +26,26 @@ pub fn mark_words(before: &str, now: &str) -> (Vec<Piece>, Vec<Piece>) {
     (pieces(&old, &kept_old), pieces(&new, &kept_new))
 }
 
+/// So many words that stayed are shown beside those that changed.
+const BESIDE: usize = 6;
+
+/// The same pieces with “…” for what stayed and stands far from any change.
+pub fn shorten(pieces: Vec<Piece>) -> Vec<Piece> {
+    let last = pieces.len().saturating_sub(1);
+    let shorter = |(at, piece): (usize, Piece)| {
+        let words: Vec<&str> = piece.words.split_whitespace().collect();
+        let (before, after) =
+            (if at == 0 { 0 } else { BESIDE }, if at == last { 0 } else { BESIDE });
+        if !piece.is_kept || words.len() <= before + after + BESIDE {
+            return piece;
+        }
+        let (head, tail) = (&words[..before], &words[words.len() - after..]);
+        let shown: Vec<&str> = head.iter().chain(&["…"]).chain(tail).copied().collect();
+        Piece { words: shown.join(" "), is_kept: true }
+    };
+    pieces.into_iter().enumerate().map(shorter).collect()
+}
+
 fn pieces(words: &[&str], kept: &[usize]) -> Vec<Piece> {
     let mut pieces: Vec<Piece> = Vec::new();
     for (at, word) in words.iter().enumerate() {
@@ -106,6 +126,12 @@ mod tests {
         };
         assert_eq!(shown(&before), ["Hop", "[twice]", "and hold."]);
         assert_eq!(shown(&now), ["Hop", "[three times]", "and hold."]);
+        let long = "a b c d e f g h i j k l m n o p".to_owned();
+        let kept = Piece { words: long, is_kept: true };
+        let changed = Piece { words: "x".into(), is_kept: false };
+        let short = shorten(vec![kept.clone(), changed, kept]);
+        assert_eq!(short[0].words, "… k l m n o p");
+        assert_eq!(short[2].words, "a b c d e f …");
         assert!(is_small_correction("Hop, hold", "hop hold."));
         assert!(!is_small_correction("Hop 2", "Hop 3"));
     }

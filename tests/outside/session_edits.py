@@ -141,7 +141,7 @@ def movements(part):
 
 
 def another_thing(session):
-    session["equipment"].append({"need": "whistle", "count": "1", "note": "Only outdoors.", "substitutes": ["a clap"]})
+    session["equipment"].append({"need": "whistle", "count": "1", "note": "Only outdoors.", "instead": [{"thing": "a clap"}]})
     return [(None, "Things to gather, new: whistle"), (None, "Instead, new: whistle: a clap"),
             (None, "Note, new: whistle: Only outdoors.")]
 

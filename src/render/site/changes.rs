@@ -9,7 +9,7 @@ use super::frame::{Frame, direction_of, frame_of_page};
 use super::picture::encoded_path;
 use crate::edition::{
     Audience, CardOf, Change, Changes, Happened, Piece, SessionChange, SessionRef, Sheets,
-    StaleCard, StaleSheet, is_small_correction, mark_words,
+    StaleCard, StaleSheet, is_small_correction, mark_words, shorten,
 };
 use crate::render::{Publication, RenderFault};
 use crate::words::Filling;
@@ -191,7 +191,8 @@ fn show_change(site: &Site<'_>, change: &Change) -> ChangeView {
         _ => (Vec::new(), Vec::new()),
     };
     let view = |pieces: Vec<Piece>| {
-        pieces.into_iter().map(|p| PieceView { words: p.words, is_kept: p.is_kept }).collect()
+        let pieces = shorten(pieces).into_iter();
+        pieces.map(|p| PieceView { words: p.words, is_kept: p.is_kept }).collect()
     };
     ChangeView { says, before: view(before), now: view(now) }
 }
