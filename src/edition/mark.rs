@@ -30,11 +30,16 @@ impl Mark {
         };
         let groups = std::iter::once(facts).chain(parts.iter().map(|part| part.facts.as_slice()));
         for group in groups {
-            for fact in group.iter().filter(|fact| fact.kind.sheets.meets(sheets)) {
+            let mut printed = group.iter().filter(|fact| fact.kind.sheets.meets(sheets)).peekable();
+            // A part that these sheets say nothing of doesn’t count.
+            let has_any = printed.peek().is_some();
+            for fact in printed {
                 take(fact.kind.key, 0x1f);
                 take(&fact.says, 0x1e);
             }
-            take("", 0x1d);
+            if has_any {
+                take("", 0x1d);
+            }
         }
         Self::of_hash(hash)
     }

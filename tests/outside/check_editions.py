@@ -169,10 +169,9 @@ def check_record(tally, path):
         for sheet, mark in session["marks"]:
             told = b""
             for group in [session["says"], *(part["says"] for part in session["parts"])]:
-                for key, says in group:
-                    if letters[sheet] in table[key]:
-                        told += key.encode() + b"\x1f" + says.encode() + b"\x1e"
-                told += b"\x1d"
+                printed = [(key, says) for key, says in group if letters[sheet] in table[key]]
+                told += b"".join(key.encode() + b"\x1f" + says.encode() + b"\x1e" for key, says in printed)
+                told += b"\x1d" if printed else b""
             # The record for families lacks what only reviewers are told; two of its kinds are printed.
             hidden = {"g": "licence, credit", "r": "licence", "v": "answers", "c": ""}[letters[sheet]]
             if not hidden:

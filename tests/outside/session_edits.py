@@ -152,7 +152,7 @@ def part_gone(session):
     # The need of the tub names that part.
     session["equipment"][1]["for"] = ["stretch"]
     return [(heading("Technique", gone), "Part gone"), (heading("Warm-up", session["warm_up"]), "Work: 20 s became 56 s"),
-            (None, "Things are for, reworded")]
+            (None, "Things are for, reworded"), (None, "Things are for, reworded")]
 
 
 # For games/gull-catch of the demo pack.
@@ -175,7 +175,7 @@ EDITS = [
     of_entry("Curriculum", "curriculum", "gone", False),
     Edit("a thing more", "equipment", another_thing),
     first_of("review", "ask", "Think about it"),
-    first_of("review", "answer", "Our answer", False),
+    first_of("review", "answer", "Answers", False),
     part_text(warm_up, "Warm-up", "How to do it", "how"),
     part_text(warm_up, "Warm-up", "Easier", "easier"),
     part_text(warm_up, "Warm-up", "Harder", "harder"),
