@@ -19,6 +19,7 @@ pub mod fit;
 pub mod homes;
 pub mod inspect;
 mod letters;
+pub mod mend;
 pub mod pack;
 pub mod parcel;
 pub mod picture;
@@ -32,12 +33,14 @@ pub mod read;
 pub mod render;
 pub mod report;
 pub mod resolve;
+pub mod schema;
 pub mod source;
 pub mod words;
 
 use std::sync::Arc;
 
 use finding::Finding;
+use inspect::{Allowed, Judged};
 use pack::Pack;
 use plan::Plans;
 use read::Selection;
@@ -50,6 +53,8 @@ pub struct Inspected {
     /// The plans of each session, in the order of `pack.sessions`.
     pub plans: Vec<Arc<Plans>>,
     pub findings: Vec<Finding>,
+    /// What was found and is allowed to stay; it counts for nothing.
+    pub allowed: Vec<Allowed>,
 }
 
 /// Reads, resolves and inspects a pack: the way every command begins.
@@ -60,6 +65,7 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let (plans, findings) = inspect::inspect_pack(&pack, met_while_reading);
-    Ok(Inspected { pack, plans, findings })
+    let (plans, judged) = inspect::inspect_pack(&pack, met_while_reading);
+    let Judged { findings, allowed } = judged;
+    Ok(Inspected { pack, plans, findings, allowed })
 }

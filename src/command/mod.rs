@@ -7,11 +7,13 @@ mod earlier;
 mod fit;
 mod git;
 mod inspect;
+mod mend;
 mod packs;
 mod parcel;
 mod print_args;
 mod progress;
 mod publish;
+mod schema;
 mod teacher_folder;
 
 use clap::Parser;
@@ -69,5 +71,6 @@ pub fn run_command() -> Ending {
         Command::Fit(arguments) => fit::run_fit(&arguments, &console),
         Command::Parcel(arguments) => parcel::run_parcel(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
+        Command::Schema(arguments) => schema::run_schema(&arguments, &console),
     }
 }

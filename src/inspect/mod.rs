@@ -1,13 +1,16 @@
 //! Stage three, inspect: pack → findings. Every rule is a file of its own under [`rules`]; the rule
 //! reference, the broken example pack and the tests are made from what those files say.
 
+mod allow;
 mod example;
 mod fit;
+mod licence;
 mod pictures;
 mod rule;
 pub mod rules;
 mod wording;
 
+pub use allow::{Allowed, Judged, can_be_allowed};
 pub use example::example_pack;
 pub use rule::{Check, Notes, Rule};
 
@@ -21,8 +24,8 @@ use crate::place::Placed;
 use crate::plan::{Plans, plan_session};
 
 /// The plans of every session, and every finding of a pack: those met while reading, and those of every
-/// rule; sorted by place.
-pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> (Vec<Arc<Plans>>, Vec<Finding>) {
+/// rule; sorted by place. What the pack allows is set aside.
+pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> (Vec<Arc<Plans>>, Judged) {
     let of_sessions = pack.sessions.par_iter().map(|session| inspect_session(session, pack));
     let (plans, of_sessions): (Vec<_>, Vec<_>) = of_sessions.unzip();
     findings.extend(of_sessions.into_iter().flatten());
@@ -33,7 +36,9 @@ pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> (Vec<Arc<Plans>>
         }
     }
     sort_findings(&mut findings);
-    (plans, findings)
+    let mut judged = allow::judge(pack, findings);
+    sort_findings(&mut judged.findings);
+    (plans, judged)
 }
 
 fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {

@@ -678,12 +678,21 @@ timer-sound = Sound
 timer-buzz = Buzz
 timer-voice = Voice
 
+## Library
+
+# On the page of a session that is kept but offered no more.
+retired-note = This session is no longer in use. It is kept here to be read; please choose another one to do.
+# At the foot of a session that another school made. $pack is what that school’s collection of sessions is called.
+borrowed-from = Borrowed from { $pack }
+borrowed-changed = Borrowed from { $pack }, and changed
+borrowed-changed-by = Borrowed from { $pack }; changed by { $school }
+
 ## Editions and what changed
 
 # Four characters in the foot of a sheet, which change when what it says changes.
 edition-mark = Edition { $mark }
 edition = Is my print up to date?
-edition-how = Each sheet has an edition in its foot. These are the current ones:
+edition-how = Each sheet has four letters or figures at the end of its foot: its edition. These are the current ones:
 edition-ask = Edition on my sheet
 edition-current = { $mark } is up to date ({ $sheet }).
 edition-changed = { $mark } is not current. The sheet has changed since, or it is from another session: print it again.

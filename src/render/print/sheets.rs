@@ -6,8 +6,10 @@ use super::shaper::Shaper;
 use crate::drawing::Room;
 use crate::edition::{Mark, Sheets};
 use crate::pack::{Pack, Session};
+use crate::place::Placed;
 use crate::plan::Plans;
 use crate::prose::{Run, plain_line};
+use crate::read::Line;
 use crate::read::words::Paper;
 use crate::words::{Filling, Words};
 
@@ -50,10 +52,14 @@ pub struct SheetSource<'s> {
 }
 
 impl SheetSource<'_> {
-    /// “Edition K7QP”, for the foot of what is laid out.
+    /// The edition mark of what is laid out.
+    pub fn mark(&self) -> Option<Mark> {
+        self.marks.iter().find(|(sheets, _)| *sheets == self.sheets).map(|(_, mark)| *mark)
+    }
+
+    /// “Edition K7QP”, for the foot of a whole page.
     pub fn edition(&self) -> Option<String> {
-        let (_, mark) = self.marks.iter().find(|(sheets, _)| *sheets == self.sheets)?;
-        let mark = mark.to_string();
+        let mark = self.mark()?.to_string();
         Some(self.words.say_with("edition-mark", &[("mark", Filling::Text(&mark))]))
     }
 
@@ -77,14 +83,51 @@ impl SheetSource<'_> {
         Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl: false }
     }
 
-    /// “Standing jump · CC-BY-4.0 · Edition K7QP”, for the foot of every page.
+    /// “Standing jump · CC-BY-4.0 · Hollin Staithe School · Edition K7QP”, for the foot of every page.
     pub fn origin(&self) -> String {
-        let licence = self.session.licence.as_ref().map(|licence| plain_line(licence));
-        [Some(self.title()), licence, self.edition()]
-            .into_iter()
-            .flatten()
-            .collect::<Vec<_>>()
-            .join(" · ")
+        let Rights { credit, licence } = self.rights();
+        let all = [Some(self.title()), licence, credit, self.edition()];
+        all.into_iter().flatten().collect::<Vec<_>>().join(" · ")
+    }
+
+    /// Who made the session, and its licence.
+    pub fn rights(&self) -> Rights {
+        let plain = |line: &Option<_>| line.as_ref().map(|line: &Placed<Line>| plain_line(line));
+        Rights { credit: plain(&self.session.credit), licence: plain(&self.session.licence) }
+    }
+}
+
+/// Who made a session, and what may be done with it.
+#[derive(Clone, Debug)]
+pub struct Rights {
+    pub credit: Option<String>,
+    pub licence: Option<String>,
+}
+
+impl Rights {
+    /// “Hollin Staithe School · CC-BY-4.0” on one line. Where there is no room the maker’s name is cut, which
+    /// stands in full on the home guide; the licence never is.
+    pub fn fit(
+        &self,
+        shaper: &mut Shaper<'_>,
+        kind: super::scale::Type,
+        room: f32,
+    ) -> Option<super::shaper::ShapedLine> {
+        let licence = self.licence.clone().unwrap_or_default();
+        let mut credit: Vec<char> = self.credit.iter().flat_map(|text| text.chars()).collect();
+        let mut end = "";
+        loop {
+            let name = credit.iter().collect::<String>();
+            let name = format!("{}{end}", name.trim_end());
+            let parts =
+                [name.as_str(), licence.as_str()].into_iter().filter(|text| !text.is_empty());
+            let text = parts.collect::<Vec<_>>().join(" · ");
+            let line = shaper.shape(&one(text), kind, f32::MAX / 4.0).drain(..).next()?;
+            if line.width <= room || credit.pop().is_none() {
+                return Some(line);
+            }
+            end = if credit.is_empty() { "" } else { "…" };
+        }
     }
 }
 

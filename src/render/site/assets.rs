@@ -57,14 +57,13 @@ pub(super) fn house_assets(house: &House<'_>, folders: &[(&str, &str)], arabic: 
 /// stay at home.
 fn used_pictures(pack: &Pack) -> BTreeSet<String> {
     let mut used = BTreeSet::new();
-    for session in pack.sessions.iter().filter(|session| !session.is_retired()) {
+    for session in &pack.sessions {
         let parts = session.parts.iter().flat_map(|part| &part.pictures);
         used.extend(
             session.pictures.iter().chain(parts).filter_map(|picture| picture.path.clone()),
         );
     }
-    let offered = pack.sessions.iter().filter(|session| !session.is_retired());
-    for text in offered.flat_map(Session::texts).chain(pack.texts()) {
+    for text in pack.sessions.iter().flat_map(Session::texts).chain(pack.texts()) {
         for link in links_of(text.value) {
             if let Lead::Picture(path) = pack.lead(text.place.file, &link) {
                 used.insert(path.to_owned());

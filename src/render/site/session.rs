@@ -36,6 +36,8 @@ pub(super) struct SessionPage {
     summary: Html,
     facts: Facts,
     is_draft: bool,
+    /// It is kept to be read, and offered no more.
+    is_retired: bool,
     line: Html,
     slots: Vec<SlotView>,
     success: Vec<Html>,
@@ -153,6 +155,7 @@ pub(super) fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) ->
         summary: scribe.line(&session.summary),
         facts: facts_of(session, &plans.time, &site.words),
         is_draft: is_draft(session),
+        is_retired: session.is_retired(),
         line: show_time_line(site, session, plans),
         slots: show_slots(site, session, plans),
         success: scribe.lines(&session.success),
@@ -246,7 +249,11 @@ pub(super) fn show_review(scribe: &Scribe<'_>, session: &Session) -> Vec<Questio
     session.review.iter().map(show).collect()
 }
 
+/// The sheets beside the page; a retired session has none.
 fn papers_of(session: &Session, pack: &Pack, words: &Words) -> Vec<Paper> {
+    if session.is_retired() {
+        return Vec::new();
+    }
     let paper = |sheet: Sheet| Paper {
         name: words.say(&sheet.word_key()),
         href: sheet.path(&session.id),
