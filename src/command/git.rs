@@ -71,8 +71,23 @@ struct Listed {
     bytes: u64,
 }
 
+/// The pack's own files, and those of packs beside it where it draws on one.
 fn read_files(pack: &Path, commit: &str) -> Result<BTreeMap<String, Vec<u8>>, String> {
-    let listed = run_git(pack, &["ls-tree", "-r", "-z", "--long", commit, "."])?;
+    let mut files = read_files_at(pack, commit, ".")?;
+    let names_one = |bytes: &Vec<u8>| String::from_utf8_lossy(bytes).contains("../");
+    if files.get("pack.yaml").is_some_and(names_one) {
+        let beside = read_files_at(pack, commit, "..")?;
+        files.extend(beside.into_iter().filter(|(path, _)| path.starts_with("../")));
+    }
+    Ok(files)
+}
+
+fn read_files_at(
+    pack: &Path,
+    commit: &str,
+    place: &str,
+) -> Result<BTreeMap<String, Vec<u8>>, String> {
+    let listed = run_git(pack, &["ls-tree", "-r", "-z", "--long", commit, place])?;
     let entries = text_of(&listed);
     let listed: Vec<Listed> = entries.split('\0').filter_map(read_entry).collect();
     if listed.iter().map(|file| file.bytes).sum::<u64>() > LARGEST_STATE {
@@ -89,14 +104,14 @@ fn read_files(pack: &Path, commit: &str) -> Result<BTreeMap<String, Vec<u8>>, St
     Ok(files)
 }
 
-/// “100644 blob ID  SIZE⇥PATH”. Links, what is hidden and what is set aside hold nothing of the pack.
+/// “100644 blob ID  SIZE⇥PATH”. Links and what is hidden hold nothing of the pack.
 fn read_entry(entry: &str) -> Option<Listed> {
     let (about, path) = entry.split_once('\t')?;
     let mut words = about.split_whitespace();
     let (mode, kind, id, bytes) = (words.next()?, words.next()?, words.next()?, words.next()?);
     let bytes = bytes.parse().ok()?;
     let is_plain = kind == "blob" && mode.starts_with("100") && bytes <= LARGEST_FILE;
-    let is_shown = path.split('/').all(|name| !name.starts_with(['.', '_']));
+    let is_shown = path.split('/').all(|name| name == ".." || !name.starts_with('.'));
     (is_plain && is_shown).then(|| Listed { path: path.to_owned(), id: id.to_owned(), bytes })
 }
 
