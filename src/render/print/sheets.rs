@@ -1,8 +1,8 @@
 //! What every sheet maker works from.
 
-use super::scale::SMALLEST;
+use super::scale::{SMALLEST, Type};
 use super::scan::Codes;
-use super::shaper::Shaper;
+use super::shaper::{ShapedLine, Shaper};
 use crate::drawing::Room;
 use crate::edition::{Mark, Sheets};
 use crate::pack::{Pack, Session};
@@ -137,26 +137,37 @@ pub fn one(text: impl Into<String>) -> Vec<Run> {
 }
 
 /// Cuts a line with “…” where it is wider than the room for it; only for what stands elsewhere in full.
-pub fn fit_line(
-    shaper: &mut Shaper<'_>,
-    text: &str,
-    kind: super::scale::Type,
-    width: f32,
-) -> Option<super::shaper::ShapedLine> {
-    let mut lines = shaper.shape(&one(text), kind, f32::MAX / 4.0);
-    let line = lines.drain(..).next()?;
+pub fn fit_line(shaper: &mut Shaper<'_>, text: &str, kind: Type, width: f32) -> Option<ShapedLine> {
+    let line = whole_line(shaper, text, kind)?;
     if line.width <= width {
         return Some(line);
     }
-    let mut shown: Vec<char> = text.chars().collect();
-    while !shown.is_empty() {
-        shown.pop();
-        let cut: String = shown.iter().collect();
-        let cut = format!("{}…", cut.trim_end());
-        let line = shaper.shape(&one(cut), kind, f32::MAX / 4.0).drain(..).next()?;
-        if line.width <= width {
-            return Some(line);
-        }
+    // As many letters as there is room for: the share of the width is a good guess, then one more or less
+    // at a time.
+    let letters: Vec<char> = text.chars().collect();
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        clippy::cast_precision_loss,
+        reason = "a count of letters of one line"
+    )]
+    let guess = (letters.len() as f32 * width / line.width) as usize;
+    let cut = |shaper: &mut Shaper<'_>, count: usize| {
+        let shown: String = letters[..count].iter().collect();
+        let line = whole_line(shaper, &format!("{}…", shown.trim_end()), kind)?;
+        (line.width <= width).then_some(line)
+    };
+    let mut fitting = (0..=guess.min(letters.len() - 1))
+        .rev()
+        .find_map(|count| cut(shaper, count).map(|line| (count, line)))?;
+    while fitting.0 < letters.len()
+        && let Some(longer) = cut(shaper, fitting.0 + 1)
+    {
+        fitting = (fitting.0 + 1, longer);
     }
-    None
+    Some(fitting.1)
+}
+
+fn whole_line(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> {
+    shaper.shape(&one(text), kind, f32::MAX / 4.0).into_iter().next()
 }

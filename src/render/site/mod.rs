@@ -14,6 +14,8 @@ mod facts;
 mod feed;
 mod frame;
 mod front;
+mod home_marks;
+mod home_rules;
 mod html;
 mod learning_data;
 mod offline;

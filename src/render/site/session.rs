@@ -6,6 +6,7 @@ use super::Site;
 use super::facts::{Facts, facts_of};
 use super::frame::{Frame, direction_of, frame_of_session, licence_of, root_of};
 use super::front::is_draft;
+use super::home_marks::{HomeMarks, show_home_marks};
 use super::html::{Html, Scribe, data_block};
 use super::learning_data::learning_data;
 use super::part::{MeasureView, PartView, show_measure, show_part};
@@ -52,6 +53,7 @@ pub(super) struct SessionPage {
     pictures: Vec<PictureView>,
     parts: Vec<PartView>,
     records: Vec<Record>,
+    home: HomeMarks,
     review: Vec<QuestionView>,
     adaptations: Vec<Adaptation>,
     papers: Vec<Paper>,
@@ -172,6 +174,7 @@ pub(super) fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) ->
         pictures: show_pictures(pack, &scribe, &session.pictures),
         parts: show_parts(site, &scribe, session, plans),
         records: show_records(&scribe, session),
+        home: show_home_marks(site, session, plans),
         review: show_review(&scribe, session),
         adaptations: session
             .adaptations
