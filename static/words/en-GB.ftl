@@ -706,7 +706,7 @@ teachers-family-page = The family’s page
 feed = New and changed sessions
 front-find = Find
 front-find-how = A word, such as a game or a thing
-# { $answer } is one of the answers above, such as “up to 15 min”; the number is how many sessions then fit
+# { $answer } is a question above with its answer, such as “Time you have up to 15 min”; the number is how many sessions then fit
 front-relax = Leave out “{ $answer }”: { $count }
 now-start = Do it now
 now-start-how = One part at a time, with a timer.

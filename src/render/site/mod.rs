@@ -134,16 +134,21 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     if is_top && (publication.wants_below("static/") || publication.wants_below("pictures/")) {
         bundle = assets::gather_assets(publication);
     }
-    if wants("index.html") || wants("static/choose.css") {
+    if wants("index.html") || wants("static/choose.css") || wants(search_index::INDEX) {
         bundle.extend(front::render_front(&site)?);
     }
     if wants("things.html") {
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
     bundle.extend(render_sessions(&site)?);
-    bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
-    let worker = offline::render_worker(&site, &bundle);
-    bundle.insert(offline::WORKER.into(), worker);
+    if wants(feed::FEED) {
+        bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
+    }
+    // It is made from all pages there are: a single one asked for, as `rehearse` does, has no worker.
+    if publication.order.only.is_none() {
+        let worker = offline::render_worker(&site, &bundle);
+        bundle.insert(offline::WORKER.into(), worker);
+    }
     Ok(bundle)
 }
 
