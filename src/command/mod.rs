@@ -9,6 +9,7 @@ mod packs;
 mod print_args;
 mod progress;
 mod publish;
+mod rehearse;
 mod teacher_folder;
 
 use clap::Parser;
@@ -65,5 +66,6 @@ pub fn run_command() -> Ending {
         Command::Progress(arguments) => progress::run_progress(&arguments, &console),
         Command::Fit(arguments) => fit::run_fit(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
+        Command::Rehearse(arguments) => rehearse::run_rehearse(&arguments, &console),
     }
 }

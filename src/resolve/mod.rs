@@ -10,6 +10,8 @@ use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
+use rayon::prelude::*;
+
 use crate::pack::{
     Adaptations, AdultTime, Curriculum, Film, Pack, PrintWishes, Printing, Question, Session,
     SessionId, Space, Standing, Statement, Thing, Translation,
@@ -46,7 +48,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         translations::resolve_translations(translated, &documents.files, shared, &things);
     let mut sessions: Vec<Session> = documents
         .sessions
-        .into_iter()
+        .into_par_iter()
         .map(|written| resolve_session(written, &documents.files, shared, &things))
         .collect();
     sessions.sort_by(|a, b| (&a.id, a.file).cmp(&(&b.id, b.file)));
