@@ -644,3 +644,36 @@ teachers-matrix = Equipment matrix
 teachers-matrix-how = How many of each thing a session asks for at once; in brackets where it can be done without.
 teachers-matrix-most = Most at once
 teachers-family-page = The family’s page
+
+## Pages: choosing, doing, keeping
+
+feed = New and changed sessions
+front-find = Find
+front-find-how = A word, such as a game or a thing
+# { $answer } is one of the answers above, such as “up to 15 min”; the number is how many sessions then fit
+front-relax = Leave out “{ $answer }”: { $count }
+now-start = Do it now
+now-start-how = One part at a time, with a timer.
+now-leave = Whole page
+now-back = Back
+now-next = Next
+# step 2 of 8
+now-place = { $number } of { $total }
+now-after = Marks and review
+timer = Timer
+timer-left = Time left
+timer-start = Start
+timer-pause = Pause
+timer-on = Go on
+timer-again = Start again
+timer-explain = Look and listen
+timer-set-up = Set out
+# what a child does in this stretch of time: the task itself
+timer-work = Move
+timer-rest = Rest
+timer-recover = Get your breath back
+timer-round = Round { $number } of { $total }
+timer-done = Well done
+timer-sound = Sound
+timer-buzz = Buzz
+timer-voice = Voice

@@ -76,7 +76,7 @@ fn used_pictures(pack: &Pack) -> BTreeSet<String> {
 
 /// Takes whole lines of comment (`//`), indentation and empty lines out of a script. Our scripts hold no
 /// text of several lines in one pair of quotes, so that nothing else can be met.
-fn tighten_script(bytes: &[u8]) -> Vec<u8> {
+pub(super) fn tighten_script(bytes: &[u8]) -> Vec<u8> {
     let text = String::from_utf8_lossy(bytes);
     let kept =
         text.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with("//"));

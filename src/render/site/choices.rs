@@ -1,7 +1,8 @@
 //! The questions on the front page that narrow the list, and which answers each session fits.
 //!
 //! They work by style sheet alone: an answer's token is the id of its button, an entry lists the
-//! tokens that it fits, and `choose.css` holds one rule for each token of this pack.
+//! tokens that it fits and those of the things that it can’t do without, and `choose.css` holds one rule
+//! for each token of this pack. `choose.js` reads the same tokens.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -66,12 +67,24 @@ impl Chooser {
         Self { choices, things }
     }
 
-    /// Every token there is a button for.
+    /// The token of every answer that a session has to fit.
     pub(super) fn tokens(&self) -> Vec<&str> {
-        let Choices { ages, minutes, spaces, places, activities, lacking } = &self.choices;
+        let Choices { ages, minutes, spaces, places, activities, .. } = &self.choices;
         let asked =
             [ages, minutes, spaces, places, activities].into_iter().filter(|all| all.len() > 1);
-        asked.chain([lacking]).flatten().map(|choice| choice.token.as_str()).collect()
+        asked.flatten().map(|choice| choice.token.as_str()).collect()
+    }
+
+    /// The tokens of the things that a home may lack.
+    pub(super) fn lacking(&self) -> Vec<&str> {
+        self.choices.lacking.iter().map(|choice| choice.token.as_str()).collect()
+    }
+
+    /// The tokens of the things that a session can’t do without, apart by spaces.
+    pub(super) fn needs_of(&self, session: &Session) -> String {
+        let needed: BTreeSet<&str> = lackable(session).map(|need| need.name.0.as_str()).collect();
+        let tokens = self.things.iter().filter(|(_, name)| needed.contains(name.as_str()));
+        tokens.map(|(token, _)| token.as_str()).collect::<Vec<_>>().join(" ")
     }
 
     /// The tokens that a session fits, apart by spaces.
@@ -92,9 +105,6 @@ impl Chooser {
         );
         fits.extend(places_in(session).into_iter().map(|place| format!("place-{}", place.word())));
         fits.push(format!("activity-{}", session.activity.word()));
-        let needed: BTreeSet<&str> = lackable(session).map(|need| need.name.0.as_str()).collect();
-        let without = self.things.iter().filter(|(_, name)| !needed.contains(name.as_str()));
-        fits.extend(without.map(|(token, _)| token.clone()));
         let asked: BTreeSet<&str> = self.tokens().into_iter().collect();
         fits.retain(|token| asked.contains(token.as_str()));
         fits.join(" ")

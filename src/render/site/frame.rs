@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Site;
+use super::feed::{FEED, has_feed};
 use super::html::{Html, Scribe};
 use crate::pack::{Pack, Session};
 use crate::prose::plain_line;
@@ -20,6 +21,12 @@ pub(super) struct Frame {
     versions: Vec<Version>,
     language: String,
     direction: &'static str,
+    /// The page’s own address on the web, where the pack says where it will stand.
+    address: Option<String>,
+    /// `en_GB`, as Open Graph writes a language.
+    locale: String,
+    /// The feed of this language, from the top folder.
+    feed: Option<&'static str>,
     /// For the window's title.
     title: String,
     /// One plain sentence.
@@ -49,9 +56,9 @@ struct Version {
 
 /// A licence by its name, with its text's address where it is one of the well-known ones.
 #[derive(Serialize, Clone, Debug)]
-struct Licence {
+pub(super) struct Licence {
     name: String,
-    href: Option<String>,
+    pub(super) href: Option<String>,
 }
 
 /// The frame of a page at the top of the site.
@@ -109,6 +116,9 @@ fn bare_frame(
         contact: pack.contact.as_ref().map(|contact| Scribe::new(pack, &root).line(contact)),
         root,
         language: pack.language.to_string(),
+        address: site.address_of(if path == "index.html" { "" } else { path }),
+        locale: pack.language.replace('-', "_"),
+        feed: has_feed(site).then_some(FEED),
         direction: direction_of(&pack.language),
         title: if title == name { name.clone() } else { format!("{title} – {name}") },
         description: about.to_owned(),
@@ -158,7 +168,7 @@ pub(super) fn direction_of(language: &str) -> &'static str {
     if is_right_to_left(language) { "rtl" } else { "ltr" }
 }
 
-fn licence_of(name: &str) -> Licence {
+pub(super) fn licence_of(name: &str) -> Licence {
     Licence { name: name.to_owned(), href: licence_address(name) }
 }
 

@@ -9,6 +9,7 @@ use super::choices::{Choices, Chooser};
 use super::facts::{Facts, facts_of};
 use super::frame::{Frame, frame_of_page};
 use super::html::{Html, Scribe};
+use super::search_index::{INDEX, render_index};
 use super::timeline::draw_skyline;
 use crate::pack::Session;
 use crate::plan::Plans;
@@ -36,6 +37,8 @@ struct Entry {
     needs: Vec<String>,
     skyline: String,
     fits: String,
+    /// Tokens of the things it can’t do without.
+    lacking: String,
     is_draft: bool,
 }
 
@@ -43,11 +46,12 @@ struct Entry {
 #[derive(Serialize, Clone, Debug)]
 struct ChooseSheet<'c> {
     tokens: Vec<&'c str>,
+    lacking: Vec<&'c str>,
     /// What is said where no session fits, as the inside of a CSS string.
     nothing: String,
 }
 
-/// `index.html` and `static/choose.css`.
+/// `index.html`, `static/choose.css` and the words to search in.
 pub(super) fn render_front(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let pack = site.publication.pack;
     let chooser = Chooser::of(site);
@@ -56,24 +60,28 @@ pub(super) fn render_front(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let page = FrontPage {
         frame: frame_of_page(site, "front", &title, &site.words.say("front-about")),
         welcome,
-        entries: entries_of(site, &chooser),
+        entries: in_order(site)
+            .into_iter()
+            .map(|(session, plans)| entry_of(site, &chooser, session, plans))
+            .collect(),
         choices: chooser.choices.clone(),
     };
     let nothing = css_string(&site.words.say("front-none"));
-    let sheet = ChooseSheet { tokens: chooser.tokens(), nothing };
+    let sheet = ChooseSheet { tokens: chooser.tokens(), lacking: chooser.lacking(), nothing };
     Ok(Bundle::from([
         ("index.html".into(), site.templates.fill("front.html", &page)?),
         ("static/choose.css".into(), site.templates.fill("choose.css", &sheet)?),
+        (INDEX.into(), render_index(site, in_order(site).into_iter().map(|(session, _)| session))),
     ]))
 }
 
 /// Youngest first, as a family looks for them; then by title.
-fn entries_of(site: &Site<'_>, chooser: &Chooser) -> Vec<Entry> {
+fn in_order<'p>(site: &Site<'p>) -> Vec<(&'p Session, &'p Plans)> {
     let mut sessions: Vec<(&Session, &Plans)> = site.offered().collect();
     sessions.sort_by_key(|(session, _)| {
         (session.ages.youngest, session.ages.oldest, plain_line(&session.title), &session.id)
     });
-    sessions.into_iter().map(|(session, plans)| entry_of(site, chooser, session, plans)).collect()
+    sessions
 }
 
 fn entry_of(site: &Site<'_>, chooser: &Chooser, session: &Session, plans: &Plans) -> Entry {
@@ -89,6 +97,7 @@ fn entry_of(site: &Site<'_>, chooser: &Chooser, session: &Session, plans: &Plans
         needs: needs.map(|need| plain_line(&need.counted())).collect(),
         skyline: draw_skyline(session, &plans.time),
         fits: chooser.fits_of(session),
+        lacking: chooser.needs_of(session),
         is_draft: is_draft(session),
     }
 }

@@ -11,7 +11,7 @@ use crate::prose::{line_to_html, prose_to_html};
 use crate::read::{Line, Prose};
 use crate::render::page_path;
 
-/// Safe HTML. Only a [`Scribe`] makes it, or [`drawn`]; templates print it with `| safe`.
+/// Safe HTML. Only a [`Scribe`] makes it, [`drawn`] or [`data_block`]; templates print it with `| safe`.
 #[derive(Serialize, Clone, Debug)]
 #[serde(transparent)]
 pub(super) struct Html(String);
@@ -92,6 +92,12 @@ fn escaped(tag: &str) -> String {
 /// A drawing of ours as SVG: its words are escaped.
 pub(super) fn drawn(drawing: &Drawing, class: &str) -> Html {
     Html(to_svg(drawing, class))
+}
+
+/// JSON as the inside of a `script` element: it holds no `<`.
+pub(super) fn data_block(json: String) -> Html {
+    debug_assert!(!json.contains('<'));
+    Html(json)
 }
 
 /// Several paragraphs that stand in no file of a pack: the words of the rules.

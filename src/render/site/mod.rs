@@ -9,9 +9,12 @@ mod choices;
 mod class;
 mod equipment_matrix;
 mod facts;
+mod feed;
 mod frame;
 mod front;
 mod html;
+mod learning_data;
+mod offline;
 #[cfg(test)]
 mod page_tests;
 mod part;
@@ -19,6 +22,7 @@ mod picture;
 mod plans;
 mod progress;
 mod rules;
+mod search_index;
 mod session;
 mod teacher_folder;
 mod teacher_plans;
@@ -68,6 +72,14 @@ impl<'p> Site<'p> {
         let publication = self.publication;
         let folder = &publication.editions[publication.edition].folder;
         "../".repeat(folder.matches('/').count())
+    }
+
+    /// The address on the web of a page of this language, where the pack says where it will stand.
+    fn address_of(&self, path: &str) -> Option<String> {
+        let publication = self.publication;
+        let top = publication.pack.address.as_ref().filter(|_| self.families.is_none())?;
+        let folder = &publication.editions[publication.edition].folder;
+        Some(format!("{}/{folder}{path}", top.trim_end_matches('/')))
     }
 
     /// From a page that lies below its folder’s top (`up`: nothing, `../` …) to the families’ pages, and
@@ -122,6 +134,9 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
     bundle.extend(render_sessions(&site)?);
+    bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
+    let worker = offline::render_worker(&site, &bundle);
+    bundle.insert(offline::WORKER.into(), worker);
     Ok(bundle)
 }
 

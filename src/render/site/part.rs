@@ -11,7 +11,8 @@ use crate::pack::{Measure, Part};
 use crate::place::Placed;
 use crate::plan::PartSpan;
 use crate::prose::plain_line;
-use crate::read::Line;
+use crate::quantity::Duration;
+use crate::read::{Line, PartTime};
 use crate::render::phrases::{part_key, time_pieces};
 use crate::render::quantities::Said;
 
@@ -23,6 +24,8 @@ pub(super) struct PartView {
     title: String,
     /// `4 min 30 s`
     time: String,
+    /// Seconds for the timer: explain, set up, work, rest, rounds, recover.
+    times: Option<String>,
     from: String,
     to: String,
     effort: Option<&'static str>,
@@ -82,6 +85,7 @@ pub(super) fn show_part(
         kind: part_key(part.kind),
         title: plain_line(&part.title),
         time: span.total.say(&site.words),
+        times: part.time.as_ref().map(|time| timer_of(time)),
         from: span.start.clock(),
         to: span.end().clock(),
         effort: part.effort.as_ref().map(|effort| effort.word()),
@@ -108,6 +112,12 @@ pub(super) fn show_part(
         floor: None,
         points: None,
     }
+}
+
+fn timer_of(time: &PartTime) -> String {
+    let [explain, set_up, work, rest, recover] =
+        [time.explain, time.set_up, time.work, time.rest, time.recover].map(Duration::seconds);
+    format!("{explain} {set_up} {work} {rest} {} {recover}", time.rounds)
 }
 
 /// More rounds than this are counted, not ticked.

@@ -4,9 +4,10 @@ use serde::Serialize;
 
 use super::Site;
 use super::facts::{Facts, facts_of};
-use super::frame::{Frame, direction_of, frame_of_session, root_of};
+use super::frame::{Frame, direction_of, frame_of_session, licence_of, root_of};
 use super::front::is_draft;
-use super::html::{Html, Scribe};
+use super::html::{Html, Scribe, data_block};
+use super::learning_data::learning_data;
 use super::part::{MeasureView, PartView, show_measure, show_part};
 use super::picture::{PictureView, show_pictures};
 use super::plans::{SlotView, show_floors, show_slots, show_time_line};
@@ -21,7 +22,7 @@ use crate::render::no_printer::{copy_lines, copy_minutes, copy_path, messages_pa
 use crate::render::phrases::surface_names;
 use crate::render::plan_phrases::points_sentence;
 use crate::render::quantities::Said;
-use crate::render::{RenderFault, Sheet};
+use crate::render::{RenderFault, Sheet, page_path};
 use crate::words::Words;
 
 #[derive(Serialize, Clone, Debug)]
@@ -52,6 +53,8 @@ struct SessionPage {
     adaptations: Vec<Adaptation>,
     papers: Vec<Paper>,
     no_printer: NoPrinter,
+    /// The session as JSON-LD.
+    data: Html,
 }
 
 /// The session in a few lines to copy by hand, and the files for homes with no printer.
@@ -164,6 +167,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
             .collect(),
         papers: papers_of(session, pack, &site.words),
         no_printer: show_no_printer(site, session, plans),
+        data: show_data(site, session),
     }
 }
 
@@ -237,6 +241,13 @@ fn papers_of(session: &Session, pack: &Pack, words: &Words) -> Vec<Paper> {
         about: sheet.about(&pack.printing, words),
     };
     Sheet::chosen(&pack.printing).into_iter().map(paper).collect()
+}
+
+fn show_data(site: &Site<'_>, session: &Session) -> Html {
+    let address = site.address_of(&page_path(&session.id));
+    let licence = session.licence.as_ref().map(|name| licence_of(name));
+    let licence = licence.as_ref().and_then(|licence| licence.href.as_deref());
+    data_block(learning_data(site.publication, session, address.as_deref(), licence))
 }
 
 fn show_no_printer(site: &Site<'_>, session: &Session, plans: &Plans) -> NoPrinter {
