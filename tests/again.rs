@@ -10,7 +10,6 @@ use homeground::Inspected;
 use homeground::finding::{Finding, Severity};
 use homeground::place::Files;
 use homeground::publish::{LIST, LastTime, publish_again};
-use homeground::quantity::Date;
 use homeground::read::Selection;
 use homeground::rehearse::Rehearsal;
 use homeground::render::key::Key;
@@ -94,12 +93,8 @@ impl Room {
     }
 
     fn inspect(&self) -> Inspected {
-        homeground::inspect(&Folder::new(self.pack()).on(today()), &Selection::All).unwrap()
+        homeground::inspect(&Folder::new(self.pack()), &Selection::All).unwrap()
     }
-}
-
-fn today() -> Date {
-    Date::of_this_computer()
 }
 
 fn files_below(folder: &Path) -> BTreeMap<String, Vec<u8>> {
