@@ -111,10 +111,9 @@ fn make_file(scene: &Scene, path: &str) -> Result<Option<Vec<u8>>, RenderFault> 
 /// The id of the session that a page is of.
 fn session_of(scene: &Scene, path: &str) -> Option<String> {
     let path = path.strip_prefix(FOR_TEACHERS).unwrap_or(path);
-    let languages = scene.pack.languages.iter();
+    let mut languages = scene.pack.languages.iter();
     let path = languages
-        .filter_map(|language| path.strip_prefix(language.as_str())?.strip_prefix('/'))
-        .next()
+        .find_map(|language| path.strip_prefix(language.as_str())?.strip_prefix('/'))
         .unwrap_or(path);
     let id = path.strip_prefix("sessions/")?.strip_suffix(".html")?;
     Some(SessionId::of_path(&format!("{id}.yaml")).to_string())
@@ -123,10 +122,7 @@ fn session_of(scene: &Scene, path: &str) -> Option<String> {
 /// A page where there is none: its session has a problem, or is gone.
 fn stand_in(has_file: bool) -> String {
     let (title, says) = if has_file {
-        (
-            "This session can’t be shown yet",
-            "Mend what the panel below tells of, and save the file.",
-        )
+        ("This session can’t be shown yet", "Mend what the panel tells of, and save the file.")
     } else {
         ("There is no such page", "It may have been moved or taken out of the pack.")
     };
@@ -135,7 +131,7 @@ fn stand_in(has_file: bool) -> String {
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\
          <meta http-equiv=\"Content-Security-Policy\" content=\"{POLICY}\"><title>{title}</title>\
          <link rel=\"stylesheet\" href=\"/static/ground.css\"></head>\
-         <body><main id=\"content\"><h1>{title}</h1><p>{says}</p></main></body></html>\n"
+         <body class=\"rehearsal-stand-in\"><main id=\"content\"><h1>{title}</h1><p>{says}</p></main></body></html>\n"
     )
 }
 

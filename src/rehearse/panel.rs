@@ -65,7 +65,7 @@ const fn say_standing(standing: Standing) -> &'static str {
     match standing {
         Standing::Fresh => "",
         Standing::LastSound => {
-            "<p class=\"rehearsal-last\">The page below is as it last was without a problem.</p>"
+            "<p class=\"rehearsal-last\">This page is as it last was without a problem.</p>"
         }
         Standing::Missing => {
             "<p class=\"rehearsal-last\">There is no page to show until this is mended.</p>"
