@@ -88,6 +88,7 @@ def check_doors(tally, rehearsal):
         tally.holds(f"{path}: nothing is given", status in (400, 404) and b"title:" not in body and b"root:" not in body, f"{status}")
     tally.same("a script of a page from elsewhere: status", ask(port, "/index.html", Sec_Fetch_Site="cross-site", Sec_Fetch_Mode="no-cors")[0], 403)
     tally.same("a link from elsewhere: status", ask(port, "/index.html", Sec_Fetch_Site="cross-site", Sec_Fetch_Mode="navigate")[0], 200)
+    tally.same("no worker keeps pages: status", ask(port, "/sw.js")[0], 404)
     tally.same("a worker that would keep pages: status", ask(port, "/static/ground.css", Service_Worker="script")[0], 403)
     headers = ask(port, "/")[2]
     tally.same("nothing is kept by the browser", headers.get("cache-control"), "no-store")
@@ -113,7 +114,7 @@ def check_same_files(tally, rehearsal, pack):
     there = published(pack)
     added = re.compile(rb'<link rel="stylesheet" href="/-rehearse/panel\.css"><script src="/-rehearse/refresh\.js"[^>]*></script>'
                        rb'|<aside id="rehearsal".*</aside>', re.S)
-    files = sorted(path for path in there.rglob("*") if path.is_file() and path.name != ".homeground")
+    files = sorted(path for path in there.rglob("*") if path.is_file() and path.name not in (".homeground", "sw.js"))
     for path in files:
         name = path.relative_to(there).as_posix()
         if path.suffix == ".pdf" and SESSION.split("/")[1][:-5] not in name:

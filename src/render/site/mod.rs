@@ -134,9 +134,14 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
     bundle.extend(render_sessions(&site)?);
-    bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
-    let worker = offline::render_worker(&site, &bundle);
-    bundle.insert(offline::WORKER.into(), worker);
+    if wants(feed::FEED) {
+        bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
+    }
+    // A worker knows all pages; where one alone is asked for, in a rehearsal, none is to be kept.
+    if publication.order.only.is_none() {
+        let worker = offline::render_worker(&site, &bundle);
+        bundle.insert(offline::WORKER.into(), worker);
+    }
     Ok(bundle)
 }
 
