@@ -18,6 +18,7 @@ pub mod fit;
 pub mod homes;
 pub mod inspect;
 mod letters;
+pub mod mend;
 pub mod pack;
 pub mod picture;
 pub mod place;
@@ -31,12 +32,14 @@ pub mod rehearse;
 pub mod render;
 pub mod report;
 pub mod resolve;
+pub mod schema;
 pub mod source;
 pub mod words;
 
 use std::sync::Arc;
 
 use finding::Finding;
+use inspect::{Allowed, Judged};
 use pack::Pack;
 use plan::Plans;
 use read::Selection;
@@ -49,6 +52,8 @@ pub struct Inspected {
     /// The plans of each session, in the order of `pack.sessions`.
     pub plans: Vec<Arc<Plans>>,
     pub findings: Vec<Finding>,
+    /// What was found and is allowed to stay; it counts for nothing.
+    pub allowed: Vec<Allowed>,
 }
 
 /// Reads, resolves and inspects a pack: the way every command begins.
@@ -59,8 +64,9 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let mut documents = read::read_pack(source, selection)?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let (plans, findings) = inspect::inspect_pack(&pack, met_while_reading);
-    Ok(Inspected { pack, plans, findings })
+    let (plans, judged) = inspect::inspect_pack(&pack, met_while_reading);
+    let Judged { findings, allowed } = judged;
+    Ok(Inspected { pack, plans, findings, allowed })
 }
 
 /// The same for a pack that was inspected before: only what changed is read and inspected.
@@ -75,6 +81,7 @@ pub fn inspect_again(
     let mut documents = read::read_pack_again(source, &Selection::All, Some(read_before))?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
-    let (plans, findings) = inspect::inspect_pack_again(&pack, met_while_reading, found_before);
-    Ok(Inspected { pack, plans, findings })
+    let (plans, judged) = inspect::inspect_pack_again(&pack, met_while_reading, found_before);
+    let Judged { findings, allowed } = judged;
+    Ok(Inspected { pack, plans, findings, allowed })
 }

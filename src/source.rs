@@ -49,6 +49,15 @@ pub trait Source: Sync {
 
     /// Today's date, held still for one run.
     fn today(&self) -> Date;
+
+    /// Another pack that this one draws on, to be read only: in a folder that is set aside inside it, or right
+    /// beside it.
+    ///
+    /// # Errors
+    /// A sentence for the teacher, where there is no such folder or it lies elsewhere.
+    fn neighbour(&self, folder: &str) -> Result<Box<dyn Source>, String> {
+        Err(format!("There is no folder {folder} to draw on."))
+    }
 }
 
 /// When a file was last written, and how long it is: a file whose stamp is the same is most likely the same.
@@ -106,6 +115,27 @@ impl Folder {
     }
 }
 
+/// The steps to a neighbour’s folder: up once at most, then down through plain names.
+fn steps_to(folder: &str) -> Result<(bool, Vec<&str>), String> {
+    let parts: Vec<&str> = folder.trim_end_matches('/').split('/').collect();
+    let (is_beside, names) = match parts.as_slice() {
+        ["..", names @ ..] => (true, names),
+        names => (false, names),
+    };
+    let is_plain =
+        |name: &&str| !name.is_empty() && !name.starts_with('.') && !name.contains(['\\', ':']);
+    if names.is_empty() || names.len() > DEEPEST_NEIGHBOUR || !names.iter().all(|n| is_plain(n)) {
+        return Err(format!("{folder} leads somewhere that no neighbour’s pack may be."));
+    }
+    if !is_beside && !names[0].starts_with('_') {
+        return Err(format!("{folder} lies among this pack’s own sessions."));
+    }
+    Ok((is_beside, names.to_vec()))
+}
+
+/// So many folders deep a neighbour may lie.
+const DEEPEST_NEIGHBOUR: usize = 4;
+
 /// A relative path written with `/` on every system.
 fn slashed(path: &Path) -> String {
     let parts: Vec<_> = path.iter().map(|part| part.to_string_lossy()).collect();
@@ -162,6 +192,28 @@ impl Source for Folder {
     fn today(&self) -> Date {
         self.today
     }
+
+    fn neighbour(&self, folder: &str) -> Result<Box<dyn Source>, String> {
+        let (is_beside, names) = steps_to(folder)?;
+        let missing = || format!("There is no folder {folder} seen from this pack.");
+        let own = self.root.canonicalize().map_err(|_| missing())?;
+        let mut root =
+            if is_beside { own.parent().ok_or_else(missing)?.into() } else { own.clone() };
+        for name in names {
+            root.push(name);
+            let about = root.symlink_metadata().map_err(|_| missing())?;
+            if about.is_symlink() {
+                return Err(format!("{folder} goes through a link, and links are not followed."));
+            }
+            if !about.is_dir() {
+                return Err(missing());
+            }
+        }
+        if own.starts_with(&root) {
+            return Err(format!("{folder} is this pack itself."));
+        }
+        Ok(Box::new(Self { root, today: self.today }))
+    }
 }
 
 /// A pack held in memory, for tests and for examples in the rule reference.
@@ -181,7 +233,8 @@ impl Source for Memory {
             path: path.clone(),
             kind: EntryKind::File { bytes: bytes.len() as u64 },
         };
-        Ok(self.files.iter().map(entry).collect())
+        let is_set_aside = |path: &str| path.split('/').any(|name| name.starts_with(['.', '_']));
+        Ok(self.files.iter().filter(|(path, _)| !is_set_aside(path)).map(entry).collect())
     }
 
     fn bytes(&self, path: &str) -> Result<Vec<u8>, String> {
@@ -190,5 +243,18 @@ impl Source for Memory {
 
     fn today(&self) -> Date {
         self.today
+    }
+
+    fn neighbour(&self, folder: &str) -> Result<Box<dyn Source>, String> {
+        steps_to(folder)?;
+        let inside = |(path, bytes): (&String, &Vec<u8>)| {
+            let path = path.strip_prefix(folder)?.strip_prefix('/')?;
+            Some((path.to_owned(), bytes.clone()))
+        };
+        let files: BTreeMap<String, Vec<u8>> = self.files.iter().filter_map(inside).collect();
+        if files.is_empty() {
+            return Err(format!("There is no folder {folder} seen from this pack."));
+        }
+        Ok(Box::new(Self { files, today: self.today }))
     }
 }

@@ -25,7 +25,9 @@ const BARE: [&str; 5] = [
 ];
 
 /// Shown by files written by hand: the shared files, and what no text can show.
-const BY_HAND: [&str; 9] = [
+const BY_HAND: [&str; 11] = [
+    "shared-twice",
+    "neighbour-unfit",
     "language-unknown",
     "translation-unlabelled",
     "address-unsound",
@@ -149,7 +151,7 @@ fn place_of(rule: &Rule, name: &str) -> Option<(String, String)> {
         (_, picture) if picture.starts_with("pictures/") => {
             (!BARE.contains(&code)).then(|| (picture.into(), String::new()))
         }
-        ("file-empty" | "file-misnamed", "example.yaml") => None,
+        ("file-empty" | "file-misnamed" | "borrowed-unknown", "example.yaml") => None,
         // A translation is named after its original, which is sound.
         (_, "example.fr.yaml") => Some((format!("{code}.fr.yaml"), code.into())),
         ("translation-missing" | "translation-old" | "translation-too-much", _) => {

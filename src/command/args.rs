@@ -29,6 +29,7 @@ pub enum Command {
     Publish(PublishArguments),
     Rehearse(RehearseArguments),
     Fit(FitArguments),
+    Schema(SchemaArguments),
 }
 
 impl Default for Command {
@@ -66,6 +67,9 @@ pub struct InspectArguments {
     /// How to write the findings.
     #[arg(long, value_enum, default_value_t = Report::Text)]
     pub report: Report,
+    /// First mend what can be mended safely: order of keys, units, lists, spaces at line ends.
+    #[arg(long)]
+    pub mend: bool,
     /// Look as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,
@@ -78,6 +82,8 @@ pub enum Report {
     Text,
     /// For scripts.
     Json,
+    /// For pages that show a change with what was found in it (SARIF 2.1.0).
+    Sarif,
 }
 
 /// Turns marks that came back into a report, a slip a child and what to send next.
@@ -172,4 +178,17 @@ pub struct FitArguments {
     /// Fit as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,
+}
+
+/// Writes the JSON Schema of a kind of file, so that an editor completes and checks as you type.
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  homeground schema > session.schema.json\n  \
+    homeground schema pack\n  homeground schema --to schemas")]
+pub struct SchemaArguments {
+    /// session, pack, equipment, curriculum, home, translation …
+    #[arg(value_name = "KIND", default_value = "session")]
+    pub kind: String,
+    /// Write the schemas of all kinds into this folder instead.
+    #[arg(long, value_name = "DIR")]
+    pub to: Option<PathBuf>,
 }

@@ -5,11 +5,13 @@ mod console;
 mod draft;
 mod fit;
 mod inspect;
+mod mend;
 mod packs;
 mod print_args;
 mod progress;
 mod publish;
 mod rehearse;
+mod schema;
 mod teacher_folder;
 
 use clap::Parser;
@@ -67,5 +69,6 @@ pub fn run_command() -> Ending {
         Command::Fit(arguments) => fit::run_fit(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
         Command::Rehearse(arguments) => rehearse::run_rehearse(&arguments, &console),
+        Command::Schema(arguments) => schema::run_schema(&arguments, &console),
     }
 }

@@ -7,7 +7,7 @@ mod dialect;
 mod headings;
 mod privacy;
 mod read_csv;
-mod read_yaml;
+pub(crate) mod read_yaml;
 mod things;
 
 use std::collections::BTreeSet;

@@ -19,19 +19,19 @@ record! {
     /// A home as it is written.
     pub struct HomeDoc = "a home" {
         /// Letters, digits and hyphens, with a digit.
-        code: Placed<Line>,
+        code: Placed<Line> = "H31",
         /// Minutes in a day.
         minutes: Placed<u32>,
         /// Clear floors.
         floors: Vec<FloorDoc>,
         /// Things at home, each with its number before it.
-        things: Vec<Placed<Line>>,
+        things: Vec<Placed<Line>> = "8 pairs of rolled socks",
         /// People who can join in or stay near.
         helpers: Option<Placed<u32>>,
         /// Seated, low vision, quiet.
         needs: Vec<Placed<HomeNeed>>,
         /// BCP 47.
-        language: Option<Placed<Line>>,
+        language: Option<Placed<Line>> = "en-GB",
         /// Paper or phone.
         reads: Option<Placed<Reads>>,
     }

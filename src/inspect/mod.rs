@@ -1,14 +1,17 @@
 //! Stage three, inspect: pack → findings. Every rule is a file of its own under [`rules`]; the rule
 //! reference, the broken example pack and the tests are made from what those files say.
 
+mod allow;
 mod before;
 mod example;
 mod fit;
+mod licence;
 mod pictures;
 mod rule;
 pub mod rules;
 mod wording;
 
+pub use allow::{Allowed, Judged, can_be_allowed};
 pub use before::FoundBefore;
 pub use example::example_pack;
 pub use rule::{Check, Notes, Rule};
@@ -23,8 +26,8 @@ use crate::place::Placed;
 use crate::plan::{Plans, plan_session};
 
 /// The plans of every session, and every finding of a pack: those met while reading, and those of every
-/// rule; sorted by place.
-pub fn inspect_pack(pack: &Pack, findings: Vec<Finding>) -> (Vec<Arc<Plans>>, Vec<Finding>) {
+/// rule; sorted by place. What the pack allows is set aside.
+pub fn inspect_pack(pack: &Pack, findings: Vec<Finding>) -> (Vec<Arc<Plans>>, Judged) {
     let (plans, found) =
         pack.sessions.par_iter().map(|session| inspect_session(session, pack)).unzip();
     (plans, with_rules_of_packs(pack, findings, found))
@@ -35,7 +38,7 @@ pub fn inspect_pack_again(
     pack: &Pack,
     findings: Vec<Finding>,
     before: &mut FoundBefore,
-) -> (Vec<Arc<Plans>>, Vec<Finding>) {
+) -> (Vec<Arc<Plans>>, Judged) {
     let look = |session: &Session| {
         let key = before::key_of(session, pack);
         let known = before.sessions.get(&key).cloned();
@@ -52,7 +55,7 @@ fn with_rules_of_packs(
     pack: &Pack,
     mut findings: Vec<Finding>,
     found: Vec<Vec<Finding>>,
-) -> Vec<Finding> {
+) -> Judged {
     findings.extend(found.into_iter().flatten());
     inspect_texts(&pack.texts(), pack, &mut findings);
     for rule in rules::ALL {
@@ -61,7 +64,9 @@ fn with_rules_of_packs(
         }
     }
     sort_findings(&mut findings);
-    findings
+    let mut judged = allow::judge(pack, findings);
+    sort_findings(&mut judged.findings);
+    judged
 }
 
 fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {

@@ -32,6 +32,8 @@ pub struct Rule {
 pub enum Check {
     /// It is met while a file is read.
     Reading,
+    /// It is met while findings are held against what is allowed.
+    Allowance,
     /// It looks at one session.
     Session(fn(&Session, &Plans, &Pack, &mut Notes<'_>)),
     /// It looks at every text on its own, of the sessions and of the shared files.
@@ -44,6 +46,7 @@ impl std::fmt::Debug for Check {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
             Self::Reading => "Reading",
+            Self::Allowance => "Allowance",
             Self::Session(_) => "Session",
             Self::Text(_) => "Text",
             Self::Pack(_) => "Pack",

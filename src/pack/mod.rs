@@ -3,6 +3,7 @@
 //! These are the types that every later stage works on. Nothing here knows of YAML; each value
 //! still carries the place it was written at.
 
+mod allowance;
 mod alone;
 mod children_texts;
 mod equipment;
@@ -18,6 +19,7 @@ mod session;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
+pub use allowance::Allowance;
 pub use children_texts::{children_texts, plain_paragraphs};
 pub use equipment::{Limits, Need, Refused, Substitute, Thing, counted};
 pub use filling::filled_mass;
@@ -30,7 +32,9 @@ pub use part::{
 };
 pub use part_space::{FlightSaid, PartSpace};
 pub use printing::{PrintWishes, Printing};
-pub use session::{Adaptations, AdultTime, Film, Picture, Question, Session, Space, Standing};
+pub use session::{
+    Adaptations, AdultTime, Borrowed, Film, Picture, Question, Session, Space, Standing,
+};
 
 use crate::finding::Finding;
 use crate::place::{FileId, Files, Placed};
@@ -82,6 +86,10 @@ pub struct Pack {
     /// Where a finding about the pack itself points: pack.yaml, or the first file there is.
     pub file: Option<FileId>,
     pub today: Date,
+    /// What the whole pack allows to stay.
+    pub allow: Vec<Allowance>,
+    /// All its sessions were read, not only some.
+    pub is_whole: bool,
 }
 
 impl Pack {

@@ -1,10 +1,11 @@
 //! A resolved session.
 
-use crate::place::{FileId, Placed};
+use crate::place::{FileId, Place, Placed};
 use crate::quantity::{Ages, Date, Duration, Length};
 use crate::read::words::{Activity, QuestionKind, State, Surface, Whereabouts};
 use crate::read::{Line, Prose};
 
+use super::allowance::Allowance;
 use super::equipment::Need;
 use super::id::SessionId;
 use super::part::{Measure, Part, PartKind, placed};
@@ -42,6 +43,10 @@ pub struct Session {
     pub review: Vec<Question>,
     pub adaptations: Adaptations,
     pub standing: Option<Placed<Standing>>,
+    /// Where it was borrowed, if it is another school’s.
+    pub borrowed: Option<Borrowed>,
+    /// What its file allows to stay.
+    pub allow: Vec<Allowance>,
 }
 
 impl Session {
@@ -80,6 +85,21 @@ impl Session {
         texts.extend(self.adaptations.each().into_iter().map(|(_, text)| placed(text)));
         texts
     }
+}
+
+/// A session’s way from a neighbour’s pack.
+#[derive(Clone, Debug)]
+pub struct Borrowed {
+    /// The neighbour’s name in pack.yaml.
+    pub lender: String,
+    /// What the neighbour’s pack is called.
+    pub pack: String,
+    /// The keys that were changed.
+    pub changed: Vec<String>,
+    /// The school that changed them.
+    pub changed_by: Option<String>,
+    /// Where it is said that it is borrowed.
+    pub place: Place,
 }
 
 /// The floor and headroom a session needs.

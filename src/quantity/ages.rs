@@ -2,7 +2,8 @@
 
 use std::fmt;
 
-use super::{Quantity, Unreadable};
+use super::form::tidy_with;
+use super::{Form, Quantity, Unreadable};
 
 /// A span of ages in whole years, youngest to oldest.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -45,6 +46,22 @@ impl Quantity for Ages {
             ));
         }
         Ok(ages)
+    }
+
+    fn form() -> Form {
+        let year = "\\+?0*(?:[3-9]|1[0-9])";
+        let pattern = format!("^\\s*{year}\\s*(?:[-–]\\s*{year}\\s*)?$");
+        let tidy = |text: &str| tidy_with::<Self>(text, tidy_ages);
+        let bare = Some((3, 19));
+        Form { asked: Self::ASKED, pattern, examples: &["8-11", "9"], bare, tidy }
+    }
+}
+
+/// “8 – 11” → “8-11”.
+fn tidy_ages(text: &str) -> Option<String> {
+    match text.split_once(['-', '–']) {
+        Some((low, high)) => Some(format!("{}-{}", low.trim(), high.trim())),
+        None => Some(text.to_owned()),
     }
 }
 

@@ -79,6 +79,16 @@ fn find_unit<'u>(
     ))
 }
 
+/// The same amount the house way, with one space before the unit’s own word: “4m” → “4 m”, “2 metres” → “2 m”.
+/// `None` where the number or the word is not certain.
+pub(super) fn tidy_amount(text: &str, units: &[Unit]) -> Option<String> {
+    let split = text.find(|c: char| !(c.is_ascii_digit() || c == '.'))?;
+    let (number, word) = (&text[..split], text[split..].trim().to_lowercase());
+    let unit = units.iter().find(|unit| unit.word == word || unit.also.contains(&word.as_str()))?;
+    let space = if unit.word == "°" { "" } else { " " };
+    read_steps(number, unit.steps).map(|_| format!("{number}{space}{}", unit.word))
+}
+
 /// Exact decimal reading; `None` where the text is no number or is finer than the smallest step.
 fn read_steps(number: &str, steps_per_unit: u64) -> Option<u64> {
     let (whole, fraction) = number.split_once('.').unwrap_or((number, ""));

@@ -3,8 +3,9 @@
 use std::fmt;
 
 use super::amount::{Unit, read_amount};
+use super::form::{NUMBER, tidy_units, tidy_with};
 use super::length::trim_decimals;
-use super::{Quantity, Unreadable};
+use super::{Form, Quantity, Unreadable};
 
 /// An angle in whole hundredths of a degree (a throwing sector has 34.92°).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -49,6 +50,18 @@ impl Quantity for Angle {
             ));
         }
         Ok(Self { hundredths: u32::try_from(steps).unwrap_or(0) })
+    }
+
+    fn form() -> Form {
+        let pattern = format!("^\\s*{NUMBER}\\s*°?\\s*$");
+        let tidy = |text: &str| {
+            let is_bare = text.trim().ends_with(|c: char| c.is_ascii_digit());
+            let own = |text: &str| Some(text.to_owned());
+            if is_bare { tidy_with::<Self>(text, own) } else { tidy_units::<Self>(text, UNITS) }
+        };
+        Form {
+            asked: Self::ASKED, pattern, examples: &["40", "34.92°"], bare: Some((0, 90)), tidy
+        }
     }
 }
 

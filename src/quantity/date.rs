@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{Quantity, Unreadable};
+use super::{Form, Quantity, Unreadable};
 
 /// A calendar date.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -35,6 +35,12 @@ impl Quantity for Date {
                 format!("Write {}.", Self::ASKED),
             )
         })
+    }
+
+    fn form() -> Form {
+        let pattern = "^\\s*[0-9]{4}-[0-9]{2}-[0-9]{2}\\s*$".to_owned();
+        let tidy = |text: &str| Self::read_quantity(text).ok().map(|_| text.trim().to_owned());
+        Form { asked: Self::ASKED, pattern, examples: &["2027-09-01"], bare: None, tidy }
     }
 }
 

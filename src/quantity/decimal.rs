@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{Quantity, Unreadable};
+use super::{Form, Quantity, Unreadable};
 
 /// A number from 0 in whole millionths.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -40,6 +40,13 @@ impl Quantity for Decimal {
         let digits = |text: &str| text.parse::<u64>().unwrap_or(0);
         let fraction = format!("{fraction:0<6}");
         Ok(Self { millionths: digits(whole) * 1_000_000 + digits(&fraction) })
+    }
+
+    fn form() -> Form {
+        let pattern = "^\\s*[0-9]{1,9}(?:\\.[0-9]{1,6})?\\s*$".to_owned();
+        let tidy = |text: &str| Self::read_quantity(text).ok().map(|_| text.trim().to_owned());
+        let bare = Some((0, 999_999_999));
+        Form { asked: Self::ASKED, pattern, examples: &["4", "1.05"], bare, tidy }
     }
 }
 

@@ -4,8 +4,9 @@ use std::fmt;
 use std::iter::Sum;
 use std::ops::{Add, Mul};
 
-use super::amount::{Unit, read_amount};
-use super::{Quantity, Unreadable};
+use super::amount::{Unit, read_amount, tidy_amount};
+use super::form::{NUMBER, tidy_with};
+use super::{Form, Quantity, Unreadable};
 
 /// A length of time in whole seconds.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -80,6 +81,20 @@ impl Quantity for Duration {
         }
         Ok(Self { seconds: u32::try_from(total).unwrap_or(0) })
     }
+
+    fn form() -> Form {
+        let unit = |word: &str| format!("(?:{NUMBER}\\s*{word}\\s*)?");
+        let pattern = format!("^\\s*(?=[0-9+]){}{}{}$", unit("h"), unit("min"), unit("s"));
+        let tidy = |text: &str| tidy_with::<Self>(text, tidy_pieces);
+        let examples = &["30 s", "3 min", "1 min 30 s"];
+        Form { asked: Self::ASKED, pattern, examples, bare: None, tidy }
+    }
+}
+
+fn tidy_pieces(text: &str) -> Option<String> {
+    let tidied: Option<Vec<String>> =
+        pieces(text).into_iter().map(|piece| tidy_amount(piece, UNITS)).collect();
+    tidied.map(|pieces| pieces.join(" "))
 }
 
 /// Splits "1 min 30 s" before each number that follows a unit.

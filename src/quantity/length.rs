@@ -3,7 +3,8 @@
 use std::fmt;
 
 use super::amount::{Unit, read_amount};
-use super::{Quantity, Unreadable};
+use super::form::tidy_units;
+use super::{Form, Quantity, Unreadable};
 
 /// A length in whole millimetres.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -33,6 +34,12 @@ impl Quantity for Length {
     fn read_quantity(text: &str) -> Result<Self, Unreadable> {
         let steps = read_amount(text, UNITS, Self::ASKED)?;
         Ok(Self { millimetres: u32::try_from(steps).unwrap_or(u32::MAX) })
+    }
+
+    fn form() -> Form {
+        Form::of_units(Self::ASKED, UNITS, &["4 m", "60 cm"], |text| {
+            tidy_units::<Self>(text, UNITS)
+        })
     }
 }
 

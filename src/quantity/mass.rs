@@ -3,8 +3,9 @@
 use std::fmt;
 
 use super::amount::{Unit, read_amount};
+use super::form::tidy_units;
 use super::length::trim_decimals;
-use super::{Quantity, Unreadable};
+use super::{Form, Quantity, Unreadable};
 
 /// A mass in whole milligrams (a table-tennis ball is 2.7 g).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -37,6 +38,12 @@ impl Quantity for Mass {
     fn read_quantity(text: &str) -> Result<Self, Unreadable> {
         let steps = read_amount(text, UNITS, Self::ASKED)?;
         Ok(Self { milligrams: u32::try_from(steps).unwrap_or(u32::MAX) })
+    }
+
+    fn form() -> Form {
+        Form::of_units(Self::ASKED, UNITS, &["400 g", "1.2 kg"], |text| {
+            tidy_units::<Self>(text, UNITS)
+        })
     }
 }
 

@@ -11,6 +11,7 @@ mod angle;
 mod date;
 mod decimal;
 mod duration;
+mod form;
 mod length;
 mod mass;
 mod range;
@@ -22,6 +23,7 @@ pub use angle::Angle;
 pub use date::Date;
 pub use decimal::Decimal;
 pub use duration::Duration;
+pub use form::Form;
 pub use length::Length;
 pub use mass::Mass;
 pub use range::Range;
@@ -51,4 +53,7 @@ pub trait Quantity: Sized {
     /// # Errors
     /// What was wrong and what to write instead.
     fn read_quantity(text: &str) -> Result<Self, Unreadable>;
+
+    /// How it is written.
+    fn form() -> Form;
 }

@@ -2,7 +2,8 @@
 
 use std::fmt;
 
-use super::{Length, Mass, Quantity, Unreadable};
+use super::form::{NUMBER, tidy_with};
+use super::{Form, Length, Mass, Quantity, Unreadable};
 
 /// A least and a most, either of which may be open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,10 +59,44 @@ fn read_range<T: Quantity + Ord + Copy>(text: &str) -> Result<Range<T>, Unreadab
     Ok(Range { least: Some(least), most: Some(most) })
 }
 
+/// The form of a range of something whose own form is known.
+fn range_form<T: Quantity>(
+    asked: &'static str,
+    examples: &'static [&'static str],
+    tidy: fn(&str) -> Option<String>,
+) -> Form {
+    let one = T::form().pattern;
+    let one = one.trim_start_matches("^\\s*").trim_end_matches("\\s*$");
+    let low = format!("{NUMBER}(?:\\s*[a-z]+)?");
+    let pattern = format!("^\\s*(?:(?:at most |at least |{low}\\s*[-–])\\s*)?{one}\\s*$");
+    Form { asked, pattern, examples, bare: None, tidy }
+}
+
+/// The house way, end by end: “40-100g” → “40-100 g”.
+fn tidy_range<T: Quantity>(text: &str) -> Option<String> {
+    let one = T::form().tidy;
+    for limit in ["at most ", "at least "] {
+        if let Some(rest) = text.strip_prefix(limit) {
+            return Some(format!("{limit}{}", one(rest)?));
+        }
+    }
+    let Some((low, high)) = text.split_once(['-', '–']) else { return one(text) };
+    let high = one(high.trim())?;
+    if low.trim().ends_with(char::is_alphabetic) {
+        return Some(format!("{} - {high}", one(low.trim())?));
+    }
+    Some(format!("{}-{high}", low.trim()))
+}
+
 impl Quantity for Range<Length> {
     const ASKED: &'static str = "a size, such as 10-15 cm, at most 20 cm or at least 5 cm";
     fn read_quantity(text: &str) -> Result<Self, Unreadable> {
         read_range(text)
+    }
+    fn form() -> Form {
+        range_form::<Length>(Self::ASKED, &["10-15 cm", "at most 20 cm"], |text| {
+            tidy_with::<Self>(text, tidy_range::<Length>)
+        })
     }
 }
 
@@ -69,6 +104,11 @@ impl Quantity for Range<Mass> {
     const ASKED: &'static str = "a mass, such as 40-100 g, at most 500 g or at least 50 g";
     fn read_quantity(text: &str) -> Result<Self, Unreadable> {
         read_range(text)
+    }
+    fn form() -> Form {
+        range_form::<Mass>(Self::ASKED, &["40-100 g", "at most 500 g"], |text| {
+            tidy_with::<Self>(text, tidy_range::<Mass>)
+        })
     }
 }
 

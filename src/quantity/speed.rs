@@ -3,8 +3,9 @@
 use std::fmt;
 
 use super::amount::{Unit, read_amount};
+use super::form::tidy_units;
 use super::length::trim_decimals;
-use super::{Quantity, Unreadable};
+use super::{Form, Quantity, Unreadable};
 
 /// A speed in whole millimetres a second.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -30,6 +31,10 @@ impl Quantity for Speed {
     fn read_quantity(text: &str) -> Result<Self, Unreadable> {
         let steps = read_amount(text, UNITS, Self::ASKED)?;
         Ok(Self { millimetres_a_second: u32::try_from(steps).unwrap_or(u32::MAX) })
+    }
+
+    fn form() -> Form {
+        Form::of_units(Self::ASKED, UNITS, &["6 m/s"], |text| tidy_units::<Self>(text, UNITS))
     }
 }
 

@@ -3,8 +3,9 @@
 use std::fmt;
 
 use super::amount::{Unit, read_amount};
+use super::form::tidy_units;
 use super::length::trim_decimals;
-use super::{Quantity, Unreadable};
+use super::{Form, Quantity, Unreadable};
 
 /// A volume in whole millilitres.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -33,6 +34,12 @@ impl Quantity for Volume {
     fn read_quantity(text: &str) -> Result<Self, Unreadable> {
         let steps = read_amount(text, UNITS, Self::ASKED)?;
         Ok(Self { millilitres: u32::try_from(steps).unwrap_or(u32::MAX) })
+    }
+
+    fn form() -> Form {
+        Form::of_units(Self::ASKED, UNITS, &["500 ml", "1.5 l"], |text| {
+            tidy_units::<Self>(text, UNITS)
+        })
     }
 }
 

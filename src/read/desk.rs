@@ -2,6 +2,8 @@
 //! teacher sees all slips of a file at once.
 
 use super::node::{Field, Node, Value};
+use super::shape::Shape;
+use super::text::LONGEST;
 use crate::finding::Finding;
 use crate::place::{Place, Placed};
 use crate::quantity::{
@@ -35,6 +37,9 @@ pub trait FromNode: Sized {
     fn when_absent() -> Option<Self> {
         None
     }
+
+    /// What may be written for it: the schema is made from this, so it says what `from_node` takes.
+    fn shape() -> Shape;
 }
 
 impl<T: FromNode> FromNode for Option<T> {
@@ -46,6 +51,9 @@ impl<T: FromNode> FromNode for Option<T> {
     }
     fn when_absent() -> Option<Self> {
         Some(None)
+    }
+    fn shape() -> Shape {
+        Shape::Maybe(Box::new(T::shape()))
     }
 }
 
@@ -64,17 +72,26 @@ impl<T: FromNode> FromNode for Vec<T> {
     fn when_absent() -> Option<Self> {
         Some(Vec::new())
     }
+    fn shape() -> Shape {
+        Shape::List(Box::new(T::shape()))
+    }
 }
 
 impl<T: FromNode> FromNode for Placed<T> {
     fn from_node(node: &Node, desk: &mut Desk) -> Option<Self> {
         T::from_node(node, desk).map(|value| Placed::new(value, node.place))
     }
+    fn shape() -> Shape {
+        T::shape()
+    }
 }
 
 impl FromNode for String {
     fn from_node(node: &Node, desk: &mut Desk) -> Option<Self> {
         read_scalar(node, desk, "text").map(|text| text.trim_end().to_owned())
+    }
+    fn shape() -> Shape {
+        Shape::Text { most: LONGEST }
     }
 }
 
@@ -93,6 +110,9 @@ impl FromNode for bool {
             }
         }
     }
+    fn shape() -> Shape {
+        Shape::YesNo
+    }
 }
 
 impl FromNode for u32 {
@@ -107,6 +127,9 @@ impl FromNode for u32 {
             }
         }
     }
+    fn shape() -> Shape {
+        Shape::Count { least: 0, most: 1000 }
+    }
 }
 
 macro_rules! quantities_from_nodes {
@@ -114,6 +137,9 @@ macro_rules! quantities_from_nodes {
         impl FromNode for $quantity {
             fn from_node(node: &Node, desk: &mut Desk) -> Option<Self> {
                 read_quantity(node, desk)
+            }
+            fn shape() -> Shape {
+                Shape::Quantity(<$quantity as Quantity>::form())
             }
         }
     )*};

@@ -4,20 +4,25 @@
 //! of the files that can be read travel on beside the findings of those that can't.
 
 mod before;
+mod neighbours;
 mod part_time;
-mod text;
+mod shelf;
+pub(crate) mod text;
 
 pub(crate) mod desk;
 pub(crate) mod node;
 pub(crate) mod record;
+pub mod shape;
 
 pub(crate) mod yaml;
 
+pub mod allowance_file;
 pub mod compendium;
 pub mod pack_files;
 pub mod part_file;
 pub mod print_choices;
 pub mod session_file;
+pub mod shared_file;
 pub mod translation;
 pub mod words;
 
@@ -28,6 +33,7 @@ use rayon::prelude::*;
 
 pub use before::ReadBefore;
 pub use desk::nearest;
+pub use neighbours::BorrowedDoc;
 pub use part_time::PartTime;
 pub use text::{Line, Prose};
 
@@ -36,9 +42,12 @@ use crate::place::{FileId, Files, Place};
 use crate::quantity::Date;
 use crate::source::{Entry, EntryKind, Source};
 use desk::{Desk, FromNode};
+use neighbours::{borrow, is_borrowing, open_neighbours};
 use node::Node;
 use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use session_file::SessionDoc;
+use shared_file::{SharedDoc, note_twice};
+use shelf::Shelf;
 use translation::{
     TranslatedDoc, TranslatedPack, read_pack_translation, read_translation, translation_of,
 };
@@ -60,6 +69,10 @@ pub struct Documents {
     pub pack: Option<Written<PackDoc>>,
     pub equipment: Option<Written<EquipmentDoc>>,
     pub curriculum: Option<Written<CurriculumDoc>>,
+    /// What is said once and used by name.
+    pub shared: Option<Written<SharedDoc>>,
+    /// The sessions that came from a neighbour’s pack.
+    pub borrowed: BTreeMap<FileId, BorrowedDoc>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
     /// Sessions in other languages, in the order of their paths.
@@ -75,6 +88,8 @@ pub struct Documents {
     /// Every file of the pack, so that links can be followed.
     pub paths: BTreeSet<String>,
     pub findings: Vec<Finding>,
+    /// All sessions were asked for, not only some.
+    pub is_whole: bool,
 }
 
 /// Which session files of a pack are asked for.
@@ -117,6 +132,8 @@ pub fn read_pack_again(
         pack: None,
         equipment: None,
         curriculum: None,
+        shared: None,
+        borrowed: BTreeMap::new(),
         sessions: Vec::new(),
         translations: Vec::new(),
         pack_translations: Vec::new(),
@@ -125,6 +142,7 @@ pub fn read_pack_again(
         look: BTreeMap::new(),
         paths: entries.iter().map(|entry| entry.path.clone()).collect(),
         findings: Vec::new(),
+        is_whole: matches!(selection, Selection::All),
     };
     read_yaml_files(source, &entries, (selection, before), &mut documents);
     read_pictures(source, &entries, &mut documents);
@@ -143,14 +161,14 @@ fn stands_in(path: &str, asked: &BTreeSet<String>) -> bool {
 }
 
 fn is_shared(path: &str) -> bool {
-    matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml")
+    matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "shared.yaml")
 }
 
 /// The right name of a shared file that stands under a near one: pack.yml, games/equipment.yaml.
 fn misnamed(path: &str) -> Option<&'static str> {
     let name = path.rsplit('/').next()?.to_lowercase();
     let stem = name.rsplit_once('.').map_or(name.as_str(), |(stem, _)| stem);
-    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml"];
+    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml"];
     right.into_iter().find(|right| right.strip_suffix(".yaml") == Some(stem) && *right != path)
 }
 
@@ -165,7 +183,10 @@ enum Outcome {
     Pack(Option<Box<PackDoc>>),
     Equipment(Option<EquipmentDoc>),
     Curriculum(Option<CurriculumDoc>),
+    Shared(Option<SharedDoc>),
     Session(Option<Box<SessionDoc>>),
+    /// It is laid over a neighbour’s session when those are open.
+    Borrowing(Box<Node>),
     /// It is laid over its original when that has been read.
     Translation(Box<Node>),
     Nothing,
@@ -192,12 +213,13 @@ fn read_yaml_files(
     let originals: BTreeSet<String> =
         wanted.iter().filter_map(|(_, entry)| original_of(&entry.path, &documents.paths)).collect();
     let mut trees: BTreeMap<String, Node> = BTreeMap::new();
-    let mut translations = Vec::new();
+    let (mut translations, mut borrowing) = (Vec::new(), Vec::new());
+    let shelf = read_shelf(source, &wanted);
     // Files are read side by side; `collect` keeps them in the order of their paths.
     let read: Vec<_> = wanted
         .par_iter()
         .map(|(file, entry)| {
-            let read = read_one(source, *file, entry, documents, before.as_deref());
+            let read = read_one(source, *file, entry, (documents, &shelf), before.as_deref());
             (*file, entry, read)
         })
         .collect();
@@ -218,12 +240,49 @@ fn read_yaml_files(
             Outcome::Pack(doc) => documents.pack = doc.map(|doc| Written { file, doc: *doc }),
             Outcome::Equipment(doc) => documents.equipment = doc.map(|doc| Written { file, doc }),
             Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
+            Outcome::Shared(doc) => documents.shared = doc.map(|doc| Written { file, doc }),
+            Outcome::Borrowing(tree) => borrowing.push((file, entry.path.clone(), tree)),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
             Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
             Outcome::Session(None) | Outcome::Nothing => {}
         }
     }
+    for (path, tree) in read_borrowed(source, borrowing, documents) {
+        trees.insert(path, tree);
+    }
     lay_translations(translations, &trees, documents);
+}
+
+/// What is said once, to be put in place while sessions are read.
+fn read_shelf(source: &dyn Source, wanted: &[(FileId, &Entry)]) -> Shelf {
+    let found = wanted.iter().find(|(_, entry)| entry.path == "shared.yaml");
+    let text = found.and_then(|(file, entry)| text_of(source, *file, entry).ok());
+    found.zip(text).map_or_else(Shelf::default, |((file, _), text)| Shelf::of(&text, *file))
+}
+
+/// Reads the sessions that come from neighbours’ packs, and gives their trees by their paths.
+fn read_borrowed(
+    source: &dyn Source,
+    borrowing: Vec<(FileId, String, Box<Node>)>,
+    documents: &mut Documents,
+) -> Vec<(String, Node)> {
+    let pack = documents.pack.as_ref().map(|written| written.file);
+    let tree = pack.and_then(|file| yaml::read_tree(&documents.files.get(file).text, file).ok());
+    let (files, findings) = (&mut documents.files, &mut documents.findings);
+    let neighbours =
+        tree.map(|tree| open_neighbours(source, &tree, files, findings)).unwrap_or_default();
+    let mut trees = Vec::new();
+    for (file, path, own) in borrowing {
+        let Some((tree, borrowed)) = borrow(&own, &neighbours, files, findings) else { continue };
+        let mut desk = Desk::default();
+        if let Some(doc) = SessionDoc::from_node(&tree, &mut desk) {
+            documents.sessions.push(Written { file, doc });
+            documents.borrowed.insert(file, borrowed);
+        }
+        findings.extend(desk.findings);
+        trees.push((path, tree));
+    }
+    trees
 }
 
 /// Lays translations over their originals.
@@ -264,7 +323,7 @@ fn read_one(
     source: &dyn Source,
     file: FileId,
     entry: &Entry,
-    documents: &Documents,
+    (documents, shelf): (&Documents, &Shelf),
     before: Option<&ReadBefore>,
 ) -> ReadFile {
     let text = match text_of(source, file, entry) {
@@ -274,7 +333,7 @@ fn read_one(
     if let Some(known) = before.and_then(|before| before.find(file, &text)) {
         return known;
     }
-    let tree = match yaml::read_tree(&text, file) {
+    let mut tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
         Err(fault) => return (text, Outcome::Nothing, vec![*fault], None),
     };
@@ -293,7 +352,18 @@ fn read_one(
         "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
         "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
-        _ => Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new)),
+        "shared.yaml" => {
+            let doc = SharedDoc::from_node(&tree, &mut desk);
+            doc.iter().for_each(|doc| note_twice(doc, &mut desk.findings));
+            Outcome::Shared(doc)
+        }
+        _ => {
+            shelf.fill(&mut tree, &mut desk.findings);
+            if is_borrowing(&tree) {
+                return (text, Outcome::Borrowing(Box::new(tree)), desk.findings, None);
+            }
+            Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new))
+        }
     };
     (text, outcome, desk.findings, Some(tree))
 }

@@ -3,6 +3,7 @@
 use super::desk::{Desk, FromNode};
 use super::node::{Node, Value};
 use super::record::record;
+use super::shape::Shape;
 use crate::place::Placed;
 use crate::quantity::Duration;
 
@@ -44,16 +45,16 @@ record! {
         set_up: Option<Placed<Duration>>,
         /// One round of work.
         work: Option<Placed<Duration>>,
+        /// Counts of one round, for dance and rhythm.
+        counts: Option<Placed<u32>>,
+        /// Counts a minute.
+        tempo: Option<Placed<u32>>,
         /// The rest between two rounds.
         rest: Option<Placed<Duration>>,
         /// How many rounds, 1 where it is not said.
         rounds: Option<Placed<u32>>,
         /// Getting the breath back at the end.
         recover: Option<Placed<Duration>>,
-        /// Counts of one round, for dance and rhythm.
-        counts: Option<Placed<u32>>,
-        /// Counts a minute.
-        tempo: Option<Placed<u32>>,
     }
 }
 
@@ -83,6 +84,9 @@ impl FromNode for PartTime {
             recover: or_none(written.recover),
             counts,
         })
+    }
+    fn shape() -> Shape {
+        Shape::Either(Box::new(Duration::shape()), &TimeDoc::GROUP)
     }
 }
 

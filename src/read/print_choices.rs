@@ -3,6 +3,7 @@
 use super::desk::{Desk, FromNode};
 use super::node::Node;
 use super::record::{choice, record};
+use super::shape::Shape;
 use crate::place::Placed;
 
 choice! {
@@ -62,6 +63,9 @@ impl FromNode for Copies {
         let says = format!("{count} is not a number of sets from 1 to {}.", Self::MOST);
         desk.refuse(node.place, says, "Write how many children get a set of cards, such as 12.");
         None
+    }
+    fn shape() -> Shape {
+        Shape::Count { least: 1, most: Self::MOST }
     }
 }
 

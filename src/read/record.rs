@@ -1,17 +1,19 @@
 //! `record!` and `choice!`: a group of keys, or a fixed set of words, said once.
 //!
-//! One definition gives the type, its reading with collected findings and the list of its keys.
+//! One definition gives the type, its reading with collected findings, the list of its keys and its
+//! [shape](super::shape), from which the schema is written. The comment above a key is its description there;
+//! `title: Placed<Line> = "Brook leap",` adds an example, which every key of text needs.
 
 /// Defines a group of keys as a struct that can be read from a node. `$whole` is what the group is
 /// called in a message ("a warm-up, step or other part").
 macro_rules! record {
     (
-        $(#[$about:meta])*
+        $(#[doc = $about:literal])*
         pub struct $name:ident = $whole:literal {
-            $( $(#[doc = $doc:literal])* $field:ident : $kind:ty, )*
+            $( $(#[doc = $doc:literal])* $field:ident : $kind:ty $(= $example:literal)?, )*
         }
     ) => {
-        $(#[$about])*
+        $(#[doc = $about])*
         #[derive(Clone, Debug)]
         pub struct $name {
             $( $(#[doc = $doc])* pub $field: $kind, )*
@@ -20,6 +22,20 @@ macro_rules! record {
         impl $name {
             /// The keys of the group, in the order they are best written.
             pub const KEYS: &'static [&'static str] = &[$($crate::read::record::key_name(stringify!($field))),*];
+
+            /// What the group looks like, for the schema and for mending.
+            pub const GROUP: $crate::read::shape::Group = $crate::read::shape::Group {
+                name: stringify!($name),
+                whole: $whole,
+                about: &[$($about),*],
+                keys: &[$($crate::read::shape::Key {
+                    name: $crate::read::record::key_name(stringify!($field)),
+                    about: &[$($doc),*],
+                    example: $crate::read::record::example_of(&[$($example)?]),
+                    shape: <$kind as $crate::read::desk::FromNode>::shape,
+                    is_needed: || <$kind as $crate::read::desk::FromNode>::when_absent().is_none(),
+                }),*],
+            };
         }
 
         impl $crate::read::desk::FromNode for $name {
@@ -45,6 +61,9 @@ macro_rules! record {
                     };
                 )*
                 Some(Self { $($field: $field?,)* })
+            }
+            fn shape() -> $crate::read::shape::Shape {
+                $crate::read::shape::Shape::Group(&Self::GROUP)
             }
         }
     };
@@ -92,6 +111,9 @@ macro_rules! choice {
                 }
                 found
             }
+            fn shape() -> $crate::read::shape::Shape {
+                $crate::read::shape::Shape::Words(Self::WORDS)
+            }
         }
     };
 }
@@ -103,5 +125,13 @@ pub(crate) const fn key_name(field: &'static str) -> &'static str {
     match field.as_bytes() {
         [b'r', b'#', ..] => field.split_at(2).1,
         _ => field,
+    }
+}
+
+/// The example of a key, if one was given.
+pub(crate) const fn example_of(given: &'static [&'static str]) -> Option<&'static str> {
+    match given {
+        [example, ..] => Some(example),
+        [] => None,
     }
 }

@@ -1,21 +1,26 @@
 //! A session file as it is written: every key a teacher can use.
 
+use super::allowance_file::AllowDoc;
 use super::desk::{Desk, FromNode};
 use super::node::{Node, Value};
 use super::part_file::PartDoc;
 use super::record::record;
+use super::shape::Shape;
+use super::shared_file::OrShared;
 use super::text::{Line, Prose};
 use super::words::{Activity, Filling, QuestionKind, State, Surface, Whereabouts};
 use crate::place::Placed;
-use crate::quantity::{Ages, Date, Duration, Length, Mass, Range, Volume};
+use crate::quantity::{Ages, Date, Duration, Form, Length, Mass, Quantity, Range, Volume};
 
 record! {
     /// One session.
     pub struct SessionDoc = "a session" {
+        /// A session of a neighbour’s pack that this one is, but for the keys that stand here too.
+        borrows: Option<Placed<Line>> = "saltmarsh/games/sluice-gate",
         /// What the session is called.
-        title: Placed<Line>,
+        title: Placed<Line> = "Brook leap",
         /// One or two sentences to the family.
-        summary: Placed<Line>,
+        summary: Placed<Line> = "Learn to jump far from two feet and to land without a sound.",
         /// The ages it is for.
         ages: Placed<Ages>,
         /// The slot in minutes; the parts' times add up to it.
@@ -23,21 +28,21 @@ record! {
         /// Athletics, dance, fitness, games, gymnastics or outdoor.
         activity: Placed<Activity>,
         /// The licence of this session, else the pack's.
-        licence: Option<Placed<Line>>,
+        licence: Option<Placed<Line>> = "CC-BY-4.0",
         /// Who made it, else the pack's.
-        credit: Option<Placed<Line>>,
+        credit: Option<Placed<Line>> = "Hollin Staithe School",
         /// Codes of the department's curriculum list.
-        curriculum: Vec<Placed<Line>>,
+        curriculum: Vec<Placed<Line>> = "ks2-jump",
         /// Learning objectives, for the teacher.
-        objectives: Vec<Placed<Line>>,
+        objectives: Vec<Placed<Line>> = "Use the arms and legs together to jump further",
         /// Success criteria, for the child, beginning with “I”.
-        success: Vec<Placed<Line>>,
+        success: Vec<Placed<Line>> = "I land on two feet and stay still",
         /// What is needed, each thing with the parts that use it.
         equipment: Vec<NeedDoc>,
         /// The floor and headroom it needs.
         space: Option<Placed<SpaceDoc>>,
         /// This session's own cautions.
-        safety: Vec<Placed<Prose>>,
+        safety: Vec<Placed<OrShared<Prose>>> = "Jump only on grass, carpet or a mat that cannot slide.",
         /// How much of an adult's time it needs.
         adult: Option<Placed<AdultDoc>>,
         /// A film to watch before.
@@ -60,6 +65,8 @@ record! {
         adaptations: Option<AdaptationsDoc>,
         /// Where the session stands in the department's work.
         standing: Option<Placed<StandingDoc>>,
+        /// Findings of inspect that are known and meant to stay.
+        allow: Vec<AllowDoc>,
     }
 }
 
@@ -67,11 +74,11 @@ record! {
     /// A thing that a session needs.
     pub struct NeedDoc = "a piece of equipment" {
         /// Its name in the shared list, or a thing of this session only.
-        need: Placed<Line>,
+        need: Placed<Line> = "beanbag",
         /// How many, 1 where it is not said.
         count: Option<Placed<u32>>,
         /// The parts that use it.
-        r#for: Vec<Placed<Line>>,
+        r#for: Vec<Placed<Line>> = "challenge",
         /// The mass a thing in its place may have.
         mass: Option<Placed<Range<Mass>>>,
         /// The longest side a thing in its place may have.
@@ -79,11 +86,11 @@ record! {
         /// Whether a thing in its place must be soft.
         soft: Option<Placed<bool>>,
         /// What else a thing in its place must be: flat, round, see-through …
-        must_be: Vec<Placed<Line>>,
+        must_be: Vec<Placed<Line>> = "unbreakable",
         /// Whether the session works without it.
         optional: Option<Placed<bool>>,
         /// What else to know.
-        note: Option<Placed<Line>>,
+        note: Option<Placed<Line>> = "Something flat or soft, in case a foot lands on it.",
         /// Household substitutes for this session, else the shared list's.
         instead: Vec<SubstituteDoc>,
     }
@@ -93,9 +100,9 @@ record! {
     /// A household thing that can stand in.
     pub struct SubstituteDoc = "a household substitute" {
         /// What it is called.
-        thing: Placed<Line>,
+        thing: Placed<Line> = "pair of rolled socks",
         /// Its name for more than one.
-        plural: Option<Placed<Line>>,
+        plural: Option<Placed<Line>> = "pairs of rolled socks",
         /// Its mass.
         mass: Option<Placed<Range<Mass>>>,
         /// Its longest side.
@@ -103,7 +110,7 @@ record! {
         /// Whether it is soft.
         soft: Option<Placed<bool>>,
         /// What else it is: flat, round, see-through …
-        is: Vec<Placed<Line>>,
+        is: Vec<Placed<Line>> = "round",
         /// What it holds when it is full.
         volume: Option<Placed<Volume>>,
         /// What it is filled with; its own mass is then that of the empty thing.
@@ -111,13 +118,15 @@ record! {
         /// How many a usual home has; where it is not said, enough.
         at_home: Option<Placed<u32>>,
         /// How to make or hold it.
-        note: Option<Placed<Line>>,
+        note: Option<Placed<Line>> = "Roll them tight, so that they stay together.",
     }
 }
 
 record! {
     /// The floor and headroom a session needs.
     pub struct SpaceDoc = "the space" {
+        /// A space of shared.yaml that this one is, but for the keys that stand here too.
+        r#use: Option<Placed<Line>> = "front room",
         /// The longer side of the floor.
         length: Placed<Length>,
         /// The shorter side of the floor.
@@ -139,7 +148,7 @@ record! {
         /// Taking part.
         helping: Option<Placed<Duration>>,
         /// What for.
-        why: Option<Placed<Line>>,
+        why: Option<Placed<Line>> = "To check the landing before the first jump.",
     }
 }
 
@@ -147,9 +156,9 @@ record! {
     /// A film to watch before.
     pub struct FilmDoc = "the film" {
         /// Its web address.
-        link: Placed<Line>,
+        link: Placed<Line> = "https://films.example/brook-leap",
         /// What it shows.
-        shows: Placed<Line>,
+        shows: Placed<Line> = "A child swings both arms and lands on bent knees.",
     }
 }
 
@@ -157,11 +166,11 @@ record! {
     /// A picture with its alternative text.
     pub struct PictureDoc = "a picture" {
         /// The PNG or JPEG file, from the session's file on.
-        file: Placed<Line>,
+        file: Placed<Line> = "pictures/landing.png",
         /// What it shows, for who can't see it.
-        alt: Option<Placed<Line>>,
+        alt: Option<Placed<Line>> = "A child lands on both feet with bent knees.",
         /// A line below it.
-        caption: Option<Placed<Line>>,
+        caption: Option<Placed<Line>> = "Sink as you land",
     }
 }
 
@@ -169,9 +178,9 @@ record! {
     /// A review question.
     pub struct QuestionDoc = "a review question" {
         /// The question.
-        ask: Placed<Prose>,
+        ask: Placed<Prose> = "Why do you bend your knees when you land?",
         /// The model answer.
-        answer: Option<Placed<Prose>>,
+        answer: Option<Placed<Prose>> = "To slow down over a longer time.",
         /// Recall, explain, compare, apply or reflect.
         kind: Option<Placed<QuestionKind>>,
     }
@@ -181,13 +190,13 @@ record! {
     /// What to change for another space, task, thing or child.
     pub struct AdaptationsDoc = "the adaptations" {
         /// A smaller or other space.
-        space: Option<Placed<Prose>>,
+        space: Option<Placed<Prose>> = "In a small room, jump on the spot and turn.",
         /// An easier or harder task.
-        task: Option<Placed<Prose>>,
+        task: Option<Placed<Prose>> = "Step over the line first, then jump.",
         /// Other things.
-        equipment: Option<Placed<Prose>>,
+        equipment: Option<Placed<Prose>> = "No tape? Count your own feet, heel to toe.",
         /// Alone, with a partner, seated, with support.
-        people: Option<Placed<Prose>>,
+        people: Option<Placed<Prose>> = "Seated, swing the arms and reach.",
     }
 }
 
@@ -197,13 +206,13 @@ record! {
         /// Draft, reviewed, approved or retired.
         state: Placed<State>,
         /// Who looked, in initials.
-        by: Vec<Placed<Line>>,
+        by: Vec<Placed<Line>> = "AK",
         /// When.
         on: Option<Placed<Date>>,
         /// When to look again.
         look_again: Option<Placed<Date>>,
         /// What changed.
-        changed: Vec<Placed<Line>>,
+        changed: Vec<Placed<Line>> = "Three tries in place of five",
     }
 }
 
@@ -230,5 +239,10 @@ impl FromNode for Slot {
             return None;
         }
         Some(Self(slot))
+    }
+    fn shape() -> Shape {
+        let form = Duration::form();
+        let pattern = format!("{}|^\\s*[0-9]{{1,3}}\\s*$", form.pattern);
+        Shape::Quantity(Form { pattern, bare: Some((1, 600)), examples: &["30", "45"], ..form })
     }
 }

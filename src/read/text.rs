@@ -6,6 +6,7 @@ use std::ops::Deref;
 
 use super::desk::{Desk, FromNode, read_scalar};
 use super::node::Node;
+use super::shape::Shape;
 
 /// One line of text; line breaks in the file count as spaces.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -16,18 +17,24 @@ pub struct Line(pub String);
 pub struct Prose(pub String);
 
 /// The longest text a field takes, in bytes: far more than a page of print.
-const LONGEST: usize = 20_000;
+pub(super) const LONGEST: usize = 20_000;
 
 impl FromNode for Line {
     fn from_node(node: &Node, desk: &mut Desk) -> Option<Self> {
         let text = read_bounded(node, desk, "a line of text")?;
         Some(Self(text.split_whitespace().collect::<Vec<_>>().join(" ")))
     }
+    fn shape() -> Shape {
+        Shape::Text { most: LONGEST }
+    }
 }
 
 impl FromNode for Prose {
     fn from_node(node: &Node, desk: &mut Desk) -> Option<Self> {
         read_bounded(node, desk, "text").map(|text| Self(text.trim_end().to_owned()))
+    }
+    fn shape() -> Shape {
+        Shape::Text { most: LONGEST }
     }
 }
 

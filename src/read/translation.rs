@@ -108,8 +108,13 @@ const GROUPS: [&str; 13] = [
 ];
 
 /// Whether the value of a key is text: every key of the adaptations is.
-fn is_text(key: &str, group: &str) -> bool {
+pub(crate) fn is_text(key: &str, group: &str) -> bool {
     group == "adaptations" || TEXTS.contains(&key)
+}
+
+/// Whether what stands under a key is a group, or a list of groups, that hold texts.
+pub(crate) fn holds_texts(key: &str) -> bool {
+    GROUPS.contains(&key)
 }
 
 /// Lays a translation over its original and reads the result.
@@ -374,6 +379,9 @@ pub fn edition_mark(original: &Node) -> String {
 fn hash_texts(node: &Node, key: &str, group: &str, hash: &mut u32) {
     match &node.value {
         Value::Fields(fields) => {
+            // By name: keys that only change places leave the texts as they were.
+            let mut fields: Vec<&Field> = fields.iter().collect();
+            fields.sort_by(|a, b| a.key.cmp(&b.key));
             for field in fields {
                 hash_texts(&field.node, &field.key, key, hash);
             }

@@ -85,6 +85,9 @@ pub(crate) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> 
             "Begin with “title:”, or make a starter with: homeground draft \"TITLE\".",
         )));
     }
+    if let Some(fault) = unfinished_merge(text, file) {
+        return Err(Box::new(fault));
+    }
     let tree = serde_saphyr::from_str_with_options::<Raw>(text, options())
         .map(|raw| raw.into_node(file, text))
         .map_err(|fault| Box::new(explain(&fault, text, file)))?;
@@ -97,6 +100,26 @@ pub(crate) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> 
             "Begin with “title: …”, or make a starter with: homeground draft \"TITLE\".",
         ))),
     }
+}
+
+/// Two versions that were put together and left side by side: the marks begin their lines.
+fn unfinished_merge(text: &str, file: FileId) -> Option<Finding> {
+    let is_mark = |line: &str| ["<<<<<<< ", ">>>>>>> "].iter().any(|mark| line.starts_with(mark));
+    let mut start = 0;
+    for line in text.split_inclusive('\n') {
+        if is_mark(line) {
+            let at = u32::try_from(start).ok()?;
+            let length = u32::try_from(line.trim_end().len()).ok()?;
+            return Some(Finding::problem(
+                "merge-unfinished",
+                Place { file, start: at, end: at + length },
+                "Two people changed the same lines, and both versions stand here, one below the other.",
+                "Keep what is right of the two, and take out the lines that begin with <<<<<<<, ======= and >>>>>>>.",
+            ));
+        }
+        start += line.len();
+    }
+    None
 }
 
 /// Puts the YAML package's error into the words of someone who writes sessions.

@@ -14,22 +14,35 @@ use crate::inspect::FoundBefore;
 use crate::place::FileId;
 use crate::read::ReadBefore;
 use crate::render::Bundle;
+use crate::source::Source;
 
 /// A pack under rehearsal.
 #[derive(Debug)]
 pub struct Rehearsal {
     root: PathBuf,
     snapshot: Snapshot,
-    read: ReadBefore,
-    found: FoundBefore,
-    /// The same for the pack as it last was sound.
-    found_sound: FoundBefore,
+    now: Before,
+    /// The same with a shared file as it last was sound.
+    sound_shared: Before,
     /// The bytes of each file when it last had no problem.
     sound: BTreeMap<String, Arc<[u8]>>,
     /// The files that are sessions: a change in one touches no other’s content.
     sessions: BTreeSet<String>,
     shelf: Arc<MemoryShelf>,
     scene: Arc<Scene>,
+}
+
+/// What is known of sessions while nothing that they share changes.
+#[derive(Debug, Default)]
+struct Before {
+    read: ReadBefore,
+    found: FoundBefore,
+}
+
+impl Before {
+    fn inspect(&mut self, source: &dyn Source) -> Result<Inspected, String> {
+        crate::inspect_again(source, &mut self.read, &mut self.found)
+    }
 }
 
 /// What a look at the pack came to.
@@ -46,20 +59,19 @@ impl Rehearsal {
     /// A sentence for the teacher, where it can't be looked into.
     pub fn begin(root: &Path) -> Result<Self, String> {
         let snapshot = Snapshot::take(root)?;
-        let (mut read, mut found) = (ReadBefore::default(), FoundBefore::default());
-        let inspected = crate::inspect_again(&snapshot, &mut read, &mut found)?;
+        let mut now = Before::default();
+        let inspected = now.inspect(&snapshot)?;
         let shelf = Arc::new(MemoryShelf::default());
         let files = inspected.pack.files.clone();
-        let Inspected { pack, plans, findings } = inspected;
+        let Inspected { pack, plans, findings, .. } = inspected;
         let made = Mutex::default();
         let kept: Arc<MemoryShelf> = Arc::clone(&shelf);
         let scene = Scene { number: 0, pack, plans, findings, files, made, shelf: kept };
         let mut rehearsal = Self {
             root: root.to_owned(),
             snapshot,
-            read,
-            found,
-            found_sound: FoundBefore::default(),
+            now,
+            sound_shared: Before::default(),
             sound: BTreeMap::new(),
             sessions: BTreeSet::new(),
             shelf,
@@ -90,19 +102,16 @@ impl Rehearsal {
 
     /// Forgets what may no longer hold.
     fn forget(&mut self, changes: &Changes) {
-        if changes.is_more_than_bytes() {
-            self.read = ReadBefore::default();
-        }
         let is_session = |path: &String| self.sessions.contains(path);
         if changes.is_more_than_bytes() || !changes.changed.iter().all(is_session) {
-            self.found = FoundBefore::default();
-            self.found_sound = FoundBefore::default();
+            self.now = Before::default();
+            self.sound_shared = Before::default();
             self.sessions.clear();
         }
     }
 
     fn put_scene(&mut self) -> Result<(), String> {
-        let now = crate::inspect_again(&self.snapshot, &mut self.read, &mut self.found)?;
+        let now = self.now.inspect(&self.snapshot)?;
         self.sessions.extend(now.pack.sessions.iter().map(|session| session.path.clone()));
         let broken = files_with_problems(&now.findings);
         self.remember_sound(&now, &broken);
@@ -110,8 +119,10 @@ impl Rehearsal {
         let (findings, files) = (now.findings.clone(), now.pack.files.clone());
         let mut shown = now;
         if !last.is_empty() {
+            let is_of_sessions = last.keys().all(|path| self.sessions.contains(path));
             let source = LastSound { now: &self.snapshot, sound: last };
-            shown = crate::inspect_again(&source, &mut self.read, &mut self.found_sound)?;
+            let before = if is_of_sessions { &mut self.now } else { &mut self.sound_shared };
+            shown = before.inspect(&source)?;
         }
         leave_out_broken(&mut shown);
         let is_same_house = shown.pack.look == self.scene.pack.look
@@ -129,7 +140,9 @@ impl Rehearsal {
     fn remember_sound(&mut self, now: &Inspected, broken: &BTreeSet<FileId>) {
         let files = (0..).map(FileId).zip(now.pack.files.iter());
         for (_, file) in files.filter(|(id, _)| !broken.contains(id)) {
-            if let Ok(bytes) = self.snapshot.bytes_kept(&file.path) {
+            if self.snapshot.has(&file.path)
+                && let Ok(bytes) = self.snapshot.bytes_kept(&file.path)
+            {
                 self.sound.insert(file.path.clone(), bytes);
             }
         }

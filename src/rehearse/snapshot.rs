@@ -79,7 +79,8 @@ impl Snapshot {
         Ok((next, changes))
     }
 
-    fn has(&self, path: &str) -> bool {
+    /// Whether a path is of this pack, and not a neighbour’s.
+    pub fn has(&self, path: &str) -> bool {
         self.entries.binary_search_by(|entry| entry.path.as_str().cmp(path)).is_ok()
     }
 
@@ -136,6 +137,10 @@ impl Source for Snapshot {
     fn today(&self) -> Date {
         self.folder.today()
     }
+
+    fn neighbour(&self, folder: &str) -> Result<Box<dyn Source>, String> {
+        self.folder.neighbour(folder)
+    }
 }
 
 /// A snapshot with some files as they were when they were last sound.
@@ -166,6 +171,10 @@ impl Source for LastSound<'_> {
 
     fn today(&self) -> Date {
         self.now.today()
+    }
+
+    fn neighbour(&self, folder: &str) -> Result<Box<dyn Source>, String> {
+        self.now.neighbour(folder)
     }
 }
 

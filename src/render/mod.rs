@@ -1,6 +1,7 @@
 //! Stage five, render: pack and plans → an ordered map of path → bytes. The mini-site and the
 //! printed sheets are two renderers over the same plans; neither touches the disk.
 
+pub mod borrowed_phrases;
 pub mod class_pages;
 pub mod equipment_phrases;
 pub mod fit_phrases;

@@ -2,8 +2,10 @@
 
 mod ink;
 mod json;
+mod sarif;
 mod text;
 
 pub use ink::{advise_ink, say_ink};
 pub use json::report_json;
-pub use text::{report_text, summary_of};
+pub use sarif::report_sarif;
+pub use text::{report_allowed, report_text, summary_of};

@@ -5,6 +5,7 @@ use std::fmt::Write as _;
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
 
 use crate::finding::{Finding, Severity, count_severity};
+use crate::inspect::Allowed;
 use crate::place::{FileText, Files};
 
 /// A longer line is shown only around the place.
@@ -59,6 +60,25 @@ fn first_line_of(text: &str, finding: &Finding) -> (usize, usize) {
     let marked = text.get(start..end).unwrap_or_default();
     let line = marked.lines().next().unwrap_or_default().trim_end();
     (start, start + line.len())
+}
+
+/// What is allowed to stay, a line each, with its reason; empty where nothing is.
+pub fn report_allowed(allowed: &[Allowed], files: &Files) -> String {
+    let line = |kept: &Allowed| {
+        let finding = &kept.finding;
+        let line = files.line_column(finding.place).line;
+        let until = kept.allowance.until.as_ref();
+        let until = until.map(|day| format!(" (until {})", day.value.in_words()));
+        format!(
+            "allowed: {}:{line}: {} [{}]\n    {}{}\n",
+            files.get(finding.place.file).path,
+            finding.says,
+            finding.code,
+            kept.allowance.why.value,
+            until.unwrap_or_default(),
+        )
+    };
+    allowed.iter().map(line).collect()
 }
 
 /// “2 problems, 1 warning.”

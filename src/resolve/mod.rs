@@ -13,8 +13,8 @@ use std::sync::Arc;
 use rayon::prelude::*;
 
 use crate::pack::{
-    Adaptations, AdultTime, Curriculum, Film, Pack, PrintWishes, Printing, Question, Session,
-    SessionId, Space, Standing, Statement, Thing, Translation,
+    Adaptations, AdultTime, Allowance, Borrowed, Curriculum, Film, Pack, PrintWishes, Printing,
+    Question, Session, SessionId, Space, Standing, Statement, Thing, Translation,
 };
 use crate::place::{FileId, Files, Place, Placed};
 use crate::quantity::{Decimal, Length};
@@ -23,7 +23,7 @@ use crate::read::pack_files::{CurriculumDoc, PackDoc};
 use crate::read::print_choices::PrintDoc;
 use crate::read::session_file::{AdaptationsDoc, SessionDoc, SpaceDoc, StandingDoc};
 use crate::read::words::{Paper, Whereabouts};
-use crate::read::{Documents, Written};
+use crate::read::{BorrowedDoc, Documents, Written};
 
 pub use pictures::path_from;
 
@@ -46,10 +46,14 @@ pub fn resolve_pack(documents: Documents) -> Pack {
     let translated = (documents.pack_translations, documents.translations);
     let translations =
         translations::resolve_translations(translated, &documents.files, shared, &things);
+    let borrowed = documents.borrowed;
     let mut sessions: Vec<Session> = documents
         .sessions
         .into_par_iter()
-        .map(|written| resolve_session(written, &documents.files, shared, &things))
+        .map(|written| {
+            let borrowed = borrowed.get(&written.file).cloned();
+            resolve_borrowed(written, borrowed, &documents.files, shared, &things)
+        })
         .collect();
     sessions.sort_by(|a, b| (&a.id, a.file).cmp(&(&b.id, b.file)));
     let file = documents.pack.as_ref().map(|written| written.file);
@@ -76,6 +80,8 @@ pub fn resolve_pack(documents: Documents) -> Pack {
             .as_ref()
             .and_then(|doc| doc.room_height.as_ref())
             .map_or(USUAL_ROOM_HEIGHT, |height| height.value),
+        allow: allowances_of(shared.as_ref()),
+        is_whole: documents.is_whole,
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
         things_twice,
@@ -103,6 +109,10 @@ fn resolve_printing(doc: Option<&PrintDoc>) -> Printing {
         copies: doc.copies.as_ref().map(|copies| copies.value.0),
         records: doc.record.iter().map(|kind| kind.value).collect(),
     })
+}
+
+fn allowances_of(shared: Option<&PackDoc>) -> Vec<Allowance> {
+    shared.into_iter().flat_map(|doc| doc.allow.iter().cloned()).map(Allowance::from).collect()
 }
 
 /// Where moderate begins for this pack.
@@ -185,7 +195,8 @@ fn resolve_session(
         success: doc.success,
         needs,
         space: doc.space.map(|space| space.map(|doc| resolve_space(&doc))),
-        safety: doc.safety,
+        safety: doc.safety.into_iter().map(|caution| caution.map(|own| own.0)).collect(),
+        borrowed: None,
         adult: doc.adult.map(|adult| {
             adult.map(|a| AdultTime { nearby: a.nearby, helping: a.helping, why: a.why })
         }),
@@ -199,8 +210,37 @@ fn resolve_session(
             .collect(),
         adaptations: doc.adaptations.map(resolve_adaptations).unwrap_or_default(),
         standing: doc.standing.map(|standing| standing.map(resolve_standing)),
+        allow: doc.allow.into_iter().map(Allowance::from).collect(),
         path,
     }
+}
+
+/// A session that may come from a neighbour: the things that only the lender has are filled in from there.
+fn resolve_borrowed(
+    written: Written<SessionDoc>,
+    borrowed: Option<BorrowedDoc>,
+    files: &Files,
+    shared: Option<&PackDoc>,
+    things: &BTreeMap<String, Arc<Thing>>,
+) -> Session {
+    let Some(borrowed) = borrowed else { return resolve_session(written, files, shared, things) };
+    let mut all = things.clone();
+    let lent = borrowed.equipment.map(|doc| equipment::resolve_things(doc).0).unwrap_or_default();
+    for (name, thing) in lent {
+        all.entry(name).or_insert(thing);
+    }
+    // The pack’s own licence and credit are not the lender’s.
+    let (licence, credit) = (written.doc.licence.clone(), written.doc.credit.clone());
+    let session = resolve_session(written, files, shared, &all);
+    let changed_by = shared.and_then(|doc| doc.school.as_ref()).map(ToString::to_string);
+    let borrowed = Borrowed {
+        lender: borrowed.lender,
+        pack: borrowed.pack,
+        changed: borrowed.changed,
+        changed_by,
+        place: borrowed.place,
+    };
+    Session { licence, credit, borrowed: Some(borrowed), ..session }
 }
 
 /// The longer side is the length, whichever way round it was written.

@@ -55,7 +55,7 @@ fn resolve_part(
         movements: doc.movements,
         task: doc.task,
         how: doc.how,
-        key_points: doc.key_points,
+        key_points: doc.key_points.into_iter().map(|point| point.map(|own| own.0)).collect(),
         faults: doc.faults.into_iter().map(|f| Fault { see: f.see, say: f.say }).collect(),
         easier: doc.easier,
         harder: doc.harder,

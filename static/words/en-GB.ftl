@@ -633,6 +633,62 @@ fit-ask-outdoors = It is outdoors
 fit-ask-things = Things you have
 fit-ask-things-how = Write how many there are. Leave out what you don’t have.
 
+## Marks at home
+
+# The note of what is kept, where, and that nothing leaves.
+home-keeps = What you write here is kept on this device, in this browser, until you delete it. Nothing is sent by itself.
+home-keeps-not = This browser keeps nothing for this page. What you write is gone when you close it: send it or save it first.
+# Over the buttons with the codes of the children of this home.
+home-known = Who is it?
+# Opens a field for a code.
+home-another = Add a code name
+home-code-use = Use this code
+home-code-help = The code from your teacher, such as K07, one for each child. Never a name, an address or a telephone number.
+home-code-first = Not kept yet: first write your code name above.
+home-write = Write each mark as you read it, such as { $mark }. An x is for an attempt that did not count.
+home-no-mark = This attempt did not count
+home-attempts = Attempts
+home-best-today = Best of the day
+home-personal-best = Personal best
+# Since the last earlier day; the dash beside it stays until there is one.
+home-change = Change
+home-since = Change since { $date }
+home-standing-first = Your first mark: now you have something to beat.
+home-standing-new = A new personal best!
+home-standing-equalled = As good as your best.
+# Over a table of days, each of them a button.
+home-days = Days kept: choose one to correct it
+home-day-to-come = Choose today or a day before.
+home-refused-number = This can’t be read. Write a mark such as { $mark }, or x.
+home-refused-unit = This unit does not fit here. Write a mark such as { $mark }.
+home-refused-doubt = Which unit is this? Write it too, such as { $mark }.
+home-refused-seconds = Write minutes, a colon and two figures of seconds up to 59, such as 1:05.
+home-refused-whole = Write a whole number, such as { $mark }.
+home-refused-large = This is far too large. Write a mark such as { $mark }.
+home-refused-none = Write your code name first.
+home-refused-name = This looks like a name. Write the code from your teacher instead, such as K07.
+home-refused-mail = This looks like an address, a number or a date that says who you are. Write the code from your teacher, such as K07.
+home-refused-signs = A code has up to 24 letters, figures, dots and hyphens, such as K07.
+home-answer = My answer
+home-answer-said = I have said it out loud
+# Under an answer that holds an e-mail address or a telephone number.
+home-personal = Leave out e-mail addresses and telephone numbers: this answer is not kept.
+home-send = Send to my teacher
+home-send-how = Only when you want to, and in the way your teacher asked for: copy the text into a message or an e-mail, hand over the file, or print it. No names, please, in answers either.
+home-send-nothing = Nothing to send yet: write a code name, and a mark or an answer.
+home-send-text = All that is sent
+home-copy = Copy the text
+home-copied = Copied.
+home-share = Share …
+home-file = Save as a file
+home-print = Print
+home-export = Save all that is kept of { $code }
+home-delete = Delete all that is kept of { $code }
+home-sure = Delete all that this device keeps of { $code }? It can’t be brought back.
+home-deleted = Deleted.
+home-delete-note = What you delete here is gone from this device. It does not take back what you have sent.
+progress-own-words = In the children’s own words: a name may stand in them. Read them before you show them to anyone.
+
 ## Pages: teachers
 
 teachers-session = Session
@@ -677,3 +733,12 @@ timer-done = Well done
 timer-sound = Sound
 timer-buzz = Buzz
 timer-voice = Voice
+
+## Library
+
+# On the page of a session that is kept but offered no more.
+retired-note = This session is no longer in use. It is kept here to be read; please choose another one to do.
+# At the foot of a session that another school made. $pack is what that school’s collection of sessions is called.
+borrowed-from = Borrowed from { $pack }
+borrowed-changed = Borrowed from { $pack }, and changed
+borrowed-changed-by = Borrowed from { $pack }; changed by { $school }

@@ -37,7 +37,7 @@ BINARY = pathlib.Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")) / "re
 AS_OF = "2026-06-01"
 NODE_MODULES = BINARY.parents[1] / "outside" / "node" / "node_modules"
 PORT = 18720
-SHARED = ["pack.yaml", "equipment.yaml", "curriculum.yaml"]
+SHARED = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml"]
 
 Run = collections.namedtuple("Run", "seconds megabytes status")
 
@@ -66,7 +66,10 @@ def vary(text, number):
 
 def make_pack(folder, count):
     # A translation (brook-leap.fr.yaml) stands beside its original: copies of it would be of nothing.
-    sources = sorted(path for path in DEMO.rglob("*.yaml") if path.name not in SHARED and "." not in path.stem)
+    # One that is borrowed has few words of its own to vary.
+    sources = sorted(path for path in DEMO.rglob("*.yaml") if path.name not in SHARED and "." not in path.stem
+                     and "_neighbours" not in path.parts and "borrows:" not in path.read_text(encoding="utf-8"))
+    shutil.copytree(DEMO / "_neighbours", folder / "_neighbours", dirs_exist_ok=True)
     for name in SHARED:
         if (DEMO / name).exists():
             folder.mkdir(parents=True, exist_ok=True)

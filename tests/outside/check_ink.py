@@ -3,6 +3,7 @@
 import concurrent.futures
 import pathlib
 import re
+import shutil
 import tempfile
 
 import numpy as np
@@ -10,6 +11,7 @@ import yaml
 from PIL import Image
 
 from program import BENCH_ROOM, DEMO, fresh_folder, publish, published, tool
+from session_text import SHARED, session_files
 from stress_pack import part, session, write_yaml
 
 AGAINST = "the mean darkness of each page as pdftoppm renders it at 200 dpi"
@@ -102,9 +104,9 @@ def check(tally):
 
 def single_packs(room):
     """Each demo session in a pack of its own with the shared files."""
-    for path in sorted(DEMO.rglob("*/*.yaml")):
+    for path in session_files(DEMO).values():
         pack = room / path.stem
-        pack.mkdir(parents=True)
-        for file in (DEMO / "pack.yaml", DEMO / "equipment.yaml", DEMO / "curriculum.yaml", path):
+        shutil.copytree(DEMO / "_neighbours", pack / "_neighbours")
+        for file in (*(DEMO / name for name in SHARED), path):
             (pack / file.name).write_bytes(file.read_bytes())
         yield pack

@@ -12,16 +12,52 @@ import yaml
 from markdown_it import MarkdownIt
 
 KINDS = ["warm_up", "technique", "challenge", "stretch", "cool_down"]
-SHARED = ["pack.yaml", "equipment.yaml", "curriculum.yaml"]
+SHARED = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml"]
 # brook-leap.fr.yaml
 TRANSLATION = re.compile(r"\.[a-z]{2,3}(-[A-Za-z0-9]+)*\.yaml$")
 HYPHENS = "-\u00ad\u2010\u2011"
 COMMONMARK = MarkdownIt("commonmark", {"html": False})
 
 
+def load(path):
+    return yaml.load(path.read_text(encoding="utf-8-sig"), Loader=yaml.BaseLoader)
+
+
 @functools.cache
 def read_yaml(path):
-    return yaml.load(path.read_text(encoding="utf-8-sig"), Loader=yaml.BaseLoader)
+    """A file as a reader has it: a borrowed session is the lender’s with this file’s keys over it, and what it uses
+    of shared.yaml stands in it."""
+    whole = load(path)
+    if not isinstance(whole, dict) or path.name in SHARED:
+        return whole
+    pack = next((folder for folder in path.parents if (folder / "pack.yaml").exists()), path.parent)
+    if "borrows" in whole:
+        name, session = whole["borrows"].split("/", 1)
+        folder = next(one["folder"] for one in load(pack / "pack.yaml")["draws_on"] if one["name"] == name)
+        lent = load(pack / folder / f"{session}.yaml")
+        rights = {key: text for key, text in load(pack / folder / "pack.yaml").items() if key in ("licence", "credit")}
+        kept = {key: value for key, value in lent.items() if key not in ("standing", "curriculum", "allow")}
+        whole = {**rights, **kept, **whole}
+    return with_shared(whole, pack) if (pack / "shared.yaml").exists() else whole
+
+
+def with_shared(session, pack):
+    """The session with each `use: NAME` in the places that take one replaced by what shared.yaml says."""
+    shelf = {(key, entry["name"]): entry for key, entries in load(pack / "shared.yaml").items() for entry in entries}
+
+    def group(key, inner, own):
+        return {**shelf[key, own["use"]][inner], **own} if isinstance(own, dict) and "use" in own else own
+
+    filled = dict(session)
+    for kind in KINDS:
+        if kind in filled:
+            parts = filled[kind]
+            filled[kind] = [group("parts", "part", part) for part in parts] if isinstance(parts, list) else group("parts", "part", parts)
+    if "space" in filled:
+        filled["space"] = group("spaces", "space", filled["space"])
+    if isinstance(filled.get("safety"), list):
+        filled["safety"] = [shelf["cautions", one["use"]]["says"] if isinstance(one, dict) else one for one in filled["safety"]]
+    return filled
 
 
 def session_files(pack):
@@ -30,6 +66,8 @@ def session_files(pack):
         path
         for path in pack.rglob("*.yaml")
         if path.relative_to(pack).as_posix() not in SHARED and not TRANSLATION.search(path.name)
+        # Folders set aside with “_” hold other schools’ packs.
+        and not any(part.startswith("_") for part in path.relative_to(pack).parts)
     ]
     return {path.relative_to(pack).with_suffix("").as_posix(): path for path in sorted(files)}
 

@@ -19,10 +19,17 @@ rules![
     file_too_much,
     link_leaves_pack,
     yaml_broken,
+    merge_unfinished,
     key_twice,
     key_unknown,
     key_missing,
     value_unfit,
+    shared_unknown,
+    shared_twice,
+    neighbour_unfit,
+    borrowed_unknown,
+    borrowed_rights,
+    borrowed_terms,
     slot_sum,
     time_missing,
     lengths_crossed,
@@ -139,6 +146,9 @@ rules![
     standing_unsigned,
     look_again_early,
     look_again_overdue,
+    allowance_stale,
+    allowance_past,
+    allowance_unfit,
 ];
 
 /// The rule of a code.

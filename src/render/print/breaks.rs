@@ -5,6 +5,8 @@
 //! language, as the `hypher` crate has them. How long a word must be and how narrow a column are
 //! common practice. The shaper shows a soft hyphen only at the end of a line that breaks there.
 
+use std::borrow::Cow;
+
 use hypher::{Lang, hyphenate_bounded};
 
 use super::scale::Type;
@@ -63,7 +65,8 @@ pub fn shape_running(
         // From the end, so that the places before stay where they are.
         let ragged = lines.iter().rev().skip(1).filter(|line| line.width < width * RAGGED);
         let places: Vec<usize> = ragged.map(|line| line.end).collect();
-        let softened = places.into_iter().filter(|at| soften_at(&mut runs, *at, language)).count();
+        let softened =
+            places.into_iter().filter(|at| soften_at(runs.to_mut(), *at, language)).count();
         if softened == 0 {
             break;
         }
@@ -73,7 +76,13 @@ pub fn shape_running(
 }
 
 /// Each figure stays with the unit after it.
-fn hold_figures(runs: &[Run]) -> Vec<Run> {
+fn hold_figures(runs: &[Run]) -> Cow<'_, [Run]> {
+    let has_figure = |run: &Run| {
+        run.text.as_bytes().windows(2).any(|pair| pair[0].is_ascii_digit() && pair[1] == b' ')
+    };
+    if !runs.iter().any(has_figure) {
+        return Cow::Borrowed(runs);
+    }
     runs.iter().map(|run| Run { text: hold_units(&run.text), ..run.clone() }).collect()
 }
 

@@ -9,7 +9,7 @@ use super::impose::{Flip, Grid, Spot};
 use super::page::{Item, MM, Page};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
-use super::sheets::{SheetSource, fit_line, one};
+use super::sheets::{Rights, SheetSource, fit_line, one};
 use super::strip::placed;
 use crate::read::print_choices::{CardCount, Sides};
 use crate::words::Filling;
@@ -127,12 +127,14 @@ impl CardSheet {
     ) -> Vec<Page> {
         let sides = if self.flip.is_some() { 2 } else { 1 };
         let title = source.title();
+        let rights = source.rights();
         let sheets = cards.len().div_ceil(self.grid.cards());
         let mut pages: Vec<Page> = (0..sheets * sides).map(|_| self.blank()).collect();
         for (index, card) in cards.iter().enumerate() {
             let front = self.grid.front_spot(index);
             let number = words_of_number(source, "cards-number", index + 1, cards.len());
-            let below = Foot { title: (!card.is_opening(&title)).then_some(title.as_str()), set };
+            let title = (!card.is_opening(&title)).then_some(title.as_str());
+            let below = Foot { title, set, rights: &rights };
             let items = self.finish(shaper, &card.front, &number, &below);
             self.put(&mut pages[front.sheet * sides], front, items);
             if let (Some(back), Some(flip)) = (&card.back, self.flip) {
@@ -193,11 +195,16 @@ impl CardSheet {
     }
 }
 
-/// The foot of a card: the session’s title at the left, the number of the set at the right.
+/// The foot of a card: the session’s title at the left; who made it, its licence and the number of the set at the
+/// right.
 struct Foot<'f> {
     title: Option<&'f str>,
     set: Option<&'f str>,
+    rights: &'f Rights,
 }
+
+/// The share of the foot that the maker and the licence may take where a title stands beside them.
+const RIGHTS: f32 = 0.62;
 
 impl Foot<'_> {
     fn lay(&self, shaper: &mut Shaper<'_>, width: f32, kind: Type) -> impl Iterator<Item = Item> {
@@ -206,6 +213,12 @@ impl Foot<'_> {
         let set = self.set.and_then(|set| shaper.shape(&one(set), kind, width).into_iter().next());
         if let Some(line) = set {
             right = width - line.width;
+            items.extend(placed(line, right));
+            right -= 10.0;
+        }
+        let room = if self.title.is_some() { right * RIGHTS } else { right };
+        if let Some(line) = self.rights.fit(shaper, kind, room) {
+            right -= line.width;
             items.extend(placed(line, right));
             right -= 10.0;
         }

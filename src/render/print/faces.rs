@@ -101,6 +101,11 @@ impl Faces {
         self.get(Face::Regular).heights
     }
 
+    /// The upright face of a weight.
+    pub fn of_weight(&self, is_bold: bool) -> &LoadedFace {
+        self.get(if is_bold { Face::Bold } else { Face::Regular })
+    }
+
     pub fn get(&self, face: Face) -> &LoadedFace {
         &self.loaded[face as usize]
     }

@@ -13,6 +13,7 @@ use crate::drawing::draw_time_line;
 use crate::pack::{Need, Substitute};
 use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
+use crate::render::borrowed_phrases::say_borrowed;
 use crate::render::equipment_phrases::home_list;
 use crate::render::phrases::{
     effort_name, floor_size, limits_of, need_name, part_name, place_name, substitute_name,
@@ -340,6 +341,10 @@ fn cautions(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     }
     if let Some(credit) = &source.session.credit {
         column.gap(body.leading * 0.3);
-        column.words(&read_line(credit), Type::SMALL, Seat::default());
+        let mut runs = read_line(credit);
+        if let Some(borrowed) = say_borrowed(source.session, source.words) {
+            runs.extend(one(format!(" · {borrowed}")));
+        }
+        column.words(&runs, Type::SMALL, Seat::default());
     }
 }

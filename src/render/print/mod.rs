@@ -5,6 +5,8 @@
 //! ([`strip`]), strips flow into frames ([`flow`]), frames make pages ([`page`]), and the
 //! [`writer`] alone knows PDF.
 
+mod atoms;
+mod bidi;
 mod booklet;
 mod breaks;
 mod card;
@@ -14,6 +16,8 @@ mod card_plan;
 mod card_type;
 mod cards;
 mod class_sheets;
+mod content;
+mod deflate;
 mod desk;
 mod drawings;
 mod faces;
@@ -24,7 +28,10 @@ mod gather;
 mod home_guide;
 mod impose;
 mod ink;
+mod line_breaks;
 mod page;
+mod pdf_file;
+mod pdf_text;
 mod poster;
 mod progress;
 mod record;
@@ -37,6 +44,7 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod slip;
+mod stock;
 mod strip;
 mod structure;
 mod table;
@@ -121,9 +129,10 @@ impl Press {
         if publication.wants(GATHER_SHEET) && !publication.gather_set().things.is_empty() {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
-            let sheet = render_gather(&mut printer, publication);
-            bundle.insert(sheet.path.clone(), sheet.made.bytes);
-            ink.insert(sheet.path, sheet.made.ink);
+            for sheet in render_gather(&mut printer, publication) {
+                bundle.insert(sheet.path.clone(), sheet.made.bytes);
+                ink.insert(sheet.path, sheet.made.ink);
+            }
         }
         (bundle, ink)
     }
@@ -138,8 +147,9 @@ impl Press {
             language: pack.language.value.clone(),
             date: NO_DATE.to_owned(),
             is_folded: false,
+            is_rtl: is_right_to_left(words.language()),
         };
-        printer.writer.write(&turned(pages, words.language()), &about, &pack.pictures)
+        printer.writer.write_alone(&turned(pages, words.language()), &about, &pack.pictures)
     }
 }
 
@@ -202,10 +212,23 @@ impl<'f> Printer<'f> {
         }
     }
 
-    fn print(&mut self, path: String, pages: &[Page], about: &About, pack: &Pack) -> Printed {
-        let ink = pages.iter().map(|page| self.meter.measure(page, &pack.pictures)).collect();
-        Printed::new(path, self.writer.write(pages, about, &pack.pictures), ink)
+    /// Prints sheets that share their fonts and pictures.
+    fn print(&mut self, sheets: Vec<LaidSheet>, pack: &Pack) -> Vec<Printed> {
+        let stock = self.writer.stock(sheets.iter().flat_map(|sheet| &sheet.pages), &pack.pictures);
+        let mut ink_of = |page: &Page| self.meter.measure(page, &pack.pictures);
+        let print = |sheet: LaidSheet| {
+            let ink = sheet.pages.iter().map(&mut ink_of).collect();
+            Printed::new(sheet.path, self.writer.write(&sheet.pages, &sheet.about, &stock), ink)
+        };
+        sheets.into_iter().map(print).collect()
     }
+}
+
+/// A sheet that is laid out.
+struct LaidSheet {
+    path: String,
+    pages: Vec<Page>,
+    about: About,
 }
 
 /// A finished sheet.
@@ -216,7 +239,7 @@ struct Printed {
 }
 
 /// The one sheet that is for the whole pack.
-fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Printed {
+fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<Printed> {
     let Publication { pack, words, .. } = publication;
     let gather_set = publication.gather_set();
     let pages =
@@ -227,8 +250,9 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Prin
         language: pack.language.value.clone(),
         date: NO_DATE.to_owned(),
         is_folded: false,
+        is_rtl: is_right_to_left(&pack.language),
     };
-    press.print(GATHER_SHEET.to_owned(), &pages, &about, pack)
+    press.print(vec![LaidSheet { path: GATHER_SHEET.to_owned(), pages, about }], pack)
 }
 
 fn render_session(
@@ -237,15 +261,13 @@ fn render_session(
     chosen: &[Sheet],
 ) -> Vec<Printed> {
     press.shaper.begin_session();
-    chosen
-        .iter()
-        .copied()
-        .map(|sheet| {
-            let pages = lay_sheet(&mut press.shaper, source, sheet);
-            let path = sheet.path(&source.session.id);
-            press.print(path, &pages, &about(source, sheet), source.pack)
-        })
-        .collect()
+    let lay = |sheet: &Sheet| LaidSheet {
+        path: sheet.path(&source.session.id),
+        pages: lay_sheet(&mut press.shaper, source, *sheet),
+        about: about(source, *sheet),
+    };
+    let laid = chosen.iter().map(lay).collect();
+    press.print(laid, source.pack)
 }
 
 fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) -> Vec<Page> {
@@ -282,5 +304,6 @@ fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
         language: source.session.language.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),
         is_folded: sheet == Sheet::Booklet,
+        is_rtl: is_right_to_left(&source.pack.language),
     }
 }

@@ -23,6 +23,7 @@ use crate::prose::{Run, plain_line};
 use crate::quantity::Date;
 use crate::read::print_choices::Spacing;
 use crate::render::house::House;
+use crate::render::phrases::is_right_to_left;
 use crate::render::{Bundle, RenderFault};
 use crate::words::{Filling, Words};
 
@@ -45,6 +46,7 @@ pub fn render_progress_sheets(
         language: report.language.clone(),
         date: today.to_string().replace('-', ""),
         is_folded: false,
+        is_rtl: is_right_to_left(sheet.words.language()),
     };
     let new_shaper = || Shaper::new(&faces, sheet.words.language(), Air::of(Spacing::Usual));
     let none = BTreeMap::new();
@@ -53,7 +55,7 @@ pub fn render_progress_sheets(
     let mut writer = Writer::new(&faces);
     let title = sheet.words.say("progress-title");
     let mut bundle = Bundle::new();
-    bundle.insert("report.pdf".into(), writer.write(&pages, &about(title), &none));
+    bundle.insert("report.pdf".into(), writer.write_alone(&pages, &about(title), &none));
     let laid: Vec<(String, Vec<Page>, Vec<u8>)> = slips
         .par_iter()
         .map_init(
@@ -62,7 +64,8 @@ pub fn render_progress_sheets(
                 shaper.begin_session();
                 let pages = turned(lay_slip(shaper, &sheet, slip), sheet.words.language());
                 let name = sheet.words.say("progress-slip");
-                let bytes = writer.write(&pages, &about(format!("{name} – {}", slip.code)), &none);
+                let bytes =
+                    writer.write_alone(&pages, &about(format!("{name} – {}", slip.code)), &none);
                 (slip.code.clone(), pages, bytes)
             },
         )
@@ -75,7 +78,7 @@ pub fn render_progress_sheets(
     }
     bundle.insert(
         "slips.pdf".into(),
-        writer.write(&all, &about(sheet.words.say("progress-slip")), &none),
+        writer.write_alone(&all, &about(sheet.words.say("progress-slip")), &none),
     );
     Ok(bundle)
 }

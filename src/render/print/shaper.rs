@@ -1,16 +1,18 @@
 //! Styled words → lines of shaped glyphs that fit a width.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use hypher::Lang;
 use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
-use parley::layout::{Alignment, AlignmentOptions, PositionedLayoutItem};
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, FontFamilyName, Layout, LayoutContext};
 
+use super::atoms::{Paragraph, Style, WordCase, is_plain};
+use super::bidi::{Setting, is_arabic, lay_lines};
 use super::breaks::{SOFT_HYPHEN, language_of};
-use super::faces::{Face, Faces};
-use super::page::{BLACK, GlyphRun, GlyphText, Key, PlacedGlyph};
+use super::faces::Faces;
+use super::line_breaks::set_lines;
+use super::page::{GlyphRun, GlyphText, Key, PlacedGlyph};
 use super::scale::{Air, Type};
 use crate::prose::Run;
 use crate::render::phrases::is_right_to_left;
@@ -32,7 +34,7 @@ const FROM_RIGHT: &str = "\u{200f}";
 
 /// Words are shaped once at this size. Outlines aren’t hinted, so every other size is the same
 /// shape, larger or smaller: only the lines are broken anew.
-const SHAPED_AT: f32 = 100.0;
+pub const SHAPED_AT: f32 = 100.0;
 
 /// Arabic letters are small for their size: so much larger, they look as large as the Latin ones beside.
 const ARABIC_SIZE: f32 = 1.15;
@@ -41,17 +43,34 @@ const ARABIC_SIZE: f32 = 1.15;
 const ARABIC_LEADING: f32 = 1.2;
 
 /// Shaped texts are kept while a session is laid out in several sizes and on several sheets.
-type Kept = BTreeMap<(Vec<Run>, bool, bool), Layout<Source>>;
+type Kept = BTreeMap<Vec<Run>, KeptText>;
+
+/// A text as it was put together from its runs, and shaped.
+struct KeptText {
+    text: String,
+    shaped: Shaped,
+}
 
 /// Which run of the given words a glyph belongs to.
-type Source = usize;
+pub type Source = usize;
+
+/// A shaped text, whose lines can be broken for any width.
+enum Shaped {
+    /// Put together from shaped words.
+    Plain(Paragraph),
+    /// Scripts run in both directions, or letters stand apart: parley lays it out.
+    Bidi(Box<Layout<Source>>),
+}
 
 /// One thread's shaper.
 pub struct Shaper<'f> {
     faces: &'f Faces,
     fonts: FontContext,
     context: LayoutContext<Source>,
-    kept: Kept,
+    /// By weight, and whether it has no more air than usual.
+    kept: [[Kept; 2]; 2],
+    /// The words that were shaped, kept from session to session.
+    words: WordCase,
     last_key: Key,
     is_trial: bool,
     /// Set for the figures of drawings, which have their own room: no more air than usual.
@@ -90,7 +109,8 @@ impl<'f> Shaper<'f> {
             faces,
             fonts: FontContext { collection, source_cache: SourceCache::default() },
             context: LayoutContext::new(),
-            kept: Kept::new(),
+            kept: Default::default(),
+            words: WordCase::default(),
             last_key: 0,
             is_trial: false,
             is_tight: false,
@@ -107,7 +127,7 @@ impl<'f> Shaper<'f> {
 
     /// Forgets the shaped texts of the last session.
     pub fn begin_session(&mut self) {
-        self.kept.clear();
+        self.kept = Default::default();
         self.last_key = 0;
     }
 
@@ -128,43 +148,57 @@ impl<'f> Shaper<'f> {
 
     /// Sets runs of words in lines no wider than `width`. A word that is wider is broken.
     pub fn shape(&mut self, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
-        let mut runs = runs.to_vec();
-        // A sentence in Arabic runs from right to left even where a Latin name begins it.
-        let (mut added, mut added_bytes) = (0, 0);
-        if self.is_rtl && runs.iter().any(|run| run.text.contains(is_arabic)) {
-            runs.insert(0, Run::plain(FROM_RIGHT));
-            (added, added_bytes) = (1, FROM_RIGHT.len());
+        let mut lines = self.set(runs, kind, width);
+        if self.is_rtl {
+            lines.iter_mut().for_each(from_right);
         }
-        let text: String = runs.iter().map(|run| run.text.as_str()).collect();
-        if text.is_empty() {
-            return Vec::new();
-        }
-        let key = (runs, kind.is_bold, self.is_tight);
-        let mut layout = match self.kept.remove(&key) {
-            Some(layout) => layout,
-            None => self.shape_once(&text, &key.0, kind.is_bold),
-        };
-        let scale = kind.size / SHAPED_AT;
-        let (faces, is_rtl, is_trial) = (self.faces, self.is_rtl, self.is_trial);
-        let face = if kind.is_bold { Face::Bold } else { Face::Regular };
-        let hyphen = faces.get(face).hyphen_width;
-        break_lines(&mut layout, &text, width / scale, hyphen * SHAPED_AT);
-        layout.align(Alignment::Left, AlignmentOptions::default());
-        let lines = layout.lines().map(|line| {
-            let mut shaped = if is_trial {
-                measured_line(&text, &line, kind, hyphen)
-            } else {
-                shaped_line(faces, &text, &line, kind, layout.is_rtl())
-            };
-            shaped.end = shaped.end.saturating_sub(added_bytes);
-            for run in &mut shaped.runs {
-                run.source = run.source.saturating_sub(added);
-            }
-            if is_rtl { from_right(shaped) } else { shaped }
-        });
-        let lines = lines.collect();
-        self.kept.insert(key, layout);
         lines
+    }
+
+    fn set(&mut self, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
+        let of = (usize::from(kind.is_bold), usize::from(self.is_tight));
+        if !self.kept[of.0][of.1].contains_key(runs) {
+            let text = self.text_of(runs);
+            let shaped = self.shape_text(&text, runs, kind.is_bold);
+            self.kept[of.0][of.1].insert(runs.to_vec(), KeptText { text, shaped });
+        }
+        let setting = Setting { faces: self.faces, kind, width, is_trial: self.is_trial };
+        let kept = self.kept[of.0][of.1].get_mut(runs).expect("it was kept just now");
+        match &mut kept.shaped {
+            Shaped::Plain(paragraph) => set_lines(paragraph, &kept.text, &setting),
+            Shaped::Bidi(layout) => {
+                let mut lines = lay_lines(layout, &kept.text, &setting);
+                if kept.text.starts_with(FROM_RIGHT) {
+                    lines.iter_mut().for_each(|line| line.end -= FROM_RIGHT.len());
+                }
+                lines
+            }
+        }
+    }
+
+    /// The text of runs. A sentence in Arabic runs from right to left even where a Latin name begins it.
+    fn text_of(&self, runs: &[Run]) -> String {
+        let has_arabic = || runs.iter().any(|run| run.text.contains(is_arabic));
+        let mark = if self.is_rtl && has_arabic() { FROM_RIGHT } else { "" };
+        std::iter::once(mark).chain(runs.iter().map(|run| run.text.as_str())).collect()
+    }
+
+    fn shape_text(&mut self, text: &str, runs: &[Run], is_bold: bool) -> Shaped {
+        let has_air = !self.is_tight && (self.air.letters > 0.0 || self.air.words > 0.0);
+        if self.is_rtl || has_air || !text.chars().all(is_plain) {
+            return Shaped::Bidi(Box::new(self.shape_once(text, runs, is_bold)));
+        }
+        let mut words = std::mem::take(&mut self.words);
+        let paragraph = words.put_together(text, runs, is_bold, &mut |word, style| {
+            let run = Run {
+                bold: style == Style::Bold,
+                italic: style == Style::Italic,
+                ..Run::plain(word)
+            };
+            (self.shape_once(word, &[run], false), self.faces)
+        });
+        self.words = words;
+        Shaped::Plain(paragraph)
     }
 
     fn shape_once(&mut self, text: &str, runs: &[Run], is_bold: bool) -> Layout<Source> {
@@ -180,7 +214,7 @@ impl<'f> Shaper<'f> {
         builder.push_default(StyleProperty::LetterSpacing(SHAPED_AT * letters));
         builder.push_default(StyleProperty::WordSpacing(SHAPED_AT * words));
         builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::BreakWord));
-        let mut start = 0;
+        let mut start = if text.starts_with(FROM_RIGHT) { FROM_RIGHT.len() } else { 0 };
         for (source, run) in runs.iter().enumerate() {
             let range = start..start + run.text.len();
             start = range.end;
@@ -195,220 +229,110 @@ impl<'f> Shaper<'f> {
     }
 }
 
-/// Breaks a text into lines; one that ends inside a word leaves room for its hyphen. Lines that do not
-/// are broken anew, narrower by a hyphen, from the first to the last.
-fn break_lines(layout: &mut Layout<Source>, text: &str, width: f32, hyphen: f32) {
-    layout.break_all_lines(Some(width));
-    if !text.contains(SOFT_HYPHEN) {
-        return;
-    }
-    let mut narrowed = BTreeSet::new();
-    while let Some(line) = first_overlong(layout, text, width - hyphen, &narrowed) {
-        narrowed.insert(line);
-        let mut breaker = layout.break_lines();
-        breaker.state_mut().set_layout_max_advance(width);
-        let mut line = 0;
-        loop {
-            let room = if narrowed.contains(&line) { width - hyphen } else { width };
-            breaker.state_mut().set_line_max_advance(room);
-            if breaker.break_next().is_none() {
-                break;
-            }
-            line += 1;
-        }
-        breaker.finish();
-    }
-}
-
-/// The first line that ends inside a word with no room for a hyphen.
-fn first_overlong(
-    layout: &Layout<Source>,
-    text: &str,
-    room: f32,
-    narrowed: &BTreeSet<usize>,
-) -> Option<usize> {
-    layout.lines().enumerate().position(|(index, line)| {
-        let advance = line.metrics().advance;
-        advance > room && ends_in_word(text, &line) && !narrowed.contains(&index)
-    })
-}
-
-fn ends_in_word(text: &str, line: &parley::layout::Line<'_, Source>) -> bool {
-    let range = line.text_range();
-    range.end < text.len() && text[range].ends_with(SOFT_HYPHEN)
-}
-
-/// A line at its real size, with the words in the middle of the leading.
-fn shaped_line(
-    faces: &Faces,
-    text: &str,
-    line: &parley::layout::Line<'_, Source>,
-    kind: Type,
-    runs_left: bool,
-) -> ShapedLine {
-    let (metrics, scale) = (line.metrics(), kind.size / SHAPED_AT);
-    // The space that ends a line hangs out of it: at the left where the text runs left.
-    let hanging = if runs_left { metrics.hanging_advance } else { 0.0 };
-    let start = metrics.offset + hanging;
-    let baseline = baseline_of(faces, kind);
-    let mut runs = Vec::new();
-    for item in line.items() {
-        let PositionedLayoutItem::GlyphRun(glyph_run) = item else { continue };
-        let run = glyph_run.run();
-        let Some(face) = faces.by_blob(run.font().data.id()) else { continue };
-        runs.push(GlyphRun {
-            face: face.face,
-            size: run.font_size() * scale,
-            at: ((glyph_run.offset() - start) * scale, baseline),
-            grey: BLACK,
-            glyphs: placed_glyphs(text, &glyph_run, scale),
-            source: glyph_run.style().brush,
-        });
-    }
-    let mut width = width_of(line, kind);
-    let is_hyphenated = ends_in_word(text, line);
-    if is_hyphenated && let Some(last) = runs.last_mut() {
-        let face = faces.get(last.face);
-        let x = width - last.at.0;
-        let text = GlyphText::Letter(SOFT_HYPHEN);
-        last.glyphs.push(PlacedGlyph { id: face.hyphen, x, rise: 0.0, text });
-        width += face.hyphen_width * kind.size;
-    }
-    ShapedLine { width, runs, end: line.text_range().end, is_hyphenated }
-}
-
-/// The line’s measures alone.
-fn measured_line(
-    text: &str,
-    line: &parley::layout::Line<'_, Source>,
-    kind: Type,
-    hyphen: f32,
-) -> ShapedLine {
-    let is_hyphenated = ends_in_word(text, line);
-    let more = if is_hyphenated { hyphen * kind.size } else { 0.0 };
-    let (width, end) = (width_of(line, kind) + more, line.text_range().end);
-    ShapedLine { width, runs: Vec::new(), end, is_hyphenated }
-}
-
-fn width_of(line: &parley::layout::Line<'_, Source>, kind: Type) -> f32 {
-    let metrics = line.metrics();
-    (metrics.advance - metrics.hanging_advance) * kind.size / SHAPED_AT
-}
-
 /// One baseline for both scripts, with Latin words in the middle of the leading.
-fn baseline_of(faces: &Faces, kind: Type) -> f32 {
+pub fn baseline_of(faces: &Faces, kind: Type) -> f32 {
     let (ascent, descent) = faces.upright_metrics();
     let (ascent, descent) = (ascent * kind.size, descent * kind.size);
     (kind.leading - ascent - descent) / 2.0 + ascent
 }
 
-/// The line with its runs counted from its right end, as a mirrored page wants them.
-fn from_right(mut line: ShapedLine) -> ShapedLine {
+/// Counts the runs of a line from its right end, as a mirrored page wants them.
+fn from_right(line: &mut ShapedLine) {
     for run in &mut line.runs {
         run.at.0 = line.width - run.at.0;
     }
-    line
 }
 
-/// What each glyph of a cluster stands for. A reader of the file knows one text for each glyph, so an alef
-/// that carries a hamza must not be called by both: letter and marks are told apart where as many marks
-/// are drawn as written, else the first glyph that takes room has all.
-fn spell_glyphs(whole: &str, cluster: &parley::layout::Cluster<'_, Source>) -> Vec<String> {
-    let is_mark = |advance: f32| advance.abs() < 0.01;
-    let drawn: Vec<bool> = cluster.glyphs().map(|glyph| is_mark(glyph.advance)).collect();
-    let apart: String = whole.chars().flat_map(take_apart).collect();
-    let mut marks: Vec<char> = apart.chars().filter(|letter| is_arabic_mark(*letter)).collect();
-    let is_told_apart = marks.len() == drawn.iter().filter(|is_mark| **is_mark).count();
-    let mut letters = if is_told_apart {
-        apart.chars().filter(|letter| !is_arabic_mark(*letter)).collect()
-    } else {
-        marks.clear();
-        whole.to_owned()
-    };
-    let mut marks = marks.into_iter();
-    let no_letter = drawn.iter().all(|is_mark| *is_mark);
-    let spell = |is_mark| {
-        if is_mark && !no_letter {
-            marks.next().map_or_else(String::new, |mark| mark.to_string())
-        } else {
-            std::mem::take(&mut letters)
-        }
-    };
-    drawn.into_iter().map(spell).collect()
+/// Puts the hyphen behind a line that ends inside a word.
+pub fn hyphenate(line: &mut ShapedLine, faces: &Faces, kind: Type) {
+    line.is_hyphenated = true;
+    let Some(last) = line.runs.last_mut() else { return };
+    let face = faces.get(last.face);
+    let text = GlyphText::Letter(SOFT_HYPHEN);
+    last.glyphs.push(PlacedGlyph { id: face.hyphen, x: line.width - last.at.0, rise: 0.0, text });
+    line.width += face.hyphen_width * kind.size;
 }
 
-/// Letters that fonts draw as a letter and a mark (Unicode, canonical decompositions).
-fn take_apart(letter: char) -> impl Iterator<Item = char> {
-    let (base, mark) = match letter {
-        '\u{622}' => ('\u{627}', Some('\u{653}')),
-        '\u{623}' => ('\u{627}', Some('\u{654}')),
-        '\u{624}' => ('\u{648}', Some('\u{654}')),
-        '\u{625}' => ('\u{627}', Some('\u{655}')),
-        '\u{626}' => ('\u{64a}', Some('\u{654}')),
-        '\u{6c0}' => ('\u{6d5}', Some('\u{654}')),
-        '\u{6c2}' => ('\u{6c1}', Some('\u{654}')),
-        '\u{6d3}' => ('\u{6d2}', Some('\u{654}')),
-        other => (other, None),
-    };
-    std::iter::once(base).chain(mark)
-}
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::render::house::House;
 
-/// Vowel marks, hamzas and the like (Unicode, general category Mn in the Arabic block).
-fn is_arabic_mark(letter: char) -> bool {
-    matches!(letter, '\u{64b}'..='\u{65f}' | '\u{670}')
-}
-
-/// Whether a letter is of the Arabic script (Unicode blocks Arabic, Arabic Supplement and Extended-A).
-fn is_arabic(letter: char) -> bool {
-    matches!(letter, '\u{600}'..='\u{6ff}' | '\u{750}'..='\u{77f}' | '\u{8a0}'..='\u{8ff}')
-}
-
-/// Signs that steer the text and are never drawn.
-fn is_unseen(letter: char) -> bool {
-    letter.is_control() || matches!(letter, '\u{200e}' | '\u{200f}')
-}
-
-/// The glyphs of a run from left to right, each with the text of its cluster. A ligature carries the
-/// text of all its letters.
-fn placed_glyphs(
-    text: &str,
-    glyph_run: &parley::layout::GlyphRun<'_, Source>,
-    scale: f32,
-) -> Vec<PlacedGlyph> {
-    let mut glyphs: Vec<PlacedGlyph> = Vec::new();
-    let mut pen = 0.0;
-    // From right to left, the letters that go on a ligature come before it: they wait for it.
-    let mut waiting = String::new();
-    // A shaped run can hold several of ours: only the clusters of this one.
-    let own = glyph_run.style_index();
-    for cluster in glyph_run.run().visual_clusters().filter(|c| c.style_index() == own) {
-        // A soft hyphen is seen only where a line ends with it.
-        let words = &text[cluster.text_range()].replace(SOFT_HYPHEN, "");
-        if cluster.is_ligature_continuation() && cluster.is_rtl() {
-            waiting.insert_str(0, words);
-            continue;
-        }
-        if cluster.is_ligature_continuation() {
-            if let Some(last) = glyphs.last_mut() {
-                last.text = GlyphText::of(&format!("{}{words}", last.text));
-            }
-            continue;
-        }
-        let whole = format!("{words}{}", std::mem::take(&mut waiting));
-        let said = spell_glyphs(&whole, &cluster);
-        for (glyph, text) in cluster.glyphs().zip(said) {
-            let id = u16::try_from(glyph.id).unwrap_or(0);
-            // A sign that the faces lack (an emoji) is left out rather than printed as an empty box.
-            if id != 0 && !whole.chars().all(is_unseen) {
-                glyphs.push(PlacedGlyph {
-                    id,
-                    x: (pen + glyph.x) * scale,
-                    rise: -glyph.y * scale,
-                    text: GlyphText::of(&text),
-                });
-            }
-            pen += glyph.advance;
-        }
+    /// Lines of the demo pack’s files, in the languages that run from left to right.
+    fn texts() -> Vec<String> {
+        let files = walkdir::WalkDir::new(concat!(env!("CARGO_MANIFEST_DIR"), "/sessions"));
+        let files = files.sort_by_file_name().into_iter().map(Result::unwrap);
+        let read = files.filter_map(|file| std::fs::read_to_string(file.path()).ok());
+        let lines = read
+            .flat_map(|text| text.lines().map(str::trim).map(str::to_owned).collect::<Vec<_>>());
+        let mut texts: Vec<String> = lines.filter(|line| line.len() > 20).collect();
+        texts.extend(
+            [
+                "« Saute ! » dit-il : 3 m / 4 m (ou plus) – c’est tout…",
+                "ex\u{ad}ten\u{ad}sive and im\u{ad}pos\u{ad}si\u{ad}bly narrow co\u{ad}lumns",
+                "https://example.org/a/very/long/address?that=goes&on=and-on Donaudampfschifffahrt",
+                "Київ: стрибок у довжину з місця — офіцер",
+                "a  b   c    two and more spaces here",
+            ]
+            .map(str::to_owned),
+        );
+        texts
     }
-    glyphs
+
+    /// The lines of words put together are those that parley lays out for the whole text.
+    #[test]
+    fn words_put_together_are_set_as_parley_sets_the_text() {
+        let own = BTreeMap::new();
+        let house = House::new(&own);
+        let faces = Faces::load(&house).unwrap();
+        let mut shaper =
+            Shaper::new(&faces, "en-GB", Air::of(crate::read::print_choices::Spacing::Usual));
+        let mut compared = 0;
+        for text in texts().iter().filter(|text| text.chars().all(is_plain)) {
+            // Words that stand together in two runs of one style are not drawn closer: a run ends at a space.
+            let half = text.len() - text.len() / 2;
+            let half = text.char_indices().find(|(at, c)| *at >= half && *c == ' ');
+            let half = half.map_or(text.len(), |(at, _)| at + 1);
+            let runs = [Run::plain(&text[..half]), Run::bold(&text[half..])];
+            for (kind, width) in
+                [(Type::body(12.5), 90.0), (Type::LABEL, 160.0), (Type::body(11.0), 410.0)]
+            {
+                let setting = Setting { faces: &faces, kind, width, is_trial: false };
+                let Shaped::Plain(paragraph) = shaper.shape_text(text, &runs, kind.is_bold) else {
+                    panic!("{text} is plain")
+                };
+                let ours = set_lines(&paragraph, text, &setting);
+                let mut whole = shaper.shape_once(text, &runs, kind.is_bold);
+                let theirs = lay_lines(&mut whole, text, &setting);
+                assert_eq!(ours.len(), theirs.len(), "{text} at {width}");
+                for (our, their) in ours.iter().zip(&theirs) {
+                    assert_eq!(
+                        (our.end, our.is_hyphenated),
+                        (their.end, their.is_hyphenated),
+                        "{text}"
+                    );
+                    assert!(
+                        (our.width - their.width).abs() < 0.01,
+                        "{text}: {} {}",
+                        our.width,
+                        their.width
+                    );
+                    assert_eq!(glyphs_of(our), glyphs_of(their), "{text}");
+                    compared += 1;
+                }
+            }
+        }
+        assert!(compared > 3_000, "{compared} lines");
+    }
+
+    /// Each glyph with its face, source, text and place in tenths of a point.
+    fn glyphs_of(line: &ShapedLine) -> Vec<(u16, usize, String, String)> {
+        let runs =
+            line.runs.iter().flat_map(|run| run.glyphs.iter().map(move |glyph| (run, glyph)));
+        runs.map(|(run, glyph)| {
+            let place = format!("{:.1} {:.2}", (run.at.0 + glyph.x).abs(), glyph.rise);
+            (glyph.id, run.source, format!("{:?} {}", run.face, glyph.text), place)
+        })
+        .collect()
+    }
 }

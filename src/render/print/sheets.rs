@@ -1,12 +1,14 @@
 //! What every sheet maker works from.
 
-use super::scale::SMALLEST;
+use super::scale::{SMALLEST, Type};
 use super::scan::Codes;
-use super::shaper::Shaper;
+use super::shaper::{ShapedLine, Shaper};
 use crate::drawing::Room;
 use crate::pack::{Pack, Session};
+use crate::place::Placed;
 use crate::plan::Plans;
 use crate::prose::{Run, plain_line};
+use crate::read::Line;
 use crate::read::words::Paper;
 use crate::words::Words;
 
@@ -64,10 +66,50 @@ impl SheetSource<'_> {
         Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl: false }
     }
 
-    /// “Standing jump · CC-BY-4.0”, for the foot of every page.
+    /// “Standing jump · CC-BY-4.0 · Hollin Staithe School”, for the foot of every page.
     pub fn origin(&self) -> String {
-        let licence = self.session.licence.as_ref().map(|licence| plain_line(licence));
-        [Some(self.title()), licence].into_iter().flatten().collect::<Vec<_>>().join(" · ")
+        let Rights { credit, licence } = self.rights();
+        [Some(self.title()), licence, credit].into_iter().flatten().collect::<Vec<_>>().join(" · ")
+    }
+
+    /// Who made the session, and its licence.
+    pub fn rights(&self) -> Rights {
+        let plain = |line: &Option<_>| line.as_ref().map(|line: &Placed<Line>| plain_line(line));
+        Rights { credit: plain(&self.session.credit), licence: plain(&self.session.licence) }
+    }
+}
+
+/// Who made a session, and what may be done with it.
+#[derive(Clone, Debug)]
+pub struct Rights {
+    pub credit: Option<String>,
+    pub licence: Option<String>,
+}
+
+impl Rights {
+    /// “Hollin Staithe School · CC-BY-4.0” on one line. Where there is no room the maker’s name is cut, which
+    /// stands in full on the home guide; the licence never is.
+    pub fn fit(
+        &self,
+        shaper: &mut Shaper<'_>,
+        kind: super::scale::Type,
+        room: f32,
+    ) -> Option<super::shaper::ShapedLine> {
+        let licence = self.licence.clone().unwrap_or_default();
+        let mut credit: Vec<char> = self.credit.iter().flat_map(|text| text.chars()).collect();
+        let mut end = "";
+        loop {
+            let name = credit.iter().collect::<String>();
+            let name = format!("{}{end}", name.trim_end());
+            let parts =
+                [name.as_str(), licence.as_str()].into_iter().filter(|text| !text.is_empty());
+            let text = parts.collect::<Vec<_>>().join(" · ");
+            let line = shaper.shape(&one(text), kind, f32::MAX / 4.0).drain(..).next()?;
+            if line.width <= room || credit.pop().is_none() {
+                return Some(line);
+            }
+            end = if credit.is_empty() { "" } else { "…" };
+        }
     }
 }
 
@@ -77,26 +119,37 @@ pub fn one(text: impl Into<String>) -> Vec<Run> {
 }
 
 /// Cuts a line with “…” where it is wider than the room for it; only for what stands elsewhere in full.
-pub fn fit_line(
-    shaper: &mut Shaper<'_>,
-    text: &str,
-    kind: super::scale::Type,
-    width: f32,
-) -> Option<super::shaper::ShapedLine> {
-    let mut lines = shaper.shape(&one(text), kind, f32::MAX / 4.0);
-    let line = lines.drain(..).next()?;
+pub fn fit_line(shaper: &mut Shaper<'_>, text: &str, kind: Type, width: f32) -> Option<ShapedLine> {
+    let line = whole_line(shaper, text, kind)?;
     if line.width <= width {
         return Some(line);
     }
-    let mut shown: Vec<char> = text.chars().collect();
-    while !shown.is_empty() {
-        shown.pop();
-        let cut: String = shown.iter().collect();
-        let cut = format!("{}…", cut.trim_end());
-        let line = shaper.shape(&one(cut), kind, f32::MAX / 4.0).drain(..).next()?;
-        if line.width <= width {
-            return Some(line);
-        }
+    // As many letters as there is room for: the share of the width is a good guess, then one more or less
+    // at a time.
+    let letters: Vec<char> = text.chars().collect();
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        clippy::cast_precision_loss,
+        reason = "a count of letters of one line"
+    )]
+    let guess = (letters.len() as f32 * width / line.width) as usize;
+    let cut = |shaper: &mut Shaper<'_>, count: usize| {
+        let shown: String = letters[..count].iter().collect();
+        let line = whole_line(shaper, &format!("{}…", shown.trim_end()), kind)?;
+        (line.width <= width).then_some(line)
+    };
+    let mut fitting = (0..=guess.min(letters.len() - 1))
+        .rev()
+        .find_map(|count| cut(shaper, count).map(|line| (count, line)))?;
+    while fitting.0 < letters.len()
+        && let Some(longer) = cut(shaper, fitting.0 + 1)
+    {
+        fitting = (fitting.0 + 1, longer);
     }
-    None
+    Some(fitting.1)
+}
+
+fn whole_line(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> {
+    shaper.shape(&one(text), kind, f32::MAX / 4.0).into_iter().next()
 }

@@ -1,6 +1,8 @@
 //! Strips: the content of a sheet as pieces that are never cut, each with its height. Whatever is
 //! longer than a strip – a paragraph, a list – is several, and can go on in the next frame.
 
+use std::borrow::Cow;
+
 use super::breaks::shape_running;
 use super::page::{Item, Key, MM, Role};
 use super::scale::Type;
@@ -315,7 +317,10 @@ impl<'r> Wrap<'r> {
 }
 
 /// Paper can’t be clicked: a link to the web is followed by its address, unless that is its text.
-fn with_addresses(runs: &[Run]) -> Vec<Run> {
+fn with_addresses(runs: &[Run]) -> Cow<'_, [Run]> {
+    if runs.iter().all(|run| run.link.is_none()) {
+        return Cow::Borrowed(runs);
+    }
     let mut spelled: Vec<Run> = Vec::with_capacity(runs.len());
     for (index, run) in runs.iter().enumerate() {
         spelled.push(run.clone());
@@ -328,7 +333,7 @@ fn with_addresses(runs: &[Run]) -> Vec<Run> {
             spelled.push(Run::plain(format!(" ({address})")));
         }
     }
-    spelled
+    Cow::Owned(spelled)
 }
 
 /// What stands before an entry of a list.

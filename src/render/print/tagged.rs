@@ -2,174 +2,153 @@
 //! elements, link annotations, bookmarks and the mark of PDF/UA-1 (ISO 14289-1; ISO 32000-1, 14.7 and
 //! 14.8).
 
-use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
-
 use super::page::Role;
+use super::pdf_file::PdfFile;
+use super::pdf_text::PdfText;
 use super::structure::{Bookmark, Element, Kid, Structure};
-use super::writer::{About, text};
+use super::writer::About;
 
-/// Adds the structure to a document that was written without.
-pub fn tag_document(pdf: &mut Document, structure: &Structure, about: &About) {
-    let pages: Vec<ObjectId> = pdf.get_pages().into_values().collect();
-    let tree = Tree::new(pdf, structure, pages);
-    tree.write_elements(pdf);
-    tree.write_links(pdf);
-    tree.write_pages(pdf);
-    let outline = write_outline(pdf, &structure.bookmarks, &tree.pages);
-    let metadata = write_metadata(pdf, about);
-    let root = tree.root;
-    let Ok(catalog) = pdf.catalog_mut() else { return };
-    catalog.set("StructTreeRoot", root);
-    catalog.set("MarkInfo", dictionary([("Marked", true.into())]));
-    catalog.set("Metadata", metadata);
-    if let Some(outline) = outline {
-        catalog.set("Outlines", outline);
-    }
-}
-
-/// The numbers of all objects that the structure needs, given out beforehand.
-struct Tree<'s> {
+/// The structure with the numbers of all its objects, given out beforehand.
+pub struct Tagged<'s> {
     structure: &'s Structure,
-    pages: Vec<ObjectId>,
-    root: ObjectId,
-    document: ObjectId,
-    elements: Vec<ObjectId>,
-    links: Vec<ObjectId>,
+    pages: &'s [usize],
+    pub root: usize,
+    document: usize,
+    elements: Vec<usize>,
+    links: Vec<usize>,
 }
 
-impl<'s> Tree<'s> {
-    fn new(pdf: &mut Document, structure: &'s Structure, pages: Vec<ObjectId>) -> Self {
+impl<'s> Tagged<'s> {
+    /// Takes the numbers that the structure needs; `pages` are those of the pages.
+    pub fn new(file: &mut PdfFile, structure: &'s Structure, pages: &'s [usize]) -> Self {
         Self {
-            root: pdf.new_object_id(),
-            document: pdf.new_object_id(),
-            elements: structure.elements.iter().map(|_| pdf.new_object_id()).collect(),
-            links: structure.links.iter().map(|_| pdf.new_object_id()).collect(),
+            root: file.number(),
+            document: file.number(),
+            elements: structure.elements.iter().map(|_| file.number()).collect(),
+            links: structure.links.iter().map(|_| file.number()).collect(),
             structure,
             pages,
         }
     }
 
-    /// The tree itself, the document in it and every element.
-    fn write_elements(&self, pdf: &mut Document) {
-        let top: Vec<Object> =
-            self.structure.top.iter().map(|element| self.elements[*element].into()).collect();
-        pdf.objects.insert(
-            self.document,
-            Object::Dictionary(dictionary([
-                ("Type", name("StructElem")),
-                ("S", name("Document")),
-                ("P", self.root.into()),
-                ("K", top.into()),
-            ])),
-        );
-        for (index, element) in self.structure.elements.iter().enumerate() {
-            let written = self.element(element);
-            pdf.objects.insert(self.elements[index], Object::Dictionary(written));
+    /// The tree itself, the document in it, every element and every link.
+    pub fn write_elements(&self, file: &mut PdfFile) {
+        file.object(self.document, |text| {
+            let top = self.structure.top.iter().map(|element| self.elements[*element]);
+            text.put("<</Type/StructElem/S/Document/P ").reference(self.root).put("/K");
+            text.references(top).put(">>");
+        });
+        for (element, number) in self.structure.elements.iter().zip(&self.elements) {
+            file.object(*number, |text| self.write_element(element, text));
         }
-        let parents = dictionary([("Nums", self.parent_numbers().into())]);
-        let next = self.pages.len() + self.links.len();
-        let root = dictionary([
-            ("Type", name("StructTreeRoot")),
-            ("K", self.document.into()),
-            ("ParentTree", Object::Dictionary(parents)),
-            ("ParentTreeNextKey", integer(next)),
-        ]);
-        pdf.objects.insert(self.root, Object::Dictionary(root));
+        for index in 0..self.links.len() {
+            file.object(self.links[index], |text| self.write_link(index, text));
+        }
+        file.object(self.root, |text| {
+            text.put("<</Type/StructTreeRoot/K ").reference(self.document);
+            text.put("/ParentTree<</Nums[");
+            self.write_parents(text);
+            let next = self.pages.len() + self.links.len();
+            text.put("]>>/ParentTreeNextKey ").integer(next).put(">>");
+        });
     }
 
-    fn element(&self, element: &Element) -> Dictionary {
+    fn write_element(&self, element: &Element, text: &mut PdfText) {
         let parent = element.parent.map_or(self.document, |parent| self.elements[parent]);
-        let kids: Vec<Object> = element.kids.iter().map(|kid| self.kid(*kid)).collect();
-        let mut written = dictionary([
-            ("Type", name("StructElem")),
-            ("S", name(role_name(&element.role))),
-            ("P", parent.into()),
-            ("K", kids.into()),
-        ]);
+        text.put("<</Type/StructElem/S/").put(role_name(&element.role));
+        text.put("/P ").reference(parent).put("/K[");
+        for kid in &element.kids {
+            self.write_kid(*kid, text);
+        }
+        text.put("]");
         if let Role::Figure(says) = &element.role {
-            written.set("Alt", text(says));
+            text.put("/Alt").words(says);
         }
-        if let Some(attributes) = attributes_of(element) {
-            written.set("A", Object::Dictionary(attributes));
-        }
-        written
+        write_attributes(element, text);
+        text.put(">>");
     }
 
-    fn kid(&self, kid: Kid) -> Object {
+    fn write_kid(&self, kid: Kid, text: &mut PdfText) {
         match kid {
-            Kid::Element(index) => self.elements[index].into(),
-            Kid::Piece { page, number } => Object::Dictionary(dictionary([
-                ("Type", name("MCR")),
-                ("Pg", self.pages[page].into()),
-                ("MCID", integer(number)),
-            ])),
-            Kid::Link(index) => Object::Dictionary(dictionary([
-                ("Type", name("OBJR")),
-                ("Pg", self.pages[self.structure.links[index].page].into()),
-                ("Obj", self.links[index].into()),
-            ])),
-        }
+            Kid::Element(index) => text.reference(self.elements[index]).put(" "),
+            Kid::Piece { page, number } => {
+                text.put("<</Type/MCR/Pg ").reference(self.pages[page]);
+                text.put("/MCID ").integer(number).put(">>")
+            }
+            Kid::Link(index) => {
+                let page = self.pages[self.structure.links[index].page];
+                text.put("<</Type/OBJR/Pg ").reference(page);
+                text.put("/Obj ").reference(self.links[index]).put(">>")
+            }
+        };
     }
 
     /// From each page to the elements of its pieces, then from each link to its element.
-    fn parent_numbers(&self) -> Vec<Object> {
-        let mut numbers = Vec::new();
+    fn write_parents(&self, text: &mut PdfText) {
         for (page, pieces) in self.structure.pages.iter().enumerate() {
-            let elements: Vec<Object> =
-                pieces.iter().map(|element| self.elements[*element].into()).collect();
-            numbers.extend([integer(page), elements.into()]);
+            text.integer(page);
+            text.references(pieces.iter().map(|element| self.elements[*element]));
         }
         for (index, link) in self.structure.links.iter().enumerate() {
-            numbers.extend([integer(self.pages.len() + index), self.elements[link.element].into()]);
-        }
-        numbers
-    }
-
-    /// An annotation for each link, with its address as its words.
-    fn write_links(&self, pdf: &mut Document) {
-        for (index, link) in self.structure.links.iter().enumerate() {
-            let action = dictionary([
-                ("Type", name("Action")),
-                ("S", name("URI")),
-                ("URI", Object::string_literal(link.address.as_bytes().to_vec())),
-            ]);
-            let room: Vec<Object> = link.room.iter().map(|side| Object::Real(*side)).collect();
-            let border: Vec<Object> = vec![0.into(), 0.into(), 0.into()];
-            let annotation = dictionary([
-                ("Type", name("Annot")),
-                ("Subtype", name("Link")),
-                ("Rect", room.into()),
-                ("Border", border.into()),
-                // Printed with the page.
-                ("F", 4.into()),
-                ("A", Object::Dictionary(action)),
-                ("Contents", text(&link.address)),
-                ("StructParent", integer(self.pages.len() + index)),
-            ]);
-            pdf.objects.insert(self.links[index], Object::Dictionary(annotation));
+            text.put(" ").integer(self.pages.len() + index).put(" ");
+            text.reference(self.elements[link.element]);
         }
     }
 
-    /// Each page says where its pieces belong, and that it is walked through by structure.
-    fn write_pages(&self, pdf: &mut Document) {
-        for (page, id) in self.pages.iter().enumerate() {
-            let links =
-                self.structure.links.iter().enumerate().filter(|(_, link)| link.page == page);
-            let annotations: Vec<Object> =
-                links.map(|(index, _)| self.links[index].into()).collect();
-            let Ok(written) = pdf.get_object_mut(*id).and_then(Object::as_dict_mut) else {
-                continue;
-            };
-            written.set("StructParents", integer(page));
-            written.set("Tabs", name("S"));
-            if !annotations.is_empty() {
-                written.set("Annots", annotations);
-            }
+    /// An annotation for a link, with its address as its words. It is printed with the page (F 4).
+    fn write_link(&self, index: usize, text: &mut PdfText) {
+        let link = &self.structure.links[index];
+        text.put("<</Type/Annot/Subtype/Link/F 4/Border[0 0 0]/Rect").reals(&link.room);
+        text.put("/A<</Type/Action/S/URI/URI").literal(&link.address).put(">>/Contents");
+        text.words(&link.address).put("/StructParent ");
+        text.integer(self.pages.len() + index).put(">>");
+    }
+
+    /// A page says where its pieces belong, and that it is walked through by structure.
+    pub fn write_page_entries(&self, page: usize, text: &mut PdfText) {
+        text.put("/StructParents ").integer(page).put("/Tabs/S");
+        let links = self.structure.links.iter().zip(&self.links);
+        let mut links = links.filter(|(link, _)| link.page == page).peekable();
+        if links.peek().is_some() {
+            text.put("/Annots").references(links.map(|(_, number)| *number));
         }
+    }
+
+    /// One bookmark below another, in the order of the pages.
+    pub fn write_outline(&self, file: &mut PdfFile) -> Option<usize> {
+        let bookmarks = &self.structure.bookmarks;
+        let outline = bookmarks.first().map(|_| file.number())?;
+        let numbers: Vec<usize> = bookmarks.iter().map(|_| file.number()).collect();
+        for (index, bookmark) in bookmarks.iter().enumerate() {
+            file.object(numbers[index], |text| {
+                self.write_bookmark(bookmark, text);
+                text.put("/Parent ").reference(outline);
+                if index > 0 {
+                    text.put("/Prev ").reference(numbers[index - 1]);
+                }
+                if let Some(next) = numbers.get(index + 1) {
+                    text.put("/Next ").reference(*next);
+                }
+                text.put(">>");
+            });
+        }
+        file.object(outline, |text| {
+            text.put("<</Type/Outlines/First ").reference(numbers[0]).put("/Last ");
+            text.reference(numbers[numbers.len() - 1]).put("/Count ");
+            text.integer(numbers.len()).put(">>");
+        });
+        Some(outline)
+    }
+
+    fn write_bookmark(&self, bookmark: &Bookmark, text: &mut PdfText) {
+        text.put("<</Title").words(&bookmark.title).put("/Dest[");
+        text.reference(self.pages[bookmark.page]).put("/XYZ null ");
+        text.real(bookmark.top).put(" null]");
     }
 }
 
-fn role_name(role: &Role) -> &'static str {
+/// The name of an element, and of its pieces on their pages.
+pub const fn role_name(role: &Role) -> &'static str {
     match role {
         Role::Section => "Sect",
         Role::Heading(1) => "H1",
@@ -190,76 +169,22 @@ fn role_name(role: &Role) -> &'static str {
     }
 }
 
-/// The name that a piece is marked with on its page: that of its element.
-pub fn piece_name(role: &Role) -> String {
-    role_name(role).to_owned()
-}
-
-fn attributes_of(element: &Element) -> Option<Dictionary> {
-    let of = |owner: &str, key: &str, value: Object| {
-        let mut attributes = dictionary([("O", name(owner))]);
-        attributes.set(key, value);
-        Some(attributes)
-    };
+fn write_attributes(element: &Element, text: &mut PdfText) {
     match &element.role {
-        Role::List { is_numbered } => {
-            let numbering = if *is_numbered { "Decimal" } else { "Disc" };
-            of("List", "ListNumbering", name(numbering))
-        }
-        Role::ColumnHead => of("Table", "Scope", name("Column")),
-        Role::RowHead => of("Table", "Scope", name("Row")),
-        Role::Figure(_) => element.room.and_then(|(_, room)| {
-            let sides: Vec<Object> = room.iter().map(|side| Object::Real(*side)).collect();
-            of("Layout", "BBox", sides.into())
-        }),
-        _ => None,
-    }
-}
-
-/// One bookmark below another, in the order of the pages.
-fn write_outline(
-    pdf: &mut Document,
-    bookmarks: &[Bookmark],
-    pages: &[ObjectId],
-) -> Option<ObjectId> {
-    if bookmarks.is_empty() {
-        return None;
-    }
-    let outline = pdf.new_object_id();
-    let ids: Vec<ObjectId> = bookmarks.iter().map(|_| pdf.new_object_id()).collect();
-    for (index, bookmark) in bookmarks.iter().enumerate() {
-        let destination: Vec<Object> = vec![
-            pages[bookmark.page].into(),
-            name("XYZ"),
-            Object::Null,
-            Object::Real(bookmark.top),
-            Object::Null,
-        ];
-        let mut written = dictionary([
-            ("Title", text(&bookmark.title)),
-            ("Parent", outline.into()),
-            ("Dest", destination.into()),
-        ]);
-        if index > 0 {
-            written.set("Prev", ids[index - 1]);
-        }
-        if let Some(next) = ids.get(index + 1) {
-            written.set("Next", *next);
-        }
-        pdf.objects.insert(ids[index], Object::Dictionary(written));
-    }
-    let written = dictionary([
-        ("Type", name("Outlines")),
-        ("First", ids[0].into()),
-        ("Last", ids[ids.len() - 1].into()),
-        ("Count", integer(ids.len())),
-    ]);
-    pdf.objects.insert(outline, Object::Dictionary(written));
-    Some(outline)
+        Role::List { is_numbered: true } => text.put("/A<</O/List/ListNumbering/Decimal>>"),
+        Role::List { is_numbered: false } => text.put("/A<</O/List/ListNumbering/Disc>>"),
+        Role::ColumnHead => text.put("/A<</O/Table/Scope/Column>>"),
+        Role::RowHead => text.put("/A<</O/Table/Scope/Row>>"),
+        Role::Figure(_) => match element.room {
+            Some((_, room)) => text.put("/A<</O/Layout/BBox").reals(&room).put(">>"),
+            None => text,
+        },
+        _ => text,
+    };
 }
 
 /// The document’s description as XMP, with the mark of PDF/UA-1 (ISO 14289-1, 5).
-fn write_metadata(pdf: &mut Document, about: &About) -> ObjectId {
+pub fn write_metadata(file: &mut PdfFile, about: &About) -> usize {
     let escape = |text: &str| text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
     let (title, author) = (escape(&about.title), escape(&about.author));
     let language = escape(&about.language);
@@ -277,18 +202,8 @@ fn write_metadata(pdf: &mut Document, about: &About) -> ObjectId {
          <xmp:CreatorTool>homeground</xmp:CreatorTool>\
          </rdf:Description></rdf:RDF></x:xmpmeta>\n<?xpacket end=\"r\"?>"
     );
-    let about_stream = dictionary([("Type", name("Metadata")), ("Subtype", name("XML"))]);
-    pdf.add_object(Stream::new(about_stream, packet.into_bytes()).with_compression(false))
-}
-
-fn dictionary<const N: usize>(entries: [(&str, Object); N]) -> Dictionary {
-    Dictionary::from_iter(entries)
-}
-
-fn name(name: &str) -> Object {
-    Object::Name(name.as_bytes().to_vec())
-}
-
-fn integer(number: usize) -> Object {
-    Object::Integer(i64::try_from(number).unwrap_or(i64::MAX))
+    let number = file.number();
+    // What says that it is PDF/UA is left as plain text for every reader to find.
+    file.stream(number, "/Type/Metadata/Subtype/XML", packet.as_bytes());
+    number
 }

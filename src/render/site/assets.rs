@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use super::home_rules::{self, fill_rules};
 use crate::pack::{Lead, Pack, Session};
 use crate::picture::pixels_of;
 use crate::prose::links_of;
@@ -45,12 +46,14 @@ pub(super) fn house_assets(house: &House<'_>, folders: &[(&str, &str)], arabic: 
         let is_wanted = |path: &String| !path.ends_with(".md") && (arabic || !is_arabic(path));
         for path in paths.into_iter().filter(is_wanted) {
             let bytes = house.file(&path).unwrap_or_default();
+            let to = path.replacen(home, published, 1);
             let bytes = match path.rsplit_once('.') {
                 Some((_, "css")) => tighten_sheet(bytes),
+                Some((_, "js")) if to == home_rules::SCRIPT => fill_rules(&tighten_script(bytes)),
                 Some((_, "js")) => tighten_script(bytes),
                 _ => bytes.to_vec(),
             };
-            bundle.insert(path.replacen(home, published, 1), bytes);
+            bundle.insert(to, bytes);
         }
     }
     bundle
@@ -60,14 +63,13 @@ pub(super) fn house_assets(house: &House<'_>, folders: &[(&str, &str)], arabic: 
 /// stay at home.
 fn used_pictures(pack: &Pack) -> BTreeSet<String> {
     let mut used = BTreeSet::new();
-    for session in pack.sessions.iter().filter(|session| !session.is_retired()) {
+    for session in &pack.sessions {
         let parts = session.parts.iter().flat_map(|part| &part.pictures);
         used.extend(
             session.pictures.iter().chain(parts).filter_map(|picture| picture.path.clone()),
         );
     }
-    let offered = pack.sessions.iter().filter(|session| !session.is_retired());
-    for text in offered.flat_map(Session::texts).chain(pack.texts()) {
+    for text in pack.sessions.iter().flat_map(Session::texts).chain(pack.texts()) {
         for link in links_of(text.value) {
             if let Lead::Picture(path) = pack.lead(text.place.file, &link) {
                 used.insert(path.to_owned());

@@ -7,6 +7,7 @@ use super::feed::{FEED, has_feed};
 use super::html::{Html, Scribe};
 use crate::pack::{Pack, Session};
 use crate::prose::plain_line;
+use crate::render::borrowed_phrases::say_borrowed;
 use crate::render::phrases::is_right_to_left;
 use crate::render::{Edition, page_path};
 
@@ -40,6 +41,8 @@ pub(super) struct Frame {
     contact: Option<Html>,
     licence: Option<Licence>,
     credit: Option<Html>,
+    /// Where a session was borrowed, and who changed it.
+    borrowed: Option<String>,
 }
 
 /// A page in one language.
@@ -93,6 +96,7 @@ pub(super) fn frame_of_session(site: &Site<'_>, here: &'static str, session: &Se
     frame.licence = session.licence.as_ref().map(|name| licence_of(name));
     let scribe = Scribe::new(pack, &frame.root);
     frame.credit = session.credit.as_ref().map(|credit| scribe.line(credit));
+    frame.borrowed = say_borrowed(session, &site.words);
     frame
 }
 
@@ -128,6 +132,7 @@ fn bare_frame(
         is_for_teachers: site.families.is_some(),
         licence: None,
         credit: None,
+        borrowed: None,
     }
 }
 

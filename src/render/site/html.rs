@@ -77,8 +77,8 @@ impl<'p> Scribe<'p> {
     fn follow(&self, from: FileId, link: &str) -> Option<String> {
         let leads_to = match self.pack.lead(from, link) {
             Lead::Picture(path) => format!("{}{}", self.up, picture_path(path)),
-            Lead::Session(session) if !session.is_retired() => page_path(&session.id),
-            _ => return None,
+            Lead::Session(session) => page_path(&session.id),
+            Lead::Other | Lead::Nowhere => return None,
         };
         Some(format!("{}{leads_to}", self.root))
     }

@@ -12,6 +12,8 @@ mod facts;
 mod feed;
 mod frame;
 mod front;
+mod home_marks;
+mod home_rules;
 mod html;
 mod learning_data;
 mod offline;
@@ -102,7 +104,8 @@ impl<'p> Site<'p> {
         self.publication.pack.sessions.iter().zip(plans)
     }
 
-    /// The sessions that families see: a retired one is kept in the pack and on the teachers' pages.
+    /// The sessions that families choose from: a retired one keeps its page, with a notice, for who has its
+    /// address.
     fn offered(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
         self.sessions().filter(|(session, _)| !session.is_retired())
     }
@@ -148,12 +151,12 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
 fn render_sessions(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let publication = site.publication;
     let render = |(session, plans): (&Session, &Plans)| {
-        let page = (!session.is_retired()).then(|| session::render_session(site, session, plans));
+        let page = session::render_session(site, session, plans);
         (publication.order.on_session)();
-        page.transpose().map(|page| page.map(|page| (page_path(&session.id), page)))
+        page.map(|page| (page_path(&session.id), page))
     };
     let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
     let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let pages: Result<Vec<_>, RenderFault> = sessions.into_par_iter().map(render).collect();
-    Ok(pages?.into_iter().flatten().collect())
+    Ok(pages?.into_iter().collect())
 }

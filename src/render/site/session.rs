@@ -6,6 +6,7 @@ use super::Site;
 use super::facts::{Facts, facts_of};
 use super::frame::{Frame, direction_of, frame_of_session, licence_of, root_of};
 use super::front::is_draft;
+use super::home_marks::{HomeMarks, show_home_marks};
 use super::html::{Html, Scribe, data_block};
 use super::learning_data::learning_data;
 use super::part::{MeasureView, PartView, show_measure, show_part};
@@ -35,6 +36,8 @@ struct SessionPage {
     summary: Html,
     facts: Facts,
     is_draft: bool,
+    /// It is kept to be read, and offered no more.
+    is_retired: bool,
     line: Html,
     slots: Vec<SlotView>,
     success: Vec<Html>,
@@ -49,6 +52,7 @@ struct SessionPage {
     pictures: Vec<PictureView>,
     parts: Vec<PartView>,
     records: Vec<Record>,
+    home: HomeMarks,
     review: Vec<QuestionView>,
     adaptations: Vec<Adaptation>,
     papers: Vec<Paper>,
@@ -142,6 +146,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
         summary: scribe.line(&session.summary),
         facts: facts_of(session, &plans.time, &site.words),
         is_draft: is_draft(session),
+        is_retired: session.is_retired(),
         line: show_time_line(site, session, plans),
         slots: show_slots(site, session, plans),
         success: scribe.lines(&session.success),
@@ -158,6 +163,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
         pictures: show_pictures(pack, &scribe, &session.pictures),
         parts: show_parts(site, &scribe, session, plans),
         records: show_records(&scribe, session),
+        home: show_home_marks(site, session, plans),
         review: show_review(&scribe, session),
         adaptations: session
             .adaptations
@@ -234,7 +240,11 @@ pub(super) fn show_review(scribe: &Scribe<'_>, session: &Session) -> Vec<Questio
     session.review.iter().map(show).collect()
 }
 
+/// The sheets beside the page; a retired session has none.
 fn papers_of(session: &Session, pack: &Pack, words: &Words) -> Vec<Paper> {
+    if session.is_retired() {
+        return Vec::new();
+    }
     let paper = |sheet: Sheet| Paper {
         name: words.say(&sheet.word_key()),
         href: sheet.path(&session.id),

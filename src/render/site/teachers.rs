@@ -48,7 +48,7 @@ struct LessonPage {
 
 #[derive(Serialize, Clone, Debug)]
 struct Lesson {
-    /// The family’s page, from the families’ folder; a retired session has none.
+    /// The family’s page, from the families’ folder; kept with a notice where the session is retired.
     href: Option<String>,
     title: String,
     facts: Facts,
@@ -143,7 +143,7 @@ fn show_lesson(site: &Site<'_>, session: &Session, plans: &Plans) -> Lesson {
     let (root, _) = site.ways_from(&root_of(session));
     let scribe = Scribe::new(pack, &root);
     Lesson {
-        href: (!session.is_retired()).then(|| page_path(&session.id)),
+        href: Some(page_path(&session.id)),
         title: plain_line(&session.title),
         facts: facts_of(session, &plans.time, &site.words),
         line: show_time_line(site, session, plans),

@@ -4,6 +4,7 @@
 #![allow(clippy::print_stdout, reason = "the answers are this program’s output")]
 
 mod assign;
+mod examples;
 mod fit;
 mod flight;
 mod gather_once;
@@ -32,6 +33,7 @@ fn main() -> io::Result<()> {
 fn answer(question: &Value) -> Value {
     match question["ask"].as_str() {
         Some("assign") => assign::answer(question),
+        Some("examples") => examples::answer(),
         Some("fit") => fit::answer(question),
         Some("flight") => flight::answer(question),
         Some("gather_once") => gather_once::answer(question),

@@ -1,0 +1,188 @@
+//! Words → shaped paragraphs. Plain text, which runs from left to right with spaces between its words, is
+//! shaped word by word, each word once: the pieces are put together for every paragraph that has them.
+//!
+//! Where a line may break is said for the whole paragraph by the rules of Unicode (UAX 14), as ICU4X has
+//! them. Texts in which scripts run in both directions are left to parley ([`super::bidi`]).
+
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use icu_segmenter::options::{LineBreakOptions, LineBreakStrictness, LineBreakWordOption};
+use icu_segmenter::{LineSegmenter, LineSegmenterBorrowed};
+use parley::Layout;
+use parley::layout::PositionedLayoutItem;
+
+use super::faces::{Face, Faces};
+use super::page::{GlyphText, PlacedGlyph};
+use super::shaper::Source;
+use crate::prose::Run;
+
+/// What is never taken apart: a letter with its marks, or a ligature. Measures at the size it was shaped in.
+#[derive(Clone, Debug)]
+pub struct Atom {
+    /// Bytes of the text.
+    pub length: usize,
+    pub advance: f32,
+    pub face: Face,
+    /// Its glyphs; `x` counts from its own start.
+    pub glyphs: Vec<PlacedGlyph>,
+    /// It hangs out of the line that it ends.
+    pub is_space: bool,
+}
+
+/// A piece of a paragraph: a word with the spaces after it, or the part of one in one style.
+#[derive(Clone, Debug)]
+pub struct Piece {
+    pub atoms: Rc<[Atom]>,
+    pub source: Source,
+}
+
+/// A paragraph of shaped pieces.
+#[derive(Clone, Debug)]
+pub struct Paragraph {
+    pub pieces: Vec<Piece>,
+    /// Places in the text where a line may end, in order.
+    pub breaks: Vec<usize>,
+}
+
+/// The styles of the type family.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Style {
+    Regular,
+    Bold,
+    Italic,
+}
+
+/// When so many words are kept, a new case is begun.
+const MOST_WORDS: usize = 20_000;
+
+/// The words that were shaped.
+#[derive(Debug, Default)]
+pub struct WordCase {
+    shaped: [BTreeMap<Box<str>, Rc<[Atom]>>; 3],
+}
+
+/// Whether a character is of a script that runs from left to right and needs none of its neighbours
+/// across a space: Latin, Greek and Cyrillic letters, figures, signs.
+pub fn is_plain(letter: char) -> bool {
+    let is_steering = matches!(letter, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}');
+    let is_other_space = letter.is_whitespace() && !matches!(letter, ' ' | '\u{a0}' | '\u{202f}');
+    let is_known = matches!(letter, ' '..='\u{58f}' | '\u{1e00}'..='\u{2bff}');
+    is_known && !is_steering && !is_other_space && !letter.is_control()
+}
+
+impl WordCase {
+    /// Puts a paragraph together; `shape` shapes a word that is not yet kept.
+    pub fn put_together<'f>(
+        &mut self,
+        text: &str,
+        runs: &[Run],
+        is_bold: bool,
+        shape: &mut dyn FnMut(&str, Style) -> (Layout<Source>, &'f Faces),
+    ) -> Paragraph {
+        let mut pieces = Vec::new();
+        for (source, run) in runs.iter().enumerate() {
+            let style = match run {
+                run if run.bold || is_bold => Style::Bold,
+                run if run.italic => Style::Italic,
+                _ => Style::Regular,
+            };
+            for word in words_of(&run.text) {
+                pieces.push(Piece { atoms: self.word(word, style, shape), source });
+            }
+        }
+        Paragraph { pieces, breaks: breaks_of(text) }
+    }
+
+    fn word<'f>(
+        &mut self,
+        word: &str,
+        style: Style,
+        shape: &mut dyn FnMut(&str, Style) -> (Layout<Source>, &'f Faces),
+    ) -> Rc<[Atom]> {
+        let kept = &mut self.shaped[style as usize];
+        if let Some(atoms) = kept.get(word) {
+            return Rc::clone(atoms);
+        }
+        if kept.len() == MOST_WORDS {
+            kept.clear();
+        }
+        let (mut layout, faces) = shape(word, style);
+        layout.break_all_lines(None);
+        let atoms: Rc<[Atom]> = atoms_of(&layout, word, faces).into();
+        kept.insert(word.into(), Rc::clone(&atoms));
+        atoms
+    }
+}
+
+/// Pieces of a text, each a word with the spaces after it.
+fn words_of(text: &str) -> impl Iterator<Item = &str> {
+    let mut rest = text;
+    std::iter::from_fn(move || {
+        let word = rest.find(' ').unwrap_or(rest.len());
+        let length = rest[word..].find(|c| c != ' ').map_or(rest.len(), |spaces| word + spaces);
+        let (piece, after) = rest.split_at(length);
+        rest = after;
+        (!piece.is_empty()).then_some(piece)
+    })
+}
+
+fn breaks_of(text: &str) -> Vec<usize> {
+    let segmenter: LineSegmenterBorrowed<'static> = {
+        let mut options = LineBreakOptions::default();
+        options.strictness = Some(LineBreakStrictness::Strict);
+        options.word_option = Some(LineBreakWordOption::Normal);
+        LineSegmenter::new_for_non_complex_scripts(options)
+    };
+    segmenter.segment_str(text).filter(|at| (1..text.len()).contains(at)).collect()
+}
+
+fn atoms_of(layout: &Layout<Source>, word: &str, faces: &Faces) -> Vec<Atom> {
+    let mut atoms: Vec<Atom> = Vec::new();
+    for item in layout.lines().flat_map(|line| line.items().collect::<Vec<_>>()) {
+        let PositionedLayoutItem::GlyphRun(run) = item else { continue };
+        let Some(face) = faces.by_blob(run.run().font().data.id()) else { continue };
+        for cluster in run.run().visual_clusters() {
+            let letters = &word[cluster.text_range()];
+            if cluster.is_ligature_continuation()
+                && let Some(last) = atoms.last_mut()
+            {
+                go_on(last, letters, cluster.advance());
+                continue;
+            }
+            let mut said = Some(GlyphText::of(letters));
+            let mut pen = 0.0;
+            let glyphs = cluster.glyphs().filter_map(|glyph| {
+                let x = pen + glyph.x;
+                pen += glyph.advance;
+                // A sign that the faces lack (an emoji) is left out rather than printed as an empty box.
+                let id = u16::try_from(glyph.id).ok().filter(|id| *id != 0)?;
+                // A soft hyphen is seen only where a line ends with it.
+                let text = said.take().filter(|_| letters != "\u{ad}");
+                (letters != "\u{ad}").then(|| PlacedGlyph {
+                    id,
+                    x,
+                    rise: -glyph.y,
+                    text: text.unwrap_or(GlyphText::Nothing),
+                })
+            });
+            atoms.push(Atom {
+                length: letters.len(),
+                glyphs: glyphs.collect(),
+                advance: cluster.advance(),
+                face: face.face,
+                is_space: letters == " ",
+            });
+        }
+    }
+    atoms
+}
+
+/// A ligature carries the text of all its letters.
+fn go_on(ligature: &mut Atom, letters: &str, advance: f32) {
+    ligature.length += letters.len();
+    ligature.advance += advance;
+    if let Some(glyph) = ligature.glyphs.first_mut() {
+        glyph.text = GlyphText::of(&format!("{}{letters}", glyph.text));
+    }
+}
