@@ -13,6 +13,7 @@
 
 pub mod command;
 pub mod drawing;
+pub mod edition;
 pub mod finding;
 pub mod fit;
 pub mod homes;
@@ -20,6 +21,7 @@ pub mod inspect;
 mod letters;
 pub mod mend;
 pub mod pack;
+pub mod parcel;
 pub mod picture;
 pub mod place;
 pub mod plan;

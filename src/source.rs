@@ -124,7 +124,7 @@ fn steps_to(folder: &str) -> Result<(bool, Vec<&str>), String> {
     };
     let is_plain =
         |name: &&str| !name.is_empty() && !name.starts_with('.') && !name.contains(['\\', ':']);
-    if names.is_empty() || names.len() > DEEPEST_NEIGHBOUR || !names.iter().all(|n| is_plain(n)) {
+    if names.is_empty() || names.len() > DEEPEST_NEIGHBOUR || !names.iter().all(is_plain) {
         return Err(format!("{folder} leads somewhere that no neighbour’s pack may be."));
     }
     if !is_beside && !names[0].starts_with('_') {

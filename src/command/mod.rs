@@ -3,10 +3,13 @@
 mod args;
 mod console;
 mod draft;
+mod earlier;
 mod fit;
+mod git;
 mod inspect;
 mod mend;
 mod packs;
+mod parcel;
 mod print_args;
 mod progress;
 mod publish;
@@ -67,6 +70,7 @@ pub fn run_command() -> Ending {
         Command::Inspect(arguments) => inspect::run_inspect(&arguments, &console),
         Command::Progress(arguments) => progress::run_progress(&arguments, &console),
         Command::Fit(arguments) => fit::run_fit(&arguments, &console),
+        Command::Parcel(arguments) => parcel::run_parcel(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
         Command::Rehearse(arguments) => rehearse::run_rehearse(&arguments, &console),
         Command::Schema(arguments) => schema::run_schema(&arguments, &console),

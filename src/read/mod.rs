@@ -354,11 +354,15 @@ fn read_one(
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
         "shared.yaml" => {
             let doc = SharedDoc::from_node(&tree, &mut desk);
-            doc.iter().for_each(|doc| note_twice(doc, &mut desk.findings));
+            if let Some(doc) = &doc {
+                note_twice(doc, &mut desk.findings);
+            }
             Outcome::Shared(doc)
         }
         _ => {
-            shelf.fill(&mut tree, &mut desk.findings);
+            if !shelf.fill(&mut tree, &mut desk.findings) {
+                return (text, Outcome::Nothing, desk.findings, None);
+            }
             if is_borrowing(&tree) {
                 return (text, Outcome::Borrowing(Box::new(tree)), desk.findings, None);
             }

@@ -93,6 +93,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         file,
         files: documents.files,
         today: documents.today,
+        has_changes: false,
     }
 }
 

@@ -5,6 +5,8 @@
 //! escaped by the template. Tokens (`"warm-up"`, `"vigorous"`) become words in the template.
 
 mod assets;
+mod book;
+mod changes;
 mod choices;
 mod class;
 mod equipment_matrix;
@@ -33,6 +35,8 @@ mod templates;
 mod things;
 mod timeline;
 
+pub use book::{Book, render_book};
+pub use changes::render_changes_page;
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
 
@@ -130,7 +134,7 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     if is_top && (publication.wants_below("static/") || publication.wants_below("pictures/")) {
         bundle = assets::gather_assets(publication);
     }
-    if wants("index.html") || wants("static/choose.css") {
+    if wants("index.html") || wants("static/choose.css") || wants(search_index::INDEX) {
         bundle.extend(front::render_front(&site)?);
     }
     if wants("things.html") {
@@ -140,7 +144,7 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     if wants(feed::FEED) {
         bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
     }
-    // A worker knows all pages; where one alone is asked for, in a rehearsal, none is to be kept.
+    // It is made from all pages there are: a single one asked for, as `rehearse` does, has no worker.
     if publication.order.only.is_none() {
         let worker = offline::render_worker(&site, &bundle);
         bundle.insert(offline::WORKER.into(), worker);
