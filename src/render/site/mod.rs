@@ -67,7 +67,7 @@ impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
         let words = Arc::clone(&publication.words);
         let templates = Templates::load(&publication.house, Arc::clone(&words))?
-            .from_shelf(publication.order.shelf);
+            .looking_on(publication.order.shelf);
         Ok(Self { publication, words, templates, families: None })
     }
 
