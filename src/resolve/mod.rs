@@ -5,15 +5,18 @@ mod equipment;
 mod parts;
 mod pictures;
 mod translations;
+mod units;
 
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
+use rayon::prelude::*;
+
 use crate::figure::library::Library;
 use crate::pack::{
     Adaptations, AdultTime, Allowance, Borrowed, Curriculum, Film, Pack, PrintWishes, Printing,
-    Question, Session, SessionId, Space, Standing, Statement, Thing, Translation,
+    Question, Session, SessionId, Space, Standing, Statement, Thing, Translation, YearGroup,
 };
 use crate::place::{FileId, Files, Place, Placed};
 use crate::quantity::{Decimal, Length};
@@ -49,12 +52,12 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         (&documents.files, shared),
         (&things, &poses),
     );
-    let mut borrowed = documents.borrowed;
+    let borrowed = documents.borrowed;
     let mut sessions: Vec<Session> = documents
         .sessions
-        .into_iter()
+        .into_par_iter()
         .map(|written| {
-            let borrowed = borrowed.remove(&written.file);
+            let borrowed = borrowed.get(&written.file).cloned();
             resolve_borrowed(written, borrowed, &documents.files, shared, (&things, &poses))
         })
         .collect();
@@ -91,12 +94,14 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         poses,
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
         sessions,
+        units: units::resolve_units(documents.units, &documents.files),
         pictures: documents.pictures,
         look: documents.look,
         paths: documents.paths,
         file,
         files: documents.files,
         today: documents.today,
+        has_changes: false,
     }
 }
 
@@ -167,6 +172,11 @@ fn resolve_curriculum(doc: CurriculumDoc) -> Curriculum {
         title: doc.title.to_string(),
         source: doc.source.map(|source| source.to_string()),
         licence: doc.licence.map(|licence| licence.to_string()),
+        year_groups: doc
+            .year_groups
+            .into_iter()
+            .map(|group| YearGroup { name: group.name.to_string(), ages: group.ages.value })
+            .collect(),
         statements,
         twice,
     }
@@ -195,6 +205,7 @@ fn resolve_session(
         licence: doc.licence.or_else(|| shared.and_then(|pack| pack.licence.clone())),
         credit: doc.credit.or_else(|| shared.and_then(|pack| pack.credit.clone())),
         curriculum: doc.curriculum,
+        builds_on: doc.builds_on,
         objectives: doc.objectives,
         success: doc.success,
         needs,

@@ -5,8 +5,11 @@
 //! escaped by the template. Tokens (`"warm-up"`, `"vigorous"`) become words in the template.
 
 mod assets;
+mod book;
+mod changes;
 mod choices;
 mod class;
+mod coverage;
 mod equipment_matrix;
 mod facts;
 mod feed;
@@ -34,7 +37,11 @@ mod teachers;
 mod templates;
 mod things;
 mod timeline;
+mod unit_teachers;
+mod units;
 
+pub use book::{Book, render_book};
+pub use changes::render_changes_page;
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
 
@@ -64,7 +71,7 @@ impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
         let words = Arc::clone(&publication.words);
         let templates = Templates::load(&publication.house, Arc::clone(&words))?
-            .from_shelf(publication.order.shelf);
+            .looking_on(publication.order.shelf);
         Ok(Self { publication, words, templates, families: None })
     }
 
@@ -140,6 +147,7 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     if wants("things.html") {
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
+    bundle.extend(units::render_units(&site)?);
     bundle.extend(render_sessions(&site)?);
     if wants(feed::FEED) {
         bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));

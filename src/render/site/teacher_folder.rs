@@ -5,7 +5,8 @@ use rayon::prelude::*;
 
 use super::assets::gather_assets;
 use super::picture::encoded_path;
-use super::{Site, poses, rules, teachers};
+use super::{Site, coverage, poses, rules, teachers, unit_teachers};
+use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::Session;
 use crate::plan::Plans;
 use crate::render::print::render_pose_sheet;
@@ -39,6 +40,10 @@ pub fn render_teacher_pages(
     if publication.wants(POSES_SHEET) {
         bundle.insert(POSES_SHEET.into(), render_pose_sheet(publication)?);
     }
+    if publication.wants("coverage.html") || publication.wants("coverage.csv") {
+        bundle.extend(coverage::render_coverage(&site)?);
+    }
+    bundle.extend(unit_teachers::render_unit_teachers(&site)?);
     let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
     let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let lessons: Result<Vec<_>, RenderFault> = sessions
@@ -46,5 +51,9 @@ pub fn render_teacher_pages(
         .map(|(session, plans)| teachers::render_lesson(&site, session, plans))
         .collect();
     bundle.extend(lessons?);
+    if publication.wants(RECORD) {
+        let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
+        bundle.insert(RECORD.to_owned(), write_record(&outline, false));
+    }
     Ok(bundle)
 }
