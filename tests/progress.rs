@@ -224,3 +224,28 @@ fn the_class_of_thirty_is_made_the_same_every_time() {
     assert_eq!(rooms[0].progress("2027-06-01", &["--rank"]).status.code(), Some(0));
     assert!(rooms[0].text("results/report.html").contains(">Place<"));
 }
+
+/// As a session’s page writes it; the README shows the same.
+const MESSAGE: &str = "{homeground 1 | K07 | athletics/brook-leap | sent 2027-05-11 18:05\n\
+     | 2027-05-11 challenge 1: 124 cm, x, 131 cm\n\
+     | answer 1: From the line to the heel\n\
+     | check 568A}\n";
+
+#[test]
+fn messages_from_home_are_read_out_of_mail() {
+    let readme = include_str!("../README.md");
+    assert!(readme.contains(MESSAGE), "the README shows a message that can be read");
+    let quoted: String = MESSAGE.lines().map(|line| format!("> {line}\n")).collect();
+    let mail = format!("keep_until: 2027-07-31\nGood morning,\n{quoted}\nKind regards\n{MESSAGE}");
+    let room = Room::with(&mail);
+    let done = room.progress("2027-06-01", &[]);
+    assert!(done.status.success(), "{}", said(&done));
+    assert!(room.text("results/marks.csv").contains("K07,athletics/brook-leap"));
+    assert!(room.text("results/answers.csv").contains("From the line to the heel"));
+    let line = MESSAGE.replace("131", "181");
+    let room = Room::with(&format!("{mail}\nand\n{line}"));
+    let done = room.progress("2027-06-01", &[]);
+    assert_eq!(done.status.code(), Some(1));
+    assert!(said(&done).contains("row 14: the check code"), "{}", said(&done));
+    assert!(!room.text("results/marks.csv").contains("181"));
+}

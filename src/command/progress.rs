@@ -8,11 +8,11 @@ use super::console::Console;
 use super::packs::open_folder;
 use crate::pack::Pack;
 use crate::progress::code::read_code;
-use crate::progress::entries::{Entries, EntryReader, Unread};
+use crate::progress::entries::{Entries, Unread};
+use crate::progress::files::read_files;
 use crate::progress::guard::check_kept_apart;
 use crate::progress::keep::{KEEP_FILE, choose_date};
 use crate::progress::model::{Progress, plan_progress};
-use crate::progress::table::read_table;
 use crate::publish::{check_target, forget_bundle, publish_bundle};
 use crate::quantity::{Date, Quantity};
 use crate::read::Selection;
@@ -73,13 +73,9 @@ fn read_date(text: &str) -> Result<Date, String> {
 }
 
 fn read_marks(arguments: &ProgressArguments, pack: &Pack) -> Result<Entries, String> {
-    let mut reader = EntryReader::new(pack);
-    for path in &arguments.marks {
-        let name = file_name(path);
-        let table = read_table(&read_bytes(path)?).map_err(|why| format!("{name}: {why}"))?;
-        reader.read_file(&name, table)?;
-    }
-    let mut entries = reader.entries;
+    let files = arguments.marks.iter().map(|path| Ok((file_name(path), read_bytes(path)?)));
+    let files = files.collect::<Result<Vec<_>, String>>()?;
+    let mut entries = read_files(&files, pack)?;
     if let Some(path) = &arguments.codes {
         add_codes(path, &mut entries)?;
     }

@@ -3,15 +3,17 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::code::read_code;
+use super::code::{is_personal, read_code};
 use super::columns::{Column, Columns, read_columns};
+use super::messages::{Letters, strange_of, table_of};
 use super::resolve::{
     FaultAt, resolve_date, resolve_fault, resolve_part, resolve_question, resolve_right,
     resolve_session,
 };
 use super::table::{Row, Table};
+use super::words::clean_words;
 use crate::pack::{Pack, Session};
-use crate::plan::marks::{Attempt, read_attempt};
+use crate::plan::marks::{Attempt, read_returned_mark};
 use crate::plan::{MarksPlan, plan_marks};
 use crate::quantity::Date;
 
@@ -113,6 +115,18 @@ impl<'p> EntryReader<'p> {
         Ok(())
     }
 
+    /// Reads the messages of one file.
+    ///
+    /// # Errors
+    /// As for [`Self::read_file`].
+    pub fn read_letters(&mut self, file: &str, letters: &Letters) -> Result<(), String> {
+        self.read_file(file, table_of(letters))?;
+        for (line, says) in strange_of(letters) {
+            self.note(line, None, says);
+        }
+        Ok(())
+    }
+
     fn read_row(&mut self, row: &Row) {
         let Some(code) = self.cell(row, Column::Code, read_code) else { return };
         let code = self.entries.add_code(code);
@@ -190,7 +204,7 @@ impl<'p> EntryReader<'p> {
             let says = "this part is judged by criteria, which have no marks.";
             return self.note(row.number, Some(at), says.into());
         };
-        let attempt = match read_attempt(&with_point(row.cell(at)), plan.rule) {
+        let attempt = match read_returned_mark(row.cell(at), plan.rule) {
             Ok(attempt) => attempt,
             Err(fault) => {
                 return self.note(
@@ -236,7 +250,12 @@ impl<'p> EntryReader<'p> {
         let question = self.cell(row, Column::Question, |text| resolve_question(text, whole));
         let Some(question) = question else { return };
         let right = self.cell(row, Column::Right, resolve_right).flatten();
-        let text = self.text(row, Column::Answer).to_owned();
+        let mut text = clean_words(self.text(row, Column::Answer));
+        if is_personal(&text) {
+            let says = "this answer holds an e-mail address or a telephone number; its words are left out.";
+            self.note(row.number, self.columns.at(Column::Answer), says.into());
+            text.clear();
+        }
         let answer = Answer { text, right };
         let answers = self.entries.answers.entry((session, question)).or_default();
         if answers.insert(code.to_owned(), answer).is_some() {
@@ -277,33 +296,5 @@ impl<'p> EntryReader<'p> {
         let name = |at: usize| self.head.cells.get(at).map_or("", |name| name.trim()).to_owned();
         let column = column.map(|at| (at + 1, name(at)));
         self.entries.unread.push(Unread { file: self.file.clone(), row, column, says });
-    }
-}
-
-/// A comma between digits is the decimal comma: “1,47 m”.
-fn with_point(text: &str) -> String {
-    let is_comma = |pair: &[char]| pair[0] == ',' && pair[1].is_ascii_digit();
-    let letters: Vec<char> = text.chars().collect();
-    let commas = letters.iter().filter(|letter| **letter == ',').count();
-    let fits = commas == 1 && letters.windows(2).any(is_comma) && !text.contains('.');
-    if fits { text.replace(',', ".") } else { text.to_owned() }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_decimal_comma_is_a_point() {
-        for (text, point) in [
-            ("147,5", "147.5"),
-            ("1,47 m", "1.47 m"),
-            ("1:23,4", "1:23.4"),
-            ("1,2,3", "1,2,3"),
-            ("1.234,5", "1.234,5"),
-            ("12", "12"),
-        ] {
-            assert_eq!(with_point(text), point);
-        }
     }
 }

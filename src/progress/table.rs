@@ -78,8 +78,17 @@ fn read_keep_line(row: &Row) -> Result<Date, String> {
     })
 }
 
+/// The date after `keep_until` in the first line that begins so, if one does.
+///
+/// # Errors
+/// A sentence for the teacher, where it is no date.
+pub fn read_keep_date(text: &str) -> Result<Option<Date>, String> {
+    let rows = text.lines().zip(1..).map(|(line, number)| Row { number, cells: vec![line.into()] });
+    rows.into_iter().find(is_keep_line).map(|row| read_keep_line(&row)).transpose()
+}
+
 /// The letters of a file. What is neither UTF-8 nor UTF-16 is taken as the Windows letters.
-fn read_letters(bytes: &[u8]) -> String {
+pub fn read_letters(bytes: &[u8]) -> String {
     let wide = |rest: &[u8], of: fn([u8; 2]) -> u16| {
         let units: Vec<u16> = rest.chunks_exact(2).map(|pair| of([pair[0], pair[1]])).collect();
         String::from_utf16_lossy(&units)

@@ -71,6 +71,7 @@
   addEventListener("hashchange", () => { if (asked() || document.body.classList.contains("doing")) show(asked()); });
   // Escape leaves, unless something on the page has use for it.
   addEventListener("keydown", (event) => { if (event.key === "Escape" && asked()) location.hash = "content"; });
+  start.querySelector("a").href = "#now-1";
   start.hidden = false;
   if (asked()) show(asked());
 })();

@@ -1,6 +1,8 @@
 //! The best of several attempts, and whether it is a personal best.
 
-use super::{Attempt, Mark};
+use serde::Serialize;
+
+use super::{Attempt, Mark, plan_change};
 use crate::read::words::Better;
 
 /// The best mark; `None` where no attempt came to one.
@@ -13,44 +15,49 @@ pub fn best_of(attempts: &[Attempt], better: Better) -> Option<Mark> {
 }
 
 /// How the best of today stands to all that was before.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum PersonalBest {
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Standing {
     /// No mark, neither today nor before.
     None,
     /// The first mark of all; it can only be a beginning.
-    First(Mark),
+    First,
     /// Better than every mark before.
-    New(Mark),
+    New,
     /// As good as the best before.
-    Equalled(Mark),
+    Equalled,
     /// The best before was not reached.
-    Stands(Mark),
+    Stands,
 }
 
-impl PersonalBest {
-    /// The personal best as it is now.
-    pub const fn mark(self) -> Option<Mark> {
-        match self {
-            Self::None => None,
-            Self::First(mark) | Self::New(mark) | Self::Equalled(mark) | Self::Stands(mark) => {
-                Some(mark)
-            }
-        }
-    }
+/// What the gain over the best before says of today’s best: worse, as good, better.
+pub const STANDINGS: [Standing; 3] = [Standing::Stands, Standing::Equalled, Standing::New];
+
+/// The personal best as it is now, and how today stands to it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PersonalBest {
+    pub standing: Standing,
+    pub mark: Option<Mark>,
 }
 
 /// Sets today’s attempts against the earlier ones of the same child and rule.
 pub fn plan_personal_best(earlier: &[Attempt], today: &[Attempt], better: Better) -> PersonalBest {
-    match (best_of(earlier, better), best_of(today, better)) {
-        (None, None) => PersonalBest::None,
-        (None, Some(mark)) => PersonalBest::First(mark),
-        (Some(mark), None) => PersonalBest::Stands(mark),
-        (Some(before), Some(mark)) if before == mark => PersonalBest::Equalled(mark),
-        (Some(before), Some(mark)) if (mark > before) == (better == Better::More) => {
-            PersonalBest::New(mark)
+    let both = (best_of(earlier, better), best_of(today, better));
+    let (standing, mark) = match both {
+        (None, None) => (Standing::None, None),
+        (None, today) => (Standing::First, today),
+        (before, None) => (Standing::Stands, before),
+        (Some(before), Some(mark)) => {
+            let gain = plan_change(before, mark, better).gain;
+            let standing = match gain.signum() {
+                -1 => STANDINGS[0],
+                0 => STANDINGS[1],
+                _ => STANDINGS[2],
+            };
+            (standing, Some(if gain > 0 { mark } else { before }))
         }
-        (Some(before), Some(_)) => PersonalBest::Stands(before),
-    }
+    };
+    PersonalBest { standing, mark }
 }
 
 #[cfg(test)]
@@ -72,15 +79,16 @@ mod tests {
 
     #[test]
     fn personal_bests() {
-        let mark = Mark::from_steps;
-        let plan =
-            |a: &[i64], b: &[i64], better| plan_personal_best(&attempts(a), &attempts(b), better);
-        assert_eq!(plan(&[150], &[149, 152], Better::More), PersonalBest::New(mark(152)));
-        assert_eq!(plan(&[150], &[152], Better::Less), PersonalBest::Stands(mark(150)));
-        assert_eq!(plan(&[150], &[149], Better::Less), PersonalBest::New(mark(149)));
-        assert_eq!(plan(&[150], &[150], Better::More), PersonalBest::Equalled(mark(150)));
-        assert_eq!(plan(&[], &[150], Better::More), PersonalBest::First(mark(150)));
-        assert_eq!(plan(&[150], &[], Better::More).mark(), Some(mark(150)));
-        assert_eq!(plan(&[], &[], Better::More), PersonalBest::None);
+        let plan = |a: &[i64], b: &[i64], better| {
+            let found = plan_personal_best(&attempts(a), &attempts(b), better);
+            (found.standing, found.mark.map(Mark::steps))
+        };
+        assert_eq!(plan(&[150], &[149, 152], Better::More), (Standing::New, Some(152)));
+        assert_eq!(plan(&[150], &[152], Better::Less), (Standing::Stands, Some(150)));
+        assert_eq!(plan(&[150], &[149], Better::Less), (Standing::New, Some(149)));
+        assert_eq!(plan(&[150], &[150], Better::More), (Standing::Equalled, Some(150)));
+        assert_eq!(plan(&[], &[150], Better::More), (Standing::First, Some(150)));
+        assert_eq!(plan(&[150], &[], Better::More), (Standing::Stands, Some(150)));
+        assert_eq!(plan(&[], &[], Better::More), (Standing::None, None));
     }
 }

@@ -1,63 +1,66 @@
 //! Reads a mark as a child, a parent or a teacher writes it.
 //!
 //! In: "2.05 m", "145", "145.7 cm", "1:23.4", "12" and the event’s rule. Out: a [`Mark`], rounded
-//! as the rule says, or what was wrong and what to write instead.
+//! as the rule says, or what was wrong. What is accepted stands in `spelling`; this runs it, as the script
+//! of a session’s page does.
+
+use std::sync::LazyLock;
+
+use regex::{Captures, Regex};
 
 use super::number::{Decimal, read_decimal};
-use super::refusal;
-use super::rule::{MarkRule, MarkUnit};
+use super::refusal::{Refusal, word_refusal};
+use super::rule::MarkRule;
+use super::spelling::{Spelling, Then};
 use super::{Attempt, Mark};
 use crate::quantity::Unreadable;
 
-/// What stands on a sheet for an attempt without a mark: x for a foul or a miss, a dash for one
-/// that was passed. Common practice of field events.
-const NO_MARK: &[&str] =
-    &["x", "✗", "×", "-", "–", "—", "foul", "miss", "no mark", "nm", "no throw", "no jump"];
+/// The spelling with its patterns made ready.
+struct Reader {
+    spelling: Spelling,
+    folds: [(Regex, &'static str); 2],
+    trim: Regex,
+    no_mark: Regex,
+    units: [Vec<(Regex, Then)>; 6],
+}
 
-/// Units as people write them, with their size in millimetres.
-const LENGTHS: &[(&str, u32)] = &[
-    ("mm", 1),
-    ("cm", 10),
-    ("centimetre", 10),
-    ("centimetres", 10),
-    ("m", 1_000),
-    ("metre", 1_000),
-    ("metres", 1_000),
-    ("meter", 1_000),
-    ("meters", 1_000),
-];
+static READER: LazyLock<Reader> = LazyLock::new(|| {
+    let ready = |pattern: &str| Regex::new(pattern).expect("our own patterns are sound");
+    let spelling = Spelling::of_marks();
+    let lines = |unit: &Vec<(String, Then)>| {
+        unit.iter().map(|(pattern, then)| (ready(pattern), *then)).collect()
+    };
+    Reader {
+        folds: spelling.folds.map(|[pattern, by]| (ready(pattern), by)),
+        trim: ready(spelling.trim),
+        no_mark: ready(spelling.no_mark),
+        units: spelling.units.each_ref().map(lines),
+        spelling,
+    }
+});
 
-/// The same for times, in thousandths of a second.
-const TIMES: &[(&str, u32)] = &[
-    ("s", 1_000),
-    ("sec", 1_000),
-    ("secs", 1_000),
-    ("second", 1_000),
-    ("seconds", 1_000),
-    ("min", MINUTE),
-    ("mins", MINUTE),
-    ("minute", MINUTE),
-    ("minutes", MINUTE),
-];
+/// Reads one attempt as a family sends it, with any decimal mark and digits of their keyboard.
+///
+/// # Errors
+/// Why it can’t be read.
+pub fn read_returned(text: &str, rule: MarkRule) -> Result<Attempt, Refusal> {
+    attempt_of(&fold(text), rule)
+}
 
-const POINTS: &[(&str, u32)] = &[("point", 1), ("points", 1)];
-
-const MINUTE: u32 = MarkUnit::Minute.size();
-const SECOND: u32 = MarkUnit::Second.size();
-
-/// The largest mark, in steps: far beyond any, and every sum of marks stays within 64 bits.
-const MOST: u128 = 1_000_000_000;
+/// What [`read_returned`] refuses, in words for a teacher.
+///
+/// # Errors
+/// What was wrong and what to write instead.
+pub fn read_returned_mark(text: &str, rule: MarkRule) -> Result<Attempt, Unreadable> {
+    read_returned(text, rule).map_err(|why| word_refusal(why, text.trim(), rule))
+}
 
 /// Reads one attempt: a mark, or the sign of a foul, a miss or a pass.
 ///
 /// # Errors
 /// As for [`read_mark`].
 pub fn read_attempt(text: &str, rule: MarkRule) -> Result<Attempt, Unreadable> {
-    let word = text.trim().to_lowercase();
-    if NO_MARK.contains(&word.as_str()) {
-        return Ok(Attempt::NoMark);
-    }
-    read_mark(text, rule).map(Attempt::Valid)
+    attempt_of(text, rule).map_err(|why| word_refusal(why, text.trim(), rule))
 }
 
 /// Reads one mark. A number alone has the rule’s own unit.
@@ -65,134 +68,57 @@ pub fn read_attempt(text: &str, rule: MarkRule) -> Result<Attempt, Unreadable> {
 /// # Errors
 /// What was wrong and what to write instead.
 pub fn read_mark(text: &str, rule: MarkRule) -> Result<Mark, Unreadable> {
-    let text = text.trim();
-    refuse_at_sight(text, rule)?;
-    let lower = text.to_lowercase();
-    if let Some((minutes, seconds)) = split_clock(&lower) {
-        return read_clock(text, minutes, seconds, rule);
+    mark_of(&plain(text), rule).map_err(|why| word_refusal(why, text.trim(), rule))
+}
+
+fn attempt_of(text: &str, rule: MarkRule) -> Result<Attempt, Refusal> {
+    let plain = plain(text);
+    if READER.no_mark.is_match(&plain) {
+        return Ok(Attempt::NoMark);
     }
-    let (number, word) = split_unit(&lower);
-    let decimal = read_decimal(number).ok_or_else(|| refusal::no_number(text, rule))?;
-    let size = size_of(text, decimal, number, word, rule)?;
-    to_steps(text, decimal, 0, size, rule)
+    mark_of(&plain, rule).map(Attempt::Valid)
 }
 
-/// What many write and no number can be: nothing at all, less than nothing, a decimal comma.
-fn refuse_at_sight(text: &str, rule: MarkRule) -> Result<(), Unreadable> {
-    let with_point = text.replace(',', ".");
-    if text.is_empty() {
-        Err(refusal::empty(rule))
-    } else if text.starts_with(['-', '−']) {
-        Err(refusal::negative(text, rule))
-    } else if text.contains(',') && read_decimal(split_unit(&with_point).0).is_some() {
-        Err(refusal::comma(text, &with_point))
-    } else {
-        Ok(())
-    }
+/// The letters and marks of a family’s keyboard as those that rules are written in.
+fn fold(text: &str) -> String {
+    let [from, to] = READER.spelling.letters;
+    let one = |letter: char| from.chars().zip(to.chars()).find(|(known, _)| *known == letter);
+    let plain: String = text.chars().map(|c| one(c).map_or(c, |(_, stands)| stands)).collect();
+    READER.folds.iter().fold(plain, |text, (pattern, by)| pattern.replace_all(&text, *by).into())
 }
 
-/// "2.05 m" → "2.05" and "m".
-fn split_unit(text: &str) -> (&str, &str) {
-    let split = text.find(|c: char| !(c.is_ascii_digit() || c == '.')).unwrap_or(text.len());
-    (&text[..split], text[split..].trim())
+fn plain(text: &str) -> String {
+    READER.trim.replace_all(text, "").to_lowercase()
 }
 
-/// "1:23.4" and "1 min 23.4 s" → "1" and what follows; `None` where there is one number only.
-fn split_clock(text: &str) -> Option<(&str, &str)> {
-    if let Some(halves) = text.split_once(':') {
-        return Some(halves);
-    }
-    let (minutes, rest) = split_unit(text);
-    let end = rest.find(|c: char| !c.is_alphabetic())?;
-    let minute = size_in(TIMES, &rest[..end]) == Some(MINUTE);
-    minute.then_some((minutes, &rest[end..]))
-}
-
-fn size_in(units: &[(&str, u32)], word: &str) -> Option<u32> {
-    units.iter().find(|(known, _)| *known == word).map(|(_, size)| *size)
-}
-
-/// The size of the unit that was written, or of the rule’s own.
-fn size_of(
-    text: &str,
-    decimal: Decimal,
-    number: &str,
-    word: &str,
-    rule: MarkRule,
-) -> Result<u32, Unreadable> {
-    if word.is_empty() {
-        return own_size(text, decimal, rule);
-    }
-    match size_in(rule.unit.words(), word) {
-        Some(MINUTE) if decimal.places > 0 => Err(refusal::doubtful_minutes(text)),
-        Some(size) => Ok(size),
-        None => Err(refusal::wrong_unit(number, word, rule)),
+fn mark_of(text: &str, rule: MarkRule) -> Result<Mark, Refusal> {
+    let mut lines = READER.units[rule.unit.at()].iter();
+    let fitting = lines.find_map(|(pattern, then)| Some((pattern.captures(text)?, *then)));
+    match fitting {
+        Some((found, Then::Size(size))) => mark_of_number(&found, size, rule),
+        Some((_, Then::Refuse(why))) => Err(why),
+        None => Err(Refusal::NoNumber),
     }
 }
 
-/// A number alone, where that leaves no doubt what is meant.
-fn own_size(text: &str, decimal: Decimal, rule: MarkRule) -> Result<u32, Unreadable> {
-    match rule.unit {
-        MarkUnit::Minute => Err(refusal::doubtful_minutes(text)),
-        // No tape shows hundredths of a centimetre: these are metres, most likely.
-        MarkUnit::Centimetre if decimal.places > 1 => Err(refusal::metres_or_centimetres(text)),
-        unit => Ok(unit.size()),
-    }
-}
-
-/// Minutes and seconds apart. After a colon the seconds have two digits: 1:5 may be 1:05 or 1:50.
-fn read_clock(
-    text: &str,
-    minutes: &str,
-    seconds: &str,
-    rule: MarkRule,
-) -> Result<Mark, Unreadable> {
-    if rule.unit.words() != TIMES {
-        return Err(refusal::no_time_here(text, rule));
-    }
-    let colon = text.contains(':');
-    let (number, word) = split_unit(seconds.trim());
-    let last = size_in(TIMES, word).or(word.is_empty().then_some(SECOND));
-    let fits = last == Some(SECOND) || (colon && last == Some(MINUTE));
-    let two_digits = number.find('.').unwrap_or(number.len()) == 2;
-    let read = read_decimal(minutes.trim()).zip(read_decimal(number));
-    match read.filter(|(minutes, _)| minutes.places == 0 && fits && (two_digits || !colon)) {
-        None => Err(refusal::no_clock(text)),
-        Some((_, rest)) if rest.digits >= 60 * 10_u64.pow(rest.places) => {
-            Err(refusal::too_many_seconds(text))
-        }
-        Some((minutes, rest)) => to_steps(text, rest, minutes.digits, SECOND, rule),
-    }
+/// One group is a number; of two, the first is whole minutes.
+fn mark_of_number(found: &Captures<'_>, size: u32, rule: MarkRule) -> Result<Mark, Refusal> {
+    let group = |at: usize| found.get(at).map_or("", |group| group.as_str());
+    let last = found.len() - 1;
+    let number = read_decimal(group(last)).ok_or(Refusal::NoNumber)?;
+    let minutes = if last > 1 { group(1).parse().unwrap_or(0) } else { 0 };
+    to_steps(number, minutes, size, rule)
 }
 
 /// (digits / 10^places + 60·minutes) units of `size`, in whole steps of the rule.
-fn to_steps(
-    text: &str,
-    decimal: Decimal,
-    minutes: u64,
-    size: u32,
-    rule: MarkRule,
-) -> Result<Mark, Unreadable> {
+fn to_steps(decimal: Decimal, minutes: u64, size: u32, rule: MarkRule) -> Result<Mark, Refusal> {
     let scale = 10_u128.pow(decimal.places);
     let units = u128::from(decimal.digits) + 60 * u128::from(minutes) * scale;
     let below = scale * u128::from(rule.step.max(1));
-    let steps = rule.rounding.divide(units * u128::from(size), below);
-    let steps = steps.ok_or_else(|| refusal::not_whole(text, rule))?;
+    let steps = rule.rounding.divide(units * u128::from(size), below).ok_or(Refusal::NotWhole)?;
     match i64::try_from(steps) {
-        Ok(small) if steps <= MOST => Ok(Mark::from_steps(small)),
-        _ => Err(refusal::too_large(text, rule)),
-    }
-}
-
-impl MarkUnit {
-    /// The units that can stand beside such a mark.
-    const fn words(self) -> &'static [(&'static str, u32)] {
-        match self {
-            Self::Centimetre | Self::Metre => LENGTHS,
-            Self::Second | Self::Minute => TIMES,
-            Self::Points => POINTS,
-            Self::Count => &[],
-        }
+        Ok(small) if steps <= u128::from(READER.spelling.most) => Ok(Mark::from_steps(small)),
+        _ => Err(Refusal::TooLarge),
     }
 }
 

@@ -1,10 +1,13 @@
 //! The rule of an event: in which unit a mark is given, its smallest step and how it is rounded.
 
+use serde::Serialize;
+
 use super::Mark;
 use super::number::write_decimal;
 
 /// The unit in which a mark is given.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
 pub enum MarkUnit {
     Centimetre,
     Metre,
@@ -24,6 +27,19 @@ pub enum Rounding {
     Nearest,
     /// There is nothing between two steps: such a mark is refused.
     Refused,
+}
+
+/// How a mark is written for people, as data: the script of a page writes it from the same.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Form {
+    /// What makes one of the unit, in millimetres, thousandths of a second, or things counted.
+    pub size: u32,
+    /// Decimals, always so many: a jump of two metres is 2.00 m.
+    pub places: u32,
+    /// Minutes and seconds with a colon between them.
+    pub clock: bool,
+    /// What stands after the number; nothing for counts, since the word beside it belongs to the event.
+    pub after: &'static str,
 }
 
 /// How marks of an event are kept.
@@ -75,17 +91,28 @@ impl MarkRule {
         }
     }
 
-    /// The mark as it is written for people: "2.05 m", "205 cm", "7.3 s", "1:23.4"; counts and
-    /// points are the number alone, since the word beside it belongs to the event.
+    /// How marks of this rule are written: "2.05 m", "205 cm", "7.3 s", "1:23.4", "12".
+    pub fn form(self) -> Form {
+        let size = match self.unit {
+            MarkUnit::Minute => MarkUnit::Second.size(),
+            unit => unit.size(),
+        };
+        let after = match self.unit {
+            MarkUnit::Centimetre => " cm",
+            MarkUnit::Metre => " m",
+            MarkUnit::Second => " s",
+            MarkUnit::Minute | MarkUnit::Count | MarkUnit::Points => "",
+        };
+        Form { size, places: self.places(), clock: self.unit == MarkUnit::Minute, after }
+    }
+
+    /// The mark as it is written for people.
     pub fn show(self, mark: Mark) -> String {
-        let number = write_decimal(self.thousandths(mark), self.unit.size(), self.places());
-        match self.unit {
-            MarkUnit::Centimetre => format!("{number} cm"),
-            MarkUnit::Metre => format!("{number} m"),
-            MarkUnit::Second => format!("{number} s"),
-            MarkUnit::Minute => self.show_clock(mark),
-            MarkUnit::Count | MarkUnit::Points => number,
+        let form = self.form();
+        if form.clock {
+            return self.show_clock(mark);
         }
+        format!("{}{}", write_decimal(self.thousandths(mark), form.size, form.places), form.after)
     }
 
     /// A figure that may lie between two steps, such as a median, with one decimal more than marks
@@ -131,6 +158,15 @@ impl MarkRule {
 }
 
 impl MarkUnit {
+    /// Every unit, in the order of the declaration.
+    pub const ALL: [Self; 6] =
+        [Self::Centimetre, Self::Metre, Self::Second, Self::Minute, Self::Count, Self::Points];
+
+    /// Its place among [`Self::ALL`].
+    pub const fn at(self) -> usize {
+        self as usize
+    }
+
     /// In millimetres, in thousandths of a second, or in things counted.
     pub(super) const fn size(self) -> u32 {
         match self {
@@ -142,16 +178,33 @@ impl MarkUnit {
     }
 }
 
+/// How a rounding is reckoned: the whole part of (2 · above + bias) / (2 · below), where the bias is
+/// `halves` · below − `less`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Bias {
+    pub halves: u32,
+    pub less: u32,
+    /// What lies between two steps is refused.
+    pub whole: bool,
+}
+
 impl Rounding {
+    pub const fn bias(self) -> Bias {
+        let (halves, less) = match self {
+            Self::Down | Self::Refused => (0, 0),
+            Self::Nearest => (1, 0),
+            Self::Up => (2, 1),
+        };
+        Bias { halves, less, whole: matches!(self, Self::Refused) }
+    }
+
     /// `above / below` to whole steps; `None` where it must be whole and is not. `below` > 0.
     pub(super) const fn divide(self, above: u128, below: u128) -> Option<u128> {
-        match self {
-            Self::Down => Some(above / below),
-            Self::Up => Some(above.div_ceil(below)),
-            Self::Nearest => Some((2 * above + below) / (2 * below)),
-            Self::Refused if above.is_multiple_of(below) => Some(above / below),
-            Self::Refused => None,
+        let bias = self.bias();
+        if bias.whole && !above.is_multiple_of(below) {
+            return None;
         }
+        Some((2 * above + bias.halves as u128 * below - bias.less as u128) / (2 * below))
     }
 }
 

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use super::home_rules::{self, fill_rules};
 use crate::pack::{Lead, Pack, Session};
 use crate::picture::pixels_of;
 use crate::prose::links_of;
@@ -14,6 +15,9 @@ pub(super) const FOLDERS: [(&str, &str); 2] =
 
 pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
     let mut bundle = house_assets(&publication.house, &FOLDERS, uses_arabic(publication));
+    if !publication.wants_below("pictures/") {
+        return bundle;
+    }
     // Only what is a picture is published: a file may be named .png and be anything.
     let used = used_pictures(publication.pack);
     let pictures = publication.pack.pictures.iter();
@@ -42,12 +46,14 @@ pub(super) fn house_assets(house: &House<'_>, folders: &[(&str, &str)], arabic: 
         let is_wanted = |path: &String| !path.ends_with(".md") && (arabic || !is_arabic(path));
         for path in paths.into_iter().filter(is_wanted) {
             let bytes = house.file(&path).unwrap_or_default();
+            let to = path.replacen(home, published, 1);
             let bytes = match path.rsplit_once('.') {
                 Some((_, "css")) => tighten_sheet(bytes),
+                Some((_, "js")) if to == home_rules::SCRIPT => fill_rules(&tighten_script(bytes)),
                 Some((_, "js")) => tighten_script(bytes),
                 _ => bytes.to_vec(),
             };
-            bundle.insert(path.replacen(home, published, 1), bytes);
+            bundle.insert(to, bytes);
         }
     }
     bundle

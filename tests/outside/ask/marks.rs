@@ -5,8 +5,8 @@
 //! none, `{"refused": …, "way_out": …}` where a text can’t be read.
 
 use homeground::plan::marks::{
-    Attempt, MEN, Mark, MarkRule, PersonalBest, PointsTable, Rounding, WOMEN, best_of, plan_change,
-    plan_personal_best, plan_places, plan_share, read_attempt, read_mark,
+    Attempt, MEN, Mark, MarkRule, PointsTable, Rounding, WOMEN, best_of, plan_change,
+    plan_personal_best, plan_places, plan_share, read_attempt, read_mark, read_returned,
 };
 use homeground::quantity::Unreadable;
 use homeground::read::words::Better;
@@ -22,6 +22,12 @@ pub fn answer(question: &Value) -> Value {
         }
         "attempt" => read_attempt(text, rule)
             .map_or_else(|fault| refused(&fault), |attempt| steps(attempt.mark())),
+        "returned" => returned(text, rule),
+        // What the data block of a page says of a task.
+        "task" => json!({
+            "unit": rule.unit.at(), "step": rule.step, "bias": rule.rounding.bias(), "form": rule.form(),
+            "sign": if better == Better::More { 1 } else { -1 },
+        }),
         "show" => rule.show(mark(&question["mark"])).into(),
         "best" => steps(best_of(&attempts(&question["attempts"]), better)),
         "places" => json!(plan_places(&series(&question["competitors"]), better)),
@@ -110,12 +116,14 @@ fn change(question: &Value, rule: MarkRule, better: Better) -> Value {
 fn personal_best(question: &Value, better: Better) -> Value {
     let (earlier, today) = (attempts(&question["earlier"]), attempts(&question["today"]));
     let found = plan_personal_best(&earlier, &today, better);
-    let word = match found {
-        PersonalBest::None => "none",
-        PersonalBest::First(_) => "first",
-        PersonalBest::New(_) => "new",
-        PersonalBest::Equalled(_) => "equalled",
-        PersonalBest::Stands(_) => "stands",
-    };
-    json!([word, found.mark().map(Mark::steps)])
+    json!([found.standing, found.mark.map(Mark::steps)])
+}
+
+/// As a family’s entry is read: its steps, null for an attempt without a mark, or the key of the refusal.
+fn returned(text: &str, rule: MarkRule) -> Value {
+    match read_returned(text, rule) {
+        Ok(Attempt::Valid(mark)) => json!([mark.steps(), rule.show(mark)]),
+        Ok(Attempt::NoMark) => Value::Null,
+        Err(why) => json!(why.key()),
+    }
 }

@@ -10,11 +10,13 @@ use homeground::plan::statistics::{
     mean, median, places, pooled_typical_error, quantile, smallest_worthwhile_change,
     standard_deviation, typical_error,
 };
-use homeground::progress::code::read_code;
+use homeground::progress::check_code::check_code;
+use homeground::progress::code::{judge_code, read_code};
 use homeground::progress::entries::Day;
 use homeground::progress::noise::{judge_gain, plan_noise};
 use homeground::progress::spreadsheet::safe_cell;
 use homeground::progress::table::read_table;
+use homeground::progress::words::clean_words;
 use serde_json::{Value, json};
 
 pub fn answer(question: &Value) -> Value {
@@ -28,6 +30,10 @@ pub fn answer(question: &Value) -> Value {
         "table" => table(question),
         "safe" => safe_cell(text).into(),
         "code" => json!(read_code(text).is_ok()),
+        // As the page of a session asks: the key of what is wrong, null where it is a code.
+        "judge code" => json!(judge_code(text.trim())),
+        "check code" => check_code(text).into(),
+        "words" => clean_words(text).into(),
         other => json!({ "fault": format!("no question “{other}”") }),
     }
 }

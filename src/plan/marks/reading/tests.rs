@@ -97,3 +97,39 @@ fn an_attempt_may_have_no_mark() {
     }
     assert_eq!(read_attempt("2.05", M), Ok(Attempt::Valid(Mark::from_steps(205))));
 }
+
+#[test]
+fn what_families_type_is_read_kindly() {
+    for (text, rule, shown) in [
+        ("147,5", CM, "147 cm"),
+        ("1,47 m", CM, "147 cm"),
+        ("1:23,4", S, "83.4 s"),
+        ("١٣١", CM, "131 cm"),
+        ("۱٫۳۱ م", CM, "131 cm"),
+        ("\u{200f}131\u{a0}سم", CM, "131 cm"),
+        ("131 см", CM, "131 cm"),
+        ("1 хв 5 с", MIN, "1:05.0"),
+    ] {
+        let read = read_returned(text, rule).map(|attempt| attempt.mark().map(|m| rule.show(m)));
+        assert_eq!(read, Ok(Some(shown.to_owned())), "{text}");
+    }
+    assert_eq!(read_returned(" Х ", CM), Ok(Attempt::NoMark));
+    for (text, why) in [
+        ("1,2,3", Refusal::WrongUnit),
+        ("1.234,5", Refusal::WrongUnit),
+        ("½", Refusal::NoNumber),
+        ("1/2", Refusal::WrongUnit),
+        ("99999999 m", Refusal::TooLarge),
+    ] {
+        assert_eq!(read_returned(text, CM), Err(why), "{text}");
+    }
+}
+
+#[test]
+fn every_refusal_has_the_key_it_is_written_with() {
+    for (_, then) in Spelling::of_marks().units.into_iter().flatten() {
+        if let Then::Refuse(why) = then {
+            assert_eq!(serde_json::to_value(then).unwrap(), why.key());
+        }
+    }
+}
