@@ -57,7 +57,9 @@ pub struct DraftArguments {
 
 /// Reports problems, warnings and advice, each at its line with a way out.
 #[derive(Args, Debug)]
-#[command(after_help = "Example:\n  homeground inspect sessions/games/gull-catch.yaml\n\n\
+#[command(after_help = "Examples:\n  homeground inspect sessions/games/gull-catch.yaml\n  \
+    homeground inspect sessions --mend\n  \
+    homeground inspect sessions --report sarif > findings.sarif\n\n\
     Ends with 0 where there are no problems, 1 where there are, 2 where it could not run.")]
 pub struct InspectArguments {
     /// A pack’s folder, or single session files of one pack.

@@ -99,6 +99,16 @@ pub enum Selection {
     Only(BTreeSet<String>),
 }
 
+impl Selection {
+    /// Whether a file is among those that were named, not only read with them.
+    pub fn names(&self, path: &str) -> bool {
+        match self {
+            Self::All => true,
+            Self::Only(paths) => stands_in(path, paths),
+        }
+    }
+}
+
 /// Fonts of the large scripts are the largest files of a look.
 const LARGEST_LOOK: u64 = 16 * 1024 * 1024;
 
