@@ -86,6 +86,8 @@ pub struct Pack {
     /// Where a finding about the pack itself points: pack.yaml, or the first file there is.
     pub file: Option<FileId>,
     pub today: Date,
+    /// It is published with a page about what changed since an earlier edition.
+    pub has_changes: bool,
     /// What the whole pack allows to stay.
     pub allow: Vec<Allowance>,
     /// All its sessions were read, not only some.

@@ -26,7 +26,7 @@ pub use flights::{FlightPlan, plan_flights};
 pub use gather::{GatherPlan, Gathered, plan_gathering};
 pub use measures::{MarkFault, MarksPlan, plan_marks};
 pub use other_slots::{Fitted, FittedSession, OtherSlot, offer_of, plan_other_slots};
-pub use session_reading::{SessionReading, plan_session_reading};
+pub use session_reading::{SessionReading, TextReading, plan_session_reading};
 pub use space::{
     Floor, Footprint, PartFloor, Placement, Point, SIDE_MARGIN, SharedFloor, SpacePlan, TapeStep,
     USUAL_SECTOR, Zone, ZoneKind, chord, convex_hull, fit_on_floor, plan_footprint,

@@ -19,6 +19,15 @@ impl Date {
         (self.0 - earlier.0).get_days()
     }
 
+    /// Year, month and day.
+    #[allow(
+        clippy::cast_sign_loss,
+        reason = "months and days count from 1, and no year here is before 1"
+    )]
+    pub fn parts(self) -> (u16, u8, u8) {
+        (self.0.year().max(1) as u16, self.0.month() as u8, self.0.day() as u8)
+    }
+
     /// "1 September 2027", as people write it.
     pub fn in_words(self) -> String {
         self.0.strftime("%-d %B %Y").to_string()

@@ -3,6 +3,7 @@
 //! Nothing is decided here but what each file *says*. Slips are collected, not thrown: the documents
 //! of the files that can be read travel on beside the findings of those that can't.
 
+mod before;
 mod neighbours;
 mod part_time;
 mod shelf;
@@ -30,6 +31,7 @@ use std::sync::Arc;
 
 use rayon::prelude::*;
 
+pub use before::ReadBefore;
 pub use desk::nearest;
 pub use neighbours::BorrowedDoc;
 pub use part_time::PartTime;
@@ -120,6 +122,18 @@ const LARGEST_PICTURE: u64 = 2 * 1024 * 1024;
 /// # Errors
 /// A sentence for the teacher, where the pack can't be looked into at all.
 pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents, String> {
+    read_pack_again(source, selection, None)
+}
+
+/// The same; a file that was read before with the same text is not read again.
+///
+/// # Errors
+/// A sentence for the teacher, where the pack can't be looked into at all.
+pub fn read_pack_again(
+    source: &dyn Source,
+    selection: &Selection,
+    before: Option<&mut ReadBefore>,
+) -> Result<Documents, String> {
     let entries = source.entries()?;
     let mut documents = Documents {
         name: source.name(),
@@ -140,7 +154,7 @@ pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents
         findings: Vec::new(),
         is_whole: matches!(selection, Selection::All),
     };
-    read_yaml_files(source, &entries, selection, &mut documents);
+    read_yaml_files(source, &entries, (selection, before), &mut documents);
     read_pictures(source, &entries, &mut documents);
     read_look(source, &entries, &mut documents);
     Ok(documents)
@@ -174,6 +188,7 @@ fn is_set_aside(path: &str) -> bool {
 }
 
 /// What one file came to, before it is put in its place.
+#[derive(Clone, Debug)]
 enum Outcome {
     Pack(Option<Box<PackDoc>>),
     Equipment(Option<EquipmentDoc>),
@@ -190,7 +205,7 @@ enum Outcome {
 fn read_yaml_files(
     source: &dyn Source,
     entries: &[Entry],
-    selection: &Selection,
+    (selection, before): (&Selection, Option<&mut ReadBefore>),
     documents: &mut Documents,
 ) {
     let is_asked = |path: &str| match selection {
@@ -213,8 +228,16 @@ fn read_yaml_files(
     // Files are read side by side; `collect` keeps them in the order of their paths.
     let read: Vec<_> = wanted
         .par_iter()
-        .map(|(file, entry)| (*file, entry, read_one(source, *file, entry, (documents, &shelf))))
+        .map(|(file, entry)| {
+            let read = read_one(source, *file, entry, (documents, &shelf), before.as_deref());
+            (*file, entry, read)
+        })
         .collect();
+    if let Some(before) = before {
+        for (file, entry, read) in &read {
+            before.note(*file, read, originals.contains(&entry.path));
+        }
+    }
     for (file, entry, (text, outcome, findings, tree)) in read {
         if originals.contains(&entry.path)
             && let Some(tree) = tree
@@ -311,11 +334,15 @@ fn read_one(
     file: FileId,
     entry: &Entry,
     (documents, shelf): (&Documents, &Shelf),
+    before: Option<&ReadBefore>,
 ) -> ReadFile {
     let text = match text_of(source, file, entry) {
         Ok(text) => text,
         Err(unread) => return (unread.shown, Outcome::Nothing, vec![*unread.finding], None),
     };
+    if let Some(known) = before.and_then(|before| before.find(file, &text)) {
+        return known;
+    }
     let mut tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
         Err(fault) => return (text, Outcome::Nothing, vec![*fault], None),

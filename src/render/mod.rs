@@ -2,6 +2,7 @@
 //! printed sheets are two renderers over the same plans; neither touches the disk.
 
 pub mod borrowed_phrases;
+mod changes;
 pub mod class_pages;
 pub mod equipment_phrases;
 pub mod fit_phrases;
@@ -12,6 +13,7 @@ mod ink_report;
 pub mod key;
 pub mod no_printer;
 mod order;
+mod parcels;
 pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
@@ -27,12 +29,17 @@ use std::sync::{Arc, OnceLock};
 
 use rayon::prelude::*;
 
+use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::{Pack, SessionId};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
+pub use changes::{
+    CHANGES_PAGE, ChangesPages, Earlier, latest_date, outline_languages, render_changes,
+};
 use house::House;
 pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
 pub use order::Order;
+pub use parcels::{render_cartridge, render_epub};
 pub use sheet::Sheet;
 
 /// Every file to publish, by its path below the target folder.
@@ -267,5 +274,9 @@ fn render_edition(
     let (mut sheets, ink) = print::render_sheets(&publication)?;
     bundle.append(&mut sheets);
     bundle.append(&mut no_printer::render_texts(&publication));
+    if publication.wants(RECORD) {
+        let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
+        bundle.insert(RECORD.to_owned(), write_record(&outline, true));
+    }
     Ok(Rendering { bundle, ink })
 }

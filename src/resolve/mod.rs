@@ -10,6 +10,8 @@ use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
+use rayon::prelude::*;
+
 use crate::pack::{
     Adaptations, AdultTime, Allowance, Borrowed, Curriculum, Film, Pack, PrintWishes, Printing,
     Question, Session, SessionId, Space, Standing, Statement, Thing, Translation,
@@ -44,12 +46,12 @@ pub fn resolve_pack(documents: Documents) -> Pack {
     let translated = (documents.pack_translations, documents.translations);
     let translations =
         translations::resolve_translations(translated, &documents.files, shared, &things);
-    let mut borrowed = documents.borrowed;
+    let borrowed = documents.borrowed;
     let mut sessions: Vec<Session> = documents
         .sessions
-        .into_iter()
+        .into_par_iter()
         .map(|written| {
-            let borrowed = borrowed.remove(&written.file);
+            let borrowed = borrowed.get(&written.file).cloned();
             resolve_borrowed(written, borrowed, &documents.files, shared, &things)
         })
         .collect();
@@ -91,6 +93,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         file,
         files: documents.files,
         today: documents.today,
+        has_changes: false,
     }
 }
 

@@ -742,3 +742,76 @@ retired-note = This session is no longer in use. It is kept here to be read; ple
 borrowed-from = Borrowed from { $pack }
 borrowed-changed = Borrowed from { $pack }, and changed
 borrowed-changed-by = Borrowed from { $pack }; changed by { $school }
+
+## Editions and what changed
+
+# Four characters in the foot of a sheet, which change when what it says changes.
+edition-mark = Edition { $mark }
+edition = Is my print up to date?
+edition-how = Each sheet has four letters or figures at the end of its foot: its edition. These are the current ones:
+edition-ask = Edition on my sheet
+edition-current = { $mark } is up to date ({ $sheet }).
+edition-changed = { $mark } is not current. The sheet has changed since, or it is from another session: print it again.
+edition-no-mark = An edition has four letters or figures, without I, L, O and U.
+
+# What a session says, as the heads of changes.
+says-title = Title
+says-summary = Summary
+says-surface = Underfoot
+says-limits = What fits
+says-instead = Instead
+says-note = Note
+says-things-for = Things are for
+says-school = School
+says-picture = Picture
+says-by = Looked at by
+says-look-again = Look again
+says-explain = Explaining
+says-set-up = Setting up
+says-work = Work
+says-rest = Rest
+says-rounds = Rounds
+says-recover = Getting breath back
+says-effort = Effort
+says-how = How to do it
+says-key-point = Key point
+says-attempts = Attempts
+says-movements = Movements
+says-version = Another version
+says-flight = Flight
+says-like = Like
+says-step = Smallest step
+says-reference = To compare with
+says-lengths = Shortest / longest (worth)
+
+# Pages about what changed since an earlier edition.
+since = What changed
+since-how = Since { $when }.
+since-review = What changed, for review
+since-became = { $what }: { $before } became { $now }
+since-reworded = { $what }, reworded
+since-added = { $what }, new: { $text }
+since-gone = { $what }, gone: { $text }
+since-reordered = { $what }: in another order
+since-part-added = New part
+since-part-gone = Part gone
+since-parts-reordered = The parts are in another order
+since-before = Before
+since-now = Now
+since-new = New sessions
+since-no-more = No longer here
+since-changed = Changed sessions
+since-shared = For every session
+since-same = { $count ->
+    [one] One session is as it was.
+   *[other] { $count } sessions are as they were.
+}
+since-nothing = Nothing has changed.
+since-small = Small corrections only.
+since-print = Print again
+since-keep = Sheets that are not named here are still good.
+since-all-cards = all
+since-marks = edition { $before } became { $now }
+
+# About the book for e-readers, to readers with a disability.
+book-access = Every drawing is described in words. The sessions ask for movement; each part says how to make it easier, and other versions are told where there are any.

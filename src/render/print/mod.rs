@@ -58,6 +58,7 @@ use rayon::prelude::*;
 
 use super::house::House;
 use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
+use crate::edition::{Sheets, outline_session};
 use crate::pack::{Pack, Session, SessionId};
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
@@ -177,11 +178,10 @@ fn render_chosen(
                     let press =
                         press.get_or_insert_with(|| Printer::new(faces, &pack.language, air));
                     let (words, codes) = (&publication.words, Codes::of(session, pack));
-                    render_session(
-                        press,
-                        &SheetSource { session, plans, pack, words, codes },
-                        chosen,
-                    )
+                    let marks = outline_session(session, plans, pack, words).marks;
+                    let sheets = Sheets::NONE;
+                    let source = SheetSource { session, plans, pack, words, codes, marks, sheets };
+                    render_session(press, &source, chosen)
                 };
                 let sheets = desk.find_or_print(session, print);
                 (publication.order.on_session)();
@@ -261,10 +261,13 @@ fn render_session(
     chosen: &[Sheet],
 ) -> Vec<Printed> {
     press.shaper.begin_session();
-    let lay = |sheet: &Sheet| LaidSheet {
-        path: sheet.path(&source.session.id),
-        pages: lay_sheet(&mut press.shaper, source, *sheet),
-        about: about(source, *sheet),
+    let lay = |sheet: &Sheet| {
+        let source = &SheetSource { sheets: sheet.of_edition(), ..source.clone() };
+        LaidSheet {
+            path: sheet.path(&source.session.id),
+            pages: lay_sheet(&mut press.shaper, source, *sheet),
+            about: about(source, *sheet),
+        }
     };
     let laid = chosen.iter().map(lay).collect();
     press.print(laid, source.pack)

@@ -38,6 +38,8 @@ pub(super) struct Frame {
     here: &'static str,
     /// It stands in the teachers’ folder: `root` then leads to the families’, `top` to its own.
     is_for_teachers: bool,
+    /// There is a page about what changed since an earlier edition.
+    has_changes: bool,
     contact: Option<Html>,
     licence: Option<Licence>,
     credit: Option<Html>,
@@ -73,7 +75,7 @@ pub(super) fn frame_of_page(
 ) -> Frame {
     let pack = site.publication.pack;
     let path = if here == "front" { "index.html".to_owned() } else { format!("{here}.html") };
-    let is_shared = matches!(here, "front" | "things");
+    let is_shared = matches!(here, "front" | "things" | "changes");
     let mut frame = bare_frame(site, (&path, is_shared), "", here, (title, about));
     // A page about many sessions names a licence and a maker only where all of them share it.
     frame.licence =
@@ -130,6 +132,7 @@ fn bare_frame(
         school: pack.school.as_deref().map(plain_line),
         here,
         is_for_teachers: site.families.is_some(),
+        has_changes: pack.has_changes,
         licence: None,
         credit: None,
         borrowed: None,

@@ -5,6 +5,8 @@
 //! escaped by the template. Tokens (`"warm-up"`, `"vigorous"`) become words in the template.
 
 mod assets;
+mod book;
+mod changes;
 mod choices;
 mod class;
 mod equipment_matrix;
@@ -33,6 +35,8 @@ mod templates;
 mod things;
 mod timeline;
 
+pub use book::{Book, render_book};
+pub use changes::render_changes_page;
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
 
@@ -60,7 +64,7 @@ impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
         let words = Arc::clone(&publication.words);
         let templates = Templates::load(&publication.house, Arc::clone(&words))?
-            .from_shelf(publication.order.shelf);
+            .looking_on(publication.order.shelf);
         Ok(Self { publication, words, templates, families: None })
     }
 

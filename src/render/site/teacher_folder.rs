@@ -6,6 +6,7 @@ use rayon::prelude::*;
 use super::assets::gather_assets;
 use super::picture::encoded_path;
 use super::{Site, rules, teachers};
+use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::Session;
 use crate::plan::Plans;
 use crate::render::{Bundle, Publication, RenderFault, page_path};
@@ -39,5 +40,9 @@ pub fn render_teacher_pages(
         .map(|(session, plans)| teachers::render_lesson(&site, session, plans))
         .collect();
     bundle.extend(lessons?);
+    if publication.wants(RECORD) {
+        let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
+        bundle.insert(RECORD.to_owned(), write_record(&outline, false));
+    }
     Ok(bundle)
 }
