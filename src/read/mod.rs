@@ -24,6 +24,7 @@ pub mod print_choices;
 pub mod session_file;
 pub mod shared_file;
 pub mod translation;
+pub mod unit_file;
 pub mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -51,6 +52,7 @@ use shelf::Shelf;
 use translation::{
     TranslatedDoc, TranslatedPack, read_pack_translation, read_translation, translation_of,
 };
+use unit_file::UnitDoc;
 
 /// A document and the file it stands in.
 #[derive(Clone, Debug)]
@@ -75,6 +77,8 @@ pub struct Documents {
     pub borrowed: BTreeMap<FileId, BorrowedDoc>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
+    /// In the order of their paths.
+    pub units: Vec<Written<UnitDoc>>,
     /// Sessions in other languages, in the order of their paths.
     pub translations: Vec<TranslatedDoc>,
     /// What pack.yaml says, in other languages.
@@ -109,6 +113,25 @@ impl Selection {
             Self::Only(paths) => stands_in(path, paths),
         }
     }
+
+    /// Whether a unit is asked for: all sessions are then read, since it is judged by them.
+    fn has_units(&self) -> bool {
+        let is_of_units = |path: &String| path == "units" || is_unit(path);
+        matches!(self, Self::Only(paths) if paths.iter().any(is_of_units))
+    }
+
+    /// Whether what was found in the file at a path is to be told.
+    pub fn asks_for(&self, path: &str) -> bool {
+        match self {
+            Self::Only(paths) if self.has_units() => is_shared(path) || stands_in(path, paths),
+            _ => true,
+        }
+    }
+}
+
+/// Whether a file is a unit of work.
+fn is_unit(path: &str) -> bool {
+    path.starts_with("units/")
 }
 
 /// Fonts of the large scripts are the largest files of a look.
@@ -145,6 +168,7 @@ pub fn read_pack_again(
         shared: None,
         borrowed: BTreeMap::new(),
         sessions: Vec::new(),
+        units: Vec::new(),
         translations: Vec::new(),
         pack_translations: Vec::new(),
         translation_slips: Vec::new(),
@@ -195,6 +219,7 @@ enum Outcome {
     Curriculum(Option<CurriculumDoc>),
     Shared(Option<SharedDoc>),
     Session(Option<Box<SessionDoc>>),
+    Unit(Option<Box<UnitDoc>>),
     /// It is laid over a neighbour’s session when those are open.
     Borrowing(Box<Node>),
     /// It is laid over its original when that has been read.
@@ -210,7 +235,10 @@ fn read_yaml_files(
 ) {
     let is_asked = |path: &str| match selection {
         Selection::All => true,
-        Selection::Only(paths) => is_shared(path) || stands_in(path, paths),
+        // A unit is judged by its sessions, which may be anywhere.
+        Selection::Only(paths) => {
+            is_shared(path) || selection.has_units() || stands_in(path, paths)
+        }
     };
     let wanted: Vec<(FileId, &Entry)> = entries
         .iter()
@@ -254,7 +282,8 @@ fn read_yaml_files(
             Outcome::Borrowing(tree) => borrowing.push((file, entry.path.clone(), tree)),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
             Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
-            Outcome::Session(None) | Outcome::Nothing => {}
+            Outcome::Unit(Some(doc)) => documents.units.push(Written { file, doc: *doc }),
+            Outcome::Session(None) | Outcome::Unit(None) | Outcome::Nothing => {}
         }
     }
     for (path, tree) in read_borrowed(source, borrowing, documents) {
@@ -322,7 +351,7 @@ fn lay_translations(
 
 /// The original of a translation, where it is in the pack.
 fn original_of(path: &str, paths: &BTreeSet<String>) -> Option<String> {
-    let (original, _) = translation_of(path)?;
+    let (original, _) = translation_of(path).filter(|_| !is_unit(path))?;
     paths.contains(&original).then_some(original)
 }
 
@@ -369,6 +398,7 @@ fn read_one(
             }
             Outcome::Shared(doc)
         }
+        path if is_unit(path) => Outcome::Unit(UnitDoc::from_node(&tree, &mut desk).map(Box::new)),
         _ => {
             if !shelf.fill(&mut tree, &mut desk.findings) {
                 return (text, Outcome::Nothing, desk.findings, None);

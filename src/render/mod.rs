@@ -22,6 +22,7 @@ pub mod quantities;
 mod sheet;
 pub mod shelf;
 pub mod site;
+pub mod unit;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -31,6 +32,7 @@ use rayon::prelude::*;
 
 use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::{Pack, SessionId};
+use crate::plan::unit::{UnitPlan, plan_unit};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
 pub use changes::{
@@ -66,6 +68,7 @@ pub struct Publication<'p> {
 pub struct Gathered {
     gathering: OnceLock<GatherPlan>,
     gather_set: OnceLock<GatherSet>,
+    units: OnceLock<Vec<UnitPlan>>,
 }
 
 impl fmt::Debug for Publication<'_> {
@@ -115,6 +118,12 @@ impl<'p> Publication<'p> {
     /// The smallest set that serves every session.
     pub fn gather_set(&self) -> &GatherSet {
         self.gathered.gather_set.get_or_init(|| plan_gather_set(self.pack))
+    }
+
+    /// The plan of each unit, in the order of `pack.units`.
+    pub fn units(&self) -> &[UnitPlan] {
+        let plan = || self.pack.units.iter().map(|unit| plan_unit(unit, self.pack)).collect();
+        self.gathered.units.get_or_init(plan)
     }
 
     /// Whether a file is wanted, by its path below the folder of this language.

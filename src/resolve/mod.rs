@@ -5,6 +5,7 @@ mod equipment;
 mod parts;
 mod pictures;
 mod translations;
+mod units;
 
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
@@ -14,7 +15,7 @@ use rayon::prelude::*;
 
 use crate::pack::{
     Adaptations, AdultTime, Allowance, Borrowed, Curriculum, Film, Pack, PrintWishes, Printing,
-    Question, Session, SessionId, Space, Standing, Statement, Thing, Translation,
+    Question, Session, SessionId, Space, Standing, Statement, Thing, Translation, YearGroup,
 };
 use crate::place::{FileId, Files, Place, Placed};
 use crate::quantity::{Decimal, Length};
@@ -87,6 +88,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         things_twice,
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
         sessions,
+        units: units::resolve_units(documents.units, &documents.files),
         pictures: documents.pictures,
         look: documents.look,
         paths: documents.paths,
@@ -164,6 +166,11 @@ fn resolve_curriculum(doc: CurriculumDoc) -> Curriculum {
         title: doc.title.to_string(),
         source: doc.source.map(|source| source.to_string()),
         licence: doc.licence.map(|licence| licence.to_string()),
+        year_groups: doc
+            .year_groups
+            .into_iter()
+            .map(|group| YearGroup { name: group.name.to_string(), ages: group.ages.value })
+            .collect(),
         statements,
         twice,
     }
@@ -192,6 +199,7 @@ fn resolve_session(
         licence: doc.licence.or_else(|| shared.and_then(|pack| pack.licence.clone())),
         credit: doc.credit.or_else(|| shared.and_then(|pack| pack.credit.clone())),
         curriculum: doc.curriculum,
+        builds_on: doc.builds_on,
         objectives: doc.objectives,
         success: doc.success,
         needs,

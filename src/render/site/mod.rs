@@ -9,6 +9,7 @@ mod book;
 mod changes;
 mod choices;
 mod class;
+mod coverage;
 mod equipment_matrix;
 mod facts;
 mod feed;
@@ -34,6 +35,8 @@ mod teachers;
 mod templates;
 mod things;
 mod timeline;
+mod unit_teachers;
+mod units;
 
 pub use book::{Book, render_book};
 pub use changes::render_changes_page;
@@ -140,6 +143,7 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     if wants("things.html") {
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
+    bundle.extend(units::render_units(&site)?);
     bundle.extend(render_sessions(&site)?);
     if wants(feed::FEED) {
         bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));

@@ -5,7 +5,7 @@ use rayon::prelude::*;
 
 use super::assets::gather_assets;
 use super::picture::encoded_path;
-use super::{Site, rules, teachers};
+use super::{Site, coverage, rules, teachers, unit_teachers};
 use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::Session;
 use crate::plan::Plans;
@@ -33,6 +33,10 @@ pub fn render_teacher_pages(
     if publication.wants("rules.html") {
         bundle.insert("rules.html".into(), rules::render_rules(&site)?);
     }
+    if publication.wants("coverage.html") || publication.wants("coverage.csv") {
+        bundle.extend(coverage::render_coverage(&site)?);
+    }
+    bundle.extend(unit_teachers::render_unit_teachers(&site)?);
     let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
     let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let lessons: Result<Vec<_>, RenderFault> = sessions

@@ -13,6 +13,7 @@ mod progress;
 mod reading;
 mod slot_fit;
 mod space;
+mod units;
 
 use std::io::{self, BufRead, Write};
 
@@ -42,6 +43,9 @@ fn answer(question: &Value) -> Value {
         Some("reading") => reading::answer(question),
         Some("slot_fit") => slot_fit::answer(question),
         Some("space") => space::answer(question),
+        Some("unit_order") => units::order(question),
+        Some("unit_cover") => units::cover(question),
+        Some("unit_returns") => units::returns(question),
         _ => json!({ "fault": "no such plan" }),
     }
 }
