@@ -27,6 +27,7 @@ pub enum Command {
     Inspect(InspectArguments),
     Progress(ProgressArguments),
     Publish(PublishArguments),
+    Rehearse(RehearseArguments),
     Parcel(ParcelArguments),
     Fit(FitArguments),
     Schema(SchemaArguments),
@@ -143,6 +144,19 @@ pub struct PublishArguments {
     pub as_of: Option<String>,
     #[command(flatten)]
     pub print: PrintArguments,
+}
+
+/// Shows a pack’s pages on this computer while you write, with what there is to mend.
+#[derive(Args, Debug)]
+#[command(after_help = "Example:\n  homeground rehearse sessions\n\n\
+    Save a file and the page shows it. Nothing is published. Stop with Ctrl-C.")]
+pub struct RehearseArguments {
+    /// The pack’s folder.
+    #[arg(value_name = "PACK", default_value = "sessions")]
+    pub pack: PathBuf,
+    /// The port to answer at; where it is taken, the next free one.
+    #[arg(long, value_name = "PORT", default_value_t = 8020, value_parser = clap::value_parser!(u16).range(1024..))]
+    pub port: u16,
 }
 
 /// Packs sessions into one file to hand over.

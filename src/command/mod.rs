@@ -13,6 +13,7 @@ mod parcel;
 mod print_args;
 mod progress;
 mod publish;
+mod rehearse;
 mod schema;
 mod teacher_folder;
 
@@ -71,6 +72,7 @@ pub fn run_command() -> Ending {
         Command::Fit(arguments) => fit::run_fit(&arguments, &console),
         Command::Parcel(arguments) => parcel::run_parcel(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
+        Command::Rehearse(arguments) => rehearse::run_rehearse(&arguments, &console),
         Command::Schema(arguments) => schema::run_schema(&arguments, &console),
     }
 }

@@ -30,7 +30,11 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     check_target(&arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
     check_no_results(&arguments.to)?;
     check_teacher_folder(arguments)?;
-    let mut inspected = crate::inspect(&source, &Selection::All)?;
+    let (last, inspected) = rayon::join(
+        || LastTime::look_up(&arguments.to),
+        || crate::inspect(&source, &Selection::All),
+    );
+    let mut inspected = inspected?;
     if has_problems(&inspected.findings) {
         let report = report_text(&inspected.findings, &inspected.pack.files, console.is_terminal);
         console.message(report.trim_end());
@@ -49,7 +53,6 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
         .transpose()?;
     inspected.pack.has_changes = earlier.is_some();
     let bar = progress_bar(inspected.pack.sessions.len(), console);
-    let last = LastTime::look_up(&arguments.to);
     let order = Order { shelf: Some(&last), on_session: &|| bar.inc(1), ..Order::default() };
     let plans = inspected.plans.clone();
     let Rendering { mut bundle, ink } =
