@@ -13,6 +13,8 @@
 
 pub mod command;
 pub mod drawing;
+pub mod edition;
+pub mod figure;
 pub mod finding;
 pub mod fit;
 pub mod homes;
@@ -20,6 +22,7 @@ pub mod inspect;
 mod letters;
 pub mod mend;
 pub mod pack;
+pub mod parcel;
 pub mod picture;
 pub mod place;
 pub mod plan;
@@ -28,6 +31,7 @@ pub mod prose;
 pub mod publish;
 pub mod quantity;
 pub mod read;
+pub mod rehearse;
 pub mod render;
 pub mod report;
 pub mod resolve;
@@ -64,6 +68,24 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
     let (plans, judged) = inspect::inspect_pack(&pack, met_while_reading);
+    let Judged { mut findings, allowed } = judged;
+    findings.retain(|finding| selection.asks_for(&pack.files.get(finding.place.file).path));
+    Ok(Inspected { pack, plans, findings, allowed })
+}
+
+/// The same for a pack that was inspected before: only what changed is read and inspected.
+///
+/// # Errors
+/// A sentence for the teacher, where the pack can't be looked into at all.
+pub fn inspect_again(
+    source: &dyn Source,
+    read_before: &mut read::ReadBefore,
+    found_before: &mut inspect::FoundBefore,
+) -> Result<Inspected, String> {
+    let mut documents = read::read_pack_again(source, &Selection::All, Some(read_before))?;
+    let met_while_reading = std::mem::take(&mut documents.findings);
+    let pack = resolve::resolve_pack(documents);
+    let (plans, judged) = inspect::inspect_pack_again(&pack, met_while_reading, found_before);
     let Judged { findings, allowed } = judged;
     Ok(Inspected { pack, plans, findings, allowed })
 }

@@ -29,9 +29,10 @@ impl fmt::Debug for FileId {
 /// As that of a [`FileId`].
 impl fmt::Debug for Place {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match f.alternate() {
-            true => write!(f, "file {}, {} to {}", self.file.0, self.start, self.end),
-            false => f.write_str("place"),
+        if f.alternate() {
+            write!(f, "file {}, {} to {}", self.file.0, self.start, self.end)
+        } else {
+            f.write_str("place")
         }
     }
 }

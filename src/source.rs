@@ -60,6 +60,9 @@ pub trait Source: Sync {
     }
 }
 
+/// When a file was last written, and how long it is: a file whose stamp is the same is most likely the same.
+pub type Stamp = (Option<std::time::SystemTime>, u64);
+
 /// A pack in a folder on disk.
 #[derive(Debug)]
 pub struct Folder {
@@ -121,7 +124,7 @@ fn steps_to(folder: &str) -> Result<(bool, Vec<&str>), String> {
     };
     let is_plain =
         |name: &&str| !name.is_empty() && !name.starts_with('.') && !name.contains(['\\', ':']);
-    if names.is_empty() || names.len() > DEEPEST_NEIGHBOUR || !names.iter().all(|n| is_plain(n)) {
+    if names.is_empty() || names.len() > DEEPEST_NEIGHBOUR || !names.iter().all(is_plain) {
         return Err(format!("{folder} leads somewhere that no neighbour’s pack may be."));
     }
     if !is_beside && !names[0].starts_with('_') {
@@ -143,6 +146,14 @@ fn slashed(path: &Path) -> String {
 fn is_passed_over(entry: &walkdir::DirEntry) -> bool {
     let name = entry.file_name().to_string_lossy();
     entry.depth() > 0 && (name.starts_with('.') || name.starts_with('_'))
+}
+
+impl Folder {
+    /// The stamp of a file; `None` where it is not there.
+    pub fn stamp(&self, path: &str) -> Option<Stamp> {
+        let about = std::fs::metadata(self.root.join(path)).ok()?;
+        Some((about.modified().ok(), about.len()))
+    }
 }
 
 impl Source for Folder {

@@ -27,6 +27,8 @@ pub enum Command {
     Inspect(InspectArguments),
     Progress(ProgressArguments),
     Publish(PublishArguments),
+    Rehearse(RehearseArguments),
+    Parcel(ParcelArguments),
     Fit(FitArguments),
     Schema(SchemaArguments),
 }
@@ -37,6 +39,7 @@ impl Default for Command {
             pack: "sessions".into(),
             to: "published".into(),
             teachers: Some("published-for-teachers".into()),
+            since: None,
             as_of: None,
             print: PrintArguments::default(),
         })
@@ -57,7 +60,9 @@ pub struct DraftArguments {
 
 /// Reports problems, warnings and advice, each at its line with a way out.
 #[derive(Args, Debug)]
-#[command(after_help = "Example:\n  homeground inspect sessions/games/gull-catch.yaml\n\n\
+#[command(after_help = "Examples:\n  homeground inspect sessions/games/gull-catch.yaml\n  \
+    homeground inspect sessions --mend\n  \
+    homeground inspect sessions --report sarif > findings.sarif\n\n\
     Ends with 0 where there are no problems, 1 where there are, 2 where it could not run.")]
 pub struct InspectArguments {
     /// A pack’s folder, or single session files of one pack.
@@ -121,7 +126,9 @@ pub struct ProgressArguments {
 /// Publishes a pack as a mini-site and printable cards.
 #[derive(Args, Debug)]
 #[command(after_help = "Examples:\n  homeground publish sessions --to published\n  \
-    homeground publish sessions --to published --teachers for-teachers")]
+    homeground publish sessions --to published --teachers for-teachers\n  \
+    homeground publish sessions --to published --since published\n  \
+    homeground publish sessions --to published --since HEAD~1")]
 pub struct PublishArguments {
     /// The pack’s folder.
     #[arg(value_name = "PACK", default_value = "sessions")]
@@ -132,11 +139,61 @@ pub struct PublishArguments {
     /// Also write the pages for teachers (time lines, plans, answers, standing), to a folder of their own.
     #[arg(long, value_name = "DIR")]
     pub teachers: Option<PathBuf>,
+    /// Tell what changed since then: a folder published before, a pack’s folder, or a git revision.
+    #[arg(long, value_name = "DIR or REV", allow_hyphen_values = true)]
+    pub since: Option<String>,
     /// Publish as if today were this date (2027-09-01).
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,
     #[command(flatten)]
     pub print: PrintArguments,
+}
+
+/// Shows a pack’s pages on this computer while you write, with what there is to mend.
+#[derive(Args, Debug)]
+#[command(after_help = "Example:\n  homeground rehearse sessions\n\n\
+    Save a file and the page shows it. Nothing is published. Stop with Ctrl-C.")]
+pub struct RehearseArguments {
+    /// The pack’s folder.
+    #[arg(value_name = "PACK", default_value = "sessions")]
+    pub pack: PathBuf,
+    /// The port to answer at; where it is taken, the next free one.
+    #[arg(long, value_name = "PORT", default_value_t = 8020, value_parser = clap::value_parser!(u16).range(1024..))]
+    pub port: u16,
+}
+
+/// Packs sessions into one file to hand over.
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  homeground parcel sessions --to pe-at-home.zip\n  \
+    homeground parcel sessions --to pe-at-home.imscc\n  \
+    homeground parcel sessions --session games --to games.epub")]
+pub struct ParcelArguments {
+    /// The pack’s folder.
+    #[arg(value_name = "PACK", default_value = "sessions")]
+    pub pack: PathBuf,
+    /// The file to write; an earlier parcel of this name is replaced.
+    #[arg(long, value_name = "FILE")]
+    pub to: PathBuf,
+    /// What it is for, where the ending of the file does not say it.
+    #[arg(long, value_enum)]
+    pub kind: Option<ParcelKind>,
+    /// Only these sessions, by id or folder (games/gull-catch); may be given several times.
+    #[arg(long = "session", value_name = "ID")]
+    pub sessions: Vec<String>,
+    /// Date the parcel this day (2027-09-01), instead of the latest one that a session names.
+    #[arg(long, value_name = "DATE")]
+    pub as_of: Option<String>,
+}
+
+/// What a parcel is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum ParcelKind {
+    /// For any phone or computer: all pages and sheets in a zip (.zip).
+    Pages,
+    /// For a learning platform: pages, sheets and review questions, as an IMS Common Cartridge 1.3 (.imscc).
+    Platform,
+    /// For e-readers: the sessions as chapters, as an EPUB 3 (.epub).
+    Book,
 }
 
 /// Fits sessions to homes: a pack for each, what to lend, and what to rethink.

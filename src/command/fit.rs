@@ -62,7 +62,10 @@ fn refuse(findings: &[Finding], files: &Files, console: &Console) -> Ending {
 }
 
 /// The offered sessions, or those of them that are named by id or folder.
-fn chosen_sessions<'p>(pack: &'p Pack, asked: &[String]) -> Result<Vec<&'p Session>, String> {
+pub(super) fn chosen_sessions<'p>(
+    pack: &'p Pack,
+    asked: &[String],
+) -> Result<Vec<&'p Session>, String> {
     let is_named = |session: &Session, name: &str| {
         let id = session.id.as_str();
         id == name

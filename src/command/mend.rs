@@ -27,12 +27,11 @@ pub fn mend_folder(
         }
     }
     let changes: usize = mended.files.iter().map(|file| file.changes.len()).sum();
-    console.message(&match changes {
-        0 => "Mended nothing: what can be mended safely is in the house way.".to_owned(),
-        _ => {
-            let files = counted(mended.files.len(), "file");
-            format!("Mended {} in {files}.", counted(changes, "place"))
-        }
+    console.message(&if changes == 0 {
+        "Mended nothing: what can be mended safely is in the house way.".to_owned()
+    } else {
+        let files = counted(mended.files.len(), "file");
+        format!("Mended {} in {files}.", counted(changes, "place"))
     });
     Ok(mended.inspected)
 }

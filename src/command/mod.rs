@@ -3,13 +3,17 @@
 mod args;
 mod console;
 mod draft;
+mod earlier;
 mod fit;
+mod git;
 mod inspect;
 mod mend;
 mod packs;
+mod parcel;
 mod print_args;
 mod progress;
 mod publish;
+mod rehearse;
 mod schema;
 mod teacher_folder;
 
@@ -66,7 +70,9 @@ pub fn run_command() -> Ending {
         Command::Inspect(arguments) => inspect::run_inspect(&arguments, &console),
         Command::Progress(arguments) => progress::run_progress(&arguments, &console),
         Command::Fit(arguments) => fit::run_fit(&arguments, &console),
+        Command::Parcel(arguments) => parcel::run_parcel(&arguments, &console),
         Command::Publish(arguments) => publish::run_publish(&arguments, &console),
+        Command::Rehearse(arguments) => rehearse::run_rehearse(&arguments, &console),
         Command::Schema(arguments) => schema::run_schema(&arguments, &console),
     }
 }

@@ -5,13 +5,17 @@ use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use super::Ending;
 use super::args::PublishArguments;
 use super::console::Console;
+use super::earlier::find_earlier;
 use super::packs::open_folder;
-use super::teacher_folder::{check_teacher_folder, publish_teacher_folder};
+use super::teacher_folder::{check_teacher_folder, publish_teacher_folder, way_to_families};
 use crate::finding::{Finding, Severity, count_severity};
+use crate::pack::Pack;
 use crate::progress::guard::check_no_results;
 use crate::publish::{LastTime, check_target, publish_again};
 use crate::read::Selection;
-use crate::render::{Bundle, Order, Rendering, render_order};
+use crate::render::{
+    Bundle, CHANGES_PAGE, ChangesPages, Earlier, Order, Rendering, render_changes, render_order,
+};
 use crate::report::{advise_ink, report_text, say_ink};
 
 pub fn run_publish(arguments: &PublishArguments, console: &Console) -> Ending {
@@ -26,7 +30,11 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     check_target(&arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
     check_no_results(&arguments.to)?;
     check_teacher_folder(arguments)?;
-    let mut inspected = crate::inspect(&source, &Selection::All)?;
+    let (last, inspected) = rayon::join(
+        || LastTime::look_up(&arguments.to),
+        || crate::inspect(&source, &Selection::All),
+    );
+    let mut inspected = inspected?;
     if has_problems(&inspected.findings) {
         let report = report_text(&inspected.findings, &inspected.pack.files, console.is_terminal);
         console.message(report.trim_end());
@@ -38,13 +46,23 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     }
     let printing = std::mem::take(&mut inspected.pack.printing);
     inspected.pack.printing = printing.with(arguments.print.wishes());
+    let earlier = arguments
+        .since
+        .as_deref()
+        .map(|since| find_earlier(since, &arguments.pack, &languages_of(&inspected.pack)))
+        .transpose()?;
+    inspected.pack.has_changes = earlier.is_some();
     let bar = progress_bar(inspected.pack.sessions.len(), console);
-    let last = LastTime::look_up(&arguments.to);
     let order = Order { shelf: Some(&last), on_session: &|| bar.inc(1), ..Order::default() };
     let plans = inspected.plans.clone();
-    let Rendering { bundle, ink } =
+    let Rendering { mut bundle, ink } =
         render_order(&inspected.pack, plans, order).map_err(|fault| fault.to_string())?;
     bar.finish_and_clear();
+    let mut changes =
+        earlier.map(|earlier| tell_changes(&inspected.pack, &earlier, arguments)).transpose()?;
+    if let Some((pages, _)) = &mut changes {
+        bundle.append(&mut pages.families);
+    }
     publish_again(&bundle, &arguments.to, &arguments.pack, &last)
         .map_err(|fault| fault.to_string())?;
     mention_others(&inspected.findings, arguments, console);
@@ -52,8 +70,33 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
         console.message(&advice);
     }
     console.result(&format!("{}{}\n", tell_result(&bundle, arguments), say_ink(&ink)));
-    publish_teacher_folder(&inspected.pack, inspected.plans, arguments, console)?;
+    let (teachers, told) =
+        changes.map_or_else(Default::default, |(pages, told)| (pages.teachers, told));
+    console.result(&told);
+    publish_teacher_folder(&inspected.pack, inspected.plans, teachers, arguments, console)?;
     Ok(Ending::Well)
+}
+
+/// The languages that a pack is published in, its own first.
+fn languages_of(pack: &Pack) -> Vec<String> {
+    std::iter::once(pack.language.value.clone()).chain(pack.languages.iter().cloned()).collect()
+}
+
+/// The pages about what changed, and a line about it.
+fn tell_changes(
+    pack: &Pack,
+    earlier: &Earlier,
+    arguments: &PublishArguments,
+) -> Result<(ChangesPages, String), String> {
+    let pages = render_changes(pack, earlier, &way_to_families(arguments))
+        .map_err(|fault| fault.to_string())?;
+    let (new, changed, gone) = pages.counts;
+    let told = format!(
+        "Since {}: {new} new, {changed} changed, {gone} gone. Open {}.\n",
+        earlier.when,
+        arguments.to.join(CHANGES_PAGE).display()
+    );
+    Ok((pages, told))
 }
 
 pub(super) fn has_problems(findings: &[Finding]) -> bool {

@@ -9,7 +9,7 @@ use crate::pack::Pack;
 use crate::plan::Plans;
 use crate::progress::guard::check_no_results;
 use crate::publish::{LastTime, PublishFault, check_target, publish_again};
-use crate::render::{Order, render_teacher_folder};
+use crate::render::{Bundle, Order, render_teacher_folder};
 
 /// Looks whether the teachers’ folder may be written, before anything is rendered.
 ///
@@ -37,19 +37,26 @@ pub(super) fn check_teacher_folder(arguments: &PublishArguments) -> Result<(), S
 pub(super) fn publish_teacher_folder(
     pack: &Pack,
     plans: Vec<Arc<Plans>>,
+    mut more: Bundle,
     arguments: &PublishArguments,
     console: &Console,
 ) -> Result<(), String> {
     let Some(teachers) = &arguments.teachers else { return Ok(()) };
-    let way = way_between(teachers, &arguments.to);
+    let way = way_to_families(arguments);
     let last = LastTime::look_up(teachers);
     let order = Order { shelf: Some(&last), ..Order::default() };
-    let bundle =
+    let mut bundle =
         render_teacher_folder(pack, plans, &way, order).map_err(|fault| fault.to_string())?;
+    bundle.append(&mut more);
     publish_again(&bundle, teachers, &arguments.pack, &last).map_err(|fault| fault.to_string())?;
     let index = teachers.join("index.html");
     console.result(&format!("For teachers: open {}.\n", index.display()));
     Ok(())
+}
+
+/// The way from the teachers’ folder to the families’; nothing where there is none.
+pub(super) fn way_to_families(arguments: &PublishArguments) -> String {
+    arguments.teachers.as_ref().map(|from| way_between(from, &arguments.to)).unwrap_or_default()
 }
 
 /// The way from one folder to another, up and down, with a slash at its end.

@@ -67,7 +67,9 @@ impl PathData {
 
     fn step(&mut self, command: char, figures: &[i32]) {
         self.text.push(command);
-        figures.iter().for_each(|figure| self.number(*figure));
+        for figure in figures {
+            self.number(*figure);
+        }
     }
 
     /// A space only where two figures would run together.

@@ -2,6 +2,7 @@
 //! reference, the broken example pack and the tests are made from what those files say.
 
 mod allow;
+mod before;
 mod example;
 mod fit;
 mod licence;
@@ -11,6 +12,7 @@ pub mod rules;
 mod wording;
 
 pub use allow::{Allowed, Judged, can_be_allowed};
+pub use before::FoundBefore;
 pub use example::example_pack;
 pub use rule::{Check, Notes, Rule};
 
@@ -19,17 +21,47 @@ use std::sync::Arc;
 use rayon::prelude::*;
 
 use crate::finding::{Finding, sort_findings};
-use crate::pack::{Pack, Session};
+use crate::pack::{Pack, Session, Unit};
 use crate::place::Placed;
+use crate::plan::unit::plan_unit;
 use crate::plan::{Plans, plan_session};
 
 /// The plans of every session, and every finding of a pack: those met while reading, and those of every
 /// rule; sorted by place. What the pack allows is set aside.
-pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> (Vec<Arc<Plans>>, Judged) {
-    let of_sessions = pack.sessions.par_iter().map(|session| inspect_session(session, pack));
-    let (plans, of_sessions): (Vec<_>, Vec<_>) = of_sessions.unzip();
-    findings.extend(of_sessions.into_iter().flatten());
+pub fn inspect_pack(pack: &Pack, findings: Vec<Finding>) -> (Vec<Arc<Plans>>, Judged) {
+    let (plans, found) =
+        pack.sessions.par_iter().map(|session| inspect_session(session, pack)).unzip();
+    (plans, with_rules_of_packs(pack, findings, found))
+}
+
+/// The same; a session that was inspected before is not inspected again.
+pub fn inspect_pack_again(
+    pack: &Pack,
+    findings: Vec<Finding>,
+    before: &mut FoundBefore,
+) -> (Vec<Arc<Plans>>, Judged) {
+    let look = |session: &Session| {
+        let key = before::key_of(session, pack);
+        let known = before.sessions.get(&key).cloned();
+        (key, known.unwrap_or_else(|| inspect_session(session, pack)))
+    };
+    let looked: Vec<_> = pack.sessions.par_iter().map(look).collect();
+    let (plans, found) =
+        looked.iter().map(|(_, (plans, found))| (plans.clone(), found.clone())).unzip();
+    before.sessions = looked.into_iter().collect();
+    (plans, with_rules_of_packs(pack, findings, found))
+}
+
+fn with_rules_of_packs(
+    pack: &Pack,
+    mut findings: Vec<Finding>,
+    found: Vec<Vec<Finding>>,
+) -> Judged {
+    findings.extend(found.into_iter().flatten());
     inspect_texts(&pack.texts(), pack, &mut findings);
+    for unit in &pack.units {
+        inspect_unit(unit, pack, &mut findings);
+    }
     for rule in rules::ALL {
         if let Check::Pack(check) = rule.check {
             check(pack, &mut Notes::new(rule, &mut findings));
@@ -38,7 +70,7 @@ pub fn inspect_pack(pack: &Pack, mut findings: Vec<Finding>) -> (Vec<Arc<Plans>>
     sort_findings(&mut findings);
     let mut judged = allow::judge(pack, findings);
     sort_findings(&mut judged.findings);
-    (plans, judged)
+    judged
 }
 
 fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {
@@ -51,6 +83,16 @@ fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>)
     }
     inspect_texts(&session.texts(), pack, &mut findings);
     (plans, findings)
+}
+
+fn inspect_unit(unit: &Unit, pack: &Pack, findings: &mut Vec<Finding>) {
+    let plan = plan_unit(unit, pack);
+    for rule in rules::ALL {
+        if let Check::Unit(check) = rule.check {
+            check(unit, &plan, pack, &mut Notes::new(rule, findings));
+        }
+    }
+    inspect_texts(&unit.texts(), pack, findings);
 }
 
 fn inspect_texts(texts: &[Placed<&str>], pack: &Pack, findings: &mut Vec<Finding>) {

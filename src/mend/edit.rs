@@ -45,7 +45,7 @@ pub(super) fn value_end(text: &str, node: &Node) -> usize {
 
 /// The line of a byte, from 1.
 pub(super) fn line_of(text: &str, at: usize) -> usize {
-    text.as_bytes()[..at].iter().filter(|byte| **byte == b'\n').count() + 1
+    text[..at].matches('\n').count() + 1
 }
 
 /// Where the line of a byte begins.

@@ -19,7 +19,9 @@ fn look(text: &str, node: &Node, shape: Option<&Shape>, edits: &mut Vec<Edit>) {
     match (&node.value, shape) {
         (Value::List(entries), _) => {
             let inner = if let Some(Shape::List(inner)) = shape { Some(&**inner) } else { None };
-            entries.iter().for_each(|entry| look(text, entry, inner, edits));
+            for entry in entries {
+                look(text, entry, inner, edits);
+            }
             let ends = entries
                 .windows(2)
                 .map(|pair| (value_end(text, &pair[0]), pair[1].place.start as usize));

@@ -64,12 +64,11 @@ fn look(
     left_alone: &BTreeSet<String>,
 ) -> Option<Disorder> {
     match (&node.value, shape) {
-        (_, Shape::Maybe(inner)) => look(text, node, inner, path, left_alone),
         (Value::List(entries), Shape::List(inner)) => entries
             .iter()
             .enumerate()
             .find_map(|(at, entry)| look(text, entry, inner, format!("{path}/{at}"), left_alone)),
-        (_, Shape::List(inner)) => look(text, node, inner, path, left_alone),
+        (_, Shape::List(inner) | Shape::Maybe(inner)) => look(text, node, inner, path, left_alone),
         (Value::Fields(fields), Shape::Group(group) | Shape::Either(_, group)) => {
             let within = fields.iter().find_map(|field| {
                 let key = group.key(&field.key)?;

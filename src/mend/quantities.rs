@@ -16,11 +16,12 @@ pub(super) fn find_edits(text: &str, tree: &Node, shape: Option<&Shape>) -> Vec<
 
 fn look(text: &str, node: &Node, shape: &Shape, edits: &mut Vec<Edit>) {
     match (&node.value, shape) {
-        (_, Shape::Maybe(inner)) => look(text, node, inner, edits),
         (Value::List(entries), Shape::List(inner)) => {
-            entries.iter().for_each(|entry| look(text, entry, inner, edits));
+            for entry in entries {
+                look(text, entry, inner, edits);
+            }
         }
-        (_, Shape::List(inner)) => look(text, node, inner, edits),
+        (_, Shape::List(inner) | Shape::Maybe(inner)) => look(text, node, inner, edits),
         (Value::Fields(fields), Shape::Group(group) | Shape::Either(_, group)) => {
             for field in fields {
                 if let Some(key) = group.key(&field.key) {

@@ -12,7 +12,8 @@ const NO_DAY: &str = "2000-01-01";
 
 impl Pack {
     /// What all sessions share. What is made from it and one session changes only with these: it holds no
-    /// sessions, no pictures, no texts of files, no look and no day.
+    /// sessions, no pictures, no texts of
+    /// files, no look, no day, and nothing that is only for `inspect`.
     #[must_use]
     pub fn shared_alone(&self) -> Self {
         let mut shared = self.clone();
@@ -23,6 +24,7 @@ impl Pack {
         shared.look = BTreeMap::new();
         shared.paths = BTreeSet::new();
         shared.files = Files::default();
+        shared.allow = Vec::new();
         shared.today = Date::read_quantity(NO_DAY).unwrap_or(self.today);
         shared
     }

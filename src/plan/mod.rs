@@ -2,6 +2,7 @@
 //! typed values, and is shown both on pages and on paper.
 
 pub mod assign;
+mod coverage;
 mod effort;
 mod equipment;
 pub mod flight;
@@ -17,7 +18,9 @@ pub mod slot_fit;
 mod space;
 pub mod statistics;
 mod time;
+pub mod unit;
 
+pub use coverage::{CoveragePlan, OFTEN, StatementCoverage, plan_coverage};
 pub use effort::{ACTIVE_A_DAY, EffortPlan, Rhythm, Still, main_effort, plan_effort, usual_work};
 pub use equipment::{
     EquipmentPlan, GatherSet, HomeThings, ServedNeed, plan_equipment, plan_gather_set,
@@ -26,7 +29,7 @@ pub use flights::{FlightPlan, plan_flights};
 pub use gather::{GatherPlan, Gathered, plan_gathering};
 pub use measures::{MarkFault, MarksPlan, plan_marks};
 pub use other_slots::{Fitted, FittedSession, OtherSlot, offer_of, plan_other_slots};
-pub use session_reading::{SessionReading, plan_session_reading};
+pub use session_reading::{SessionReading, TextReading, plan_session_reading};
 pub use space::{
     Floor, Footprint, PartFloor, Placement, Point, SIDE_MARGIN, SharedFloor, SpacePlan, TapeStep,
     USUAL_SECTOR, Zone, ZoneKind, chord, convex_hull, fit_on_floor, plan_footprint,

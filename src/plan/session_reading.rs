@@ -1,9 +1,9 @@
 //! The reading plan of a session: how hard its running sentences are for the child who reads them.
 //! Titles and key points are no sentences and are left out of the scores.
 
-use super::reading::{ReadingReport, plan_reading};
+use super::reading::{CountedText, ReadingReport, count_text, sum_up};
 use crate::pack::{Session, children_texts, plain_paragraphs};
-use crate::place::Place;
+use crate::place::{Place, Placed};
 
 /// With fewer words than this in running sentences a score says nothing: our own choice.
 const FEWEST_WORDS: u32 = 100;
@@ -17,6 +17,8 @@ pub struct SessionReading {
     pub whole: ReadingReport,
     /// The text with the highest reading age, and where it stands.
     pub hardest: Option<(Place, ReadingReport)>,
+    /// Every text, titles and key points too.
+    pub texts: Vec<TextReading>,
 }
 
 impl SessionReading {
@@ -26,30 +28,43 @@ impl SessionReading {
     }
 }
 
+/// One text that a child reads, with each of its paragraphs counted once.
+#[derive(Clone, Debug)]
+pub struct TextReading {
+    pub place: Place,
+    pub paragraphs: Vec<String>,
+    counted: Vec<CountedText>,
+}
+
+impl TextReading {
+    /// How hard all of it is to read.
+    pub fn report(&self) -> ReadingReport {
+        sum_up(&self.counted)
+    }
+
+    /// The paragraphs that are sentences: they end with a stop.
+    fn running(&self) -> impl Iterator<Item = &CountedText> {
+        let is_sentence = |line: &str| {
+            line.trim_end_matches(['”', '’', '"', ')']).ends_with(['.', '!', '?', '…'])
+        };
+        let both = self.paragraphs.iter().zip(&self.counted);
+        both.filter(move |(line, _)| is_sentence(line)).map(|(_, counted)| counted)
+    }
+}
+
 /// Judges the texts that a child reads, as English.
 pub fn plan_session_reading(session: &Session) -> SessionReading {
-    let texts = running_texts(session);
-    let whole = plan_reading(&lines_of(texts.iter().flat_map(|(_, text)| text)));
-    let reports = texts.iter().map(|(place, lines)| (*place, plan_reading(&lines_of(lines))));
+    let texts: Vec<TextReading> = children_texts(session).iter().map(read_text).collect();
+    let whole = sum_up(texts.iter().flat_map(TextReading::running));
+    let reports = texts.iter().map(|text| (text.place, sum_up(text.running())));
     let judged = reports.filter(|(_, report)| report.counts.words >= FEWEST_OF_TEXT);
     let age = |report: &ReadingReport| report.reading_age.unwrap_or_default();
     let hardest = judged.max_by(|(_, one), (_, other)| age(one).total_cmp(&age(other)));
-    SessionReading { whole, hardest }
+    SessionReading { whole, hardest, texts }
 }
 
-/// The texts with their paragraphs that are sentences: they end with a stop.
-fn running_texts(session: &Session) -> Vec<(Place, Vec<String>)> {
-    let is_sentence =
-        |line: &String| line.trim_end_matches(['”', '’', '"', ')']).ends_with(['.', '!', '?', '…']);
-    children_texts(session)
-        .into_iter()
-        .map(|text| {
-            let lines = plain_paragraphs(&text).into_iter().filter(is_sentence).collect();
-            (text.place, lines)
-        })
-        .collect()
-}
-
-fn lines_of<'t>(lines: impl IntoIterator<Item = &'t String>) -> Vec<&'t str> {
-    lines.into_iter().map(String::as_str).collect()
+fn read_text(text: &Placed<&str>) -> TextReading {
+    let paragraphs = plain_paragraphs(text);
+    let counted = paragraphs.iter().map(|paragraph| count_text(paragraph)).collect();
+    TextReading { place: text.place, paragraphs, counted }
 }

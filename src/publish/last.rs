@@ -78,9 +78,10 @@ impl LastTime {
             let key = Key::of(bytes);
             let is_as_it_was = sound.contains(path)
                 && self.files.get(path).is_some_and(|(_, recorded)| *recorded == key);
-            match is_as_it_was {
-                true => workshop.take_over(path, &self.folder.join(path), bytes)?,
-                false => workshop.put(path, bytes)?,
+            if is_as_it_was {
+                workshop.take_over(path, &self.folder.join(path), bytes)?;
+            } else {
+                workshop.put(path, bytes)?;
             }
             Ok((path.clone(), (bytes.len() as u64, key)))
         };
@@ -240,7 +241,7 @@ mod tests {
         let program = Key::of(b"program");
         let text = write_record(program, &record());
         let seal = |body: &str| format!("{body}{}\n", Key::of(body.as_bytes()));
-        let body = &text[..text.trim_end().rfind('\n').unwrap() + 1];
+        let body = &text[..=text.trim_end().rfind('\n').unwrap()];
         assert_eq!(seal(body), text);
         for at in (0..text.len() - 1).filter(|at| text.is_char_boundary(*at)) {
             assert_eq!(read_record_text(&text[..at], program), None, "cut at {at}");

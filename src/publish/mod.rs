@@ -169,8 +169,9 @@ pub fn publish_again(
 ) -> Result<(), PublishFault> {
     let workshop = Workshop::begin(target, pack)?;
     let published = last.put_all(bundle, &workshop)?;
-    workshop.finish()?;
-    last.leave_record(published);
+    let old = workshop.swap()?;
+    // The old pack is cleared away while the record is written.
+    rayon::join(|| drop(old), || last.leave_record(published));
     Ok(())
 }
 
@@ -271,6 +272,11 @@ impl Workshop {
     /// # Errors
     /// Where the disk refuses; the target is then as it was.
     pub fn finish(self) -> Result<(), PublishFault> {
+        self.swap().map(drop)
+    }
+
+    /// The same; the old pack lies in the folder that is given back, and goes with it.
+    fn swap(self) -> Result<tempfile::TempDir, PublishFault> {
         let listed = self.listed.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
         let list: String = listed.iter().map(|path| format!("{path}\n")).collect();
         let to = self.fresh.join(LIST);
@@ -281,13 +287,17 @@ impl Workshop {
     }
 }
 
-fn swap_in(fresh: &Path, target: PathBuf, room: tempfile::TempDir) -> Result<(), PublishFault> {
+fn swap_in(
+    fresh: &Path,
+    target: PathBuf,
+    room: tempfile::TempDir,
+) -> Result<tempfile::TempDir, PublishFault> {
     let last = room.path().join("old");
     let had_last = target.exists();
     if had_last {
         fs::rename(&target, &last).map_err(refused(&target))?;
     }
-    let Err(why) = fs::rename(fresh, &target) else { return Ok(()) };
+    let Err(why) = fs::rename(fresh, &target) else { return Ok(room) };
     if had_last && fs::rename(&last, &target).is_err() {
         // Even the way back is barred: the last good pack stays in the workshop, and where is said.
         let kept = room.keep().join("old");

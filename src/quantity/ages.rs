@@ -51,18 +51,15 @@ impl Quantity for Ages {
     fn form() -> Form {
         let year = "\\+?0*(?:[3-9]|1[0-9])";
         let pattern = format!("^\\s*{year}\\s*(?:[-–]\\s*{year}\\s*)?$");
-        let tidy = |text: &str| tidy_with::<Self>(text, tidy_ages);
+        let tidy = |text: &str| tidy_with::<Self>(text, |text| Some(tidy_ages(text)));
         let bare = Some((3, 19));
         Form { asked: Self::ASKED, pattern, examples: &["8-11", "9"], bare, tidy }
     }
 }
 
 /// “8 – 11” → “8-11”.
-fn tidy_ages(text: &str) -> Option<String> {
-    match text.split_once(['-', '–']) {
-        Some((low, high)) => Some(format!("{}-{}", low.trim(), high.trim())),
-        None => Some(text.to_owned()),
-    }
+fn tidy_ages(text: &str) -> String {
+    text.split(['-', '–']).map(str::trim).collect::<Vec<_>>().join("-")
 }
 
 impl fmt::Display for Ages {

@@ -3,6 +3,7 @@
 //! Nothing is decided here but what each file *says*. Slips are collected, not thrown: the documents
 //! of the files that can be read travel on beside the findings of those that can't.
 
+mod before;
 mod neighbours;
 mod part_time;
 mod shelf;
@@ -17,12 +18,14 @@ pub(crate) mod yaml;
 
 pub mod allowance_file;
 pub mod compendium;
+pub mod figure_file;
 pub mod pack_files;
 pub mod part_file;
 pub mod print_choices;
 pub mod session_file;
 pub mod shared_file;
 pub mod translation;
+pub mod unit_file;
 pub mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -30,6 +33,7 @@ use std::sync::Arc;
 
 use rayon::prelude::*;
 
+pub use before::ReadBefore;
 pub use desk::nearest;
 pub use neighbours::BorrowedDoc;
 pub use part_time::PartTime;
@@ -40,6 +44,7 @@ use crate::place::{FileId, Files, Place};
 use crate::quantity::Date;
 use crate::source::{Entry, EntryKind, Source};
 use desk::{Desk, FromNode};
+use figure_file::PosesDoc;
 use neighbours::{borrow, is_borrowing, open_neighbours};
 use node::Node;
 use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
@@ -49,6 +54,7 @@ use shelf::Shelf;
 use translation::{
     TranslatedDoc, TranslatedPack, read_pack_translation, read_translation, translation_of,
 };
+use unit_file::UnitDoc;
 
 /// A document and the file it stands in.
 #[derive(Clone, Debug)]
@@ -67,12 +73,16 @@ pub struct Documents {
     pub pack: Option<Written<PackDoc>>,
     pub equipment: Option<Written<EquipmentDoc>>,
     pub curriculum: Option<Written<CurriculumDoc>>,
+    /// The pack’s own poses.
+    pub poses: Option<Written<PosesDoc>>,
     /// What is said once and used by name.
     pub shared: Option<Written<SharedDoc>>,
     /// The sessions that came from a neighbour’s pack.
     pub borrowed: BTreeMap<FileId, BorrowedDoc>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
+    /// In the order of their paths.
+    pub units: Vec<Written<UnitDoc>>,
     /// Sessions in other languages, in the order of their paths.
     pub translations: Vec<TranslatedDoc>,
     /// What pack.yaml says, in other languages.
@@ -99,6 +109,35 @@ pub enum Selection {
     Only(BTreeSet<String>),
 }
 
+impl Selection {
+    /// Whether a file is among those that were named, not only read with them.
+    pub fn names(&self, path: &str) -> bool {
+        match self {
+            Self::All => true,
+            Self::Only(paths) => stands_in(path, paths),
+        }
+    }
+
+    /// Whether a unit is asked for: all sessions are then read, since it is judged by them.
+    fn has_units(&self) -> bool {
+        let is_of_units = |path: &String| path == "units" || is_unit(path);
+        matches!(self, Self::Only(paths) if paths.iter().any(is_of_units))
+    }
+
+    /// Whether what was found in the file at a path is to be told.
+    pub fn asks_for(&self, path: &str) -> bool {
+        match self {
+            Self::Only(paths) if self.has_units() => is_shared(path) || stands_in(path, paths),
+            _ => true,
+        }
+    }
+}
+
+/// Whether a file is a unit of work.
+fn is_unit(path: &str) -> bool {
+    path.starts_with("units/")
+}
+
 /// Fonts of the large scripts are the largest files of a look.
 const LARGEST_LOOK: u64 = 16 * 1024 * 1024;
 
@@ -110,6 +149,18 @@ const LARGEST_PICTURE: u64 = 2 * 1024 * 1024;
 /// # Errors
 /// A sentence for the teacher, where the pack can't be looked into at all.
 pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents, String> {
+    read_pack_again(source, selection, None)
+}
+
+/// The same; a file that was read before with the same text is not read again.
+///
+/// # Errors
+/// A sentence for the teacher, where the pack can't be looked into at all.
+pub fn read_pack_again(
+    source: &dyn Source,
+    selection: &Selection,
+    before: Option<&mut ReadBefore>,
+) -> Result<Documents, String> {
     let entries = source.entries()?;
     let mut documents = Documents {
         name: source.name(),
@@ -118,9 +169,11 @@ pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents
         pack: None,
         equipment: None,
         curriculum: None,
+        poses: None,
         shared: None,
         borrowed: BTreeMap::new(),
         sessions: Vec::new(),
+        units: Vec::new(),
         translations: Vec::new(),
         pack_translations: Vec::new(),
         translation_slips: Vec::new(),
@@ -130,7 +183,7 @@ pub fn read_pack(source: &dyn Source, selection: &Selection) -> Result<Documents
         findings: Vec::new(),
         is_whole: matches!(selection, Selection::All),
     };
-    read_yaml_files(source, &entries, selection, &mut documents);
+    read_yaml_files(source, &entries, (selection, before), &mut documents);
     read_pictures(source, &entries, &mut documents);
     read_look(source, &entries, &mut documents);
     Ok(documents)
@@ -147,14 +200,17 @@ fn stands_in(path: &str, asked: &BTreeSet<String>) -> bool {
 }
 
 fn is_shared(path: &str) -> bool {
-    matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "shared.yaml")
+    matches!(
+        path,
+        "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "shared.yaml" | "poses.yaml"
+    )
 }
 
 /// The right name of a shared file that stands under a near one: pack.yml, games/equipment.yaml.
 fn misnamed(path: &str) -> Option<&'static str> {
     let name = path.rsplit('/').next()?.to_lowercase();
     let stem = name.rsplit_once('.').map_or(name.as_str(), |(stem, _)| stem);
-    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml"];
+    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml", "poses.yaml"];
     right.into_iter().find(|right| right.strip_suffix(".yaml") == Some(stem) && *right != path)
 }
 
@@ -164,12 +220,15 @@ fn is_set_aside(path: &str) -> bool {
 }
 
 /// What one file came to, before it is put in its place.
+#[derive(Clone, Debug)]
 enum Outcome {
     Pack(Option<Box<PackDoc>>),
     Equipment(Option<EquipmentDoc>),
     Curriculum(Option<CurriculumDoc>),
+    Poses(Option<PosesDoc>),
     Shared(Option<SharedDoc>),
     Session(Option<Box<SessionDoc>>),
+    Unit(Option<Box<UnitDoc>>),
     /// It is laid over a neighbour’s session when those are open.
     Borrowing(Box<Node>),
     /// It is laid over its original when that has been read.
@@ -180,12 +239,15 @@ enum Outcome {
 fn read_yaml_files(
     source: &dyn Source,
     entries: &[Entry],
-    selection: &Selection,
+    (selection, before): (&Selection, Option<&mut ReadBefore>),
     documents: &mut Documents,
 ) {
     let is_asked = |path: &str| match selection {
         Selection::All => true,
-        Selection::Only(paths) => is_shared(path) || stands_in(path, paths),
+        // A unit is judged by its sessions, which may be anywhere.
+        Selection::Only(paths) => {
+            is_shared(path) || selection.has_units() || stands_in(path, paths)
+        }
     };
     let wanted: Vec<(FileId, &Entry)> = entries
         .iter()
@@ -203,8 +265,16 @@ fn read_yaml_files(
     // Files are read side by side; `collect` keeps them in the order of their paths.
     let read: Vec<_> = wanted
         .par_iter()
-        .map(|(file, entry)| (*file, entry, read_one(source, *file, entry, (documents, &shelf))))
+        .map(|(file, entry)| {
+            let read = read_one(source, *file, entry, (documents, &shelf), before.as_deref());
+            (*file, entry, read)
+        })
         .collect();
+    if let Some(before) = before {
+        for (file, entry, read) in &read {
+            before.note(*file, read, originals.contains(&entry.path));
+        }
+    }
     for (file, entry, (text, outcome, findings, tree)) in read {
         if originals.contains(&entry.path)
             && let Some(tree) = tree
@@ -217,11 +287,13 @@ fn read_yaml_files(
             Outcome::Pack(doc) => documents.pack = doc.map(|doc| Written { file, doc: *doc }),
             Outcome::Equipment(doc) => documents.equipment = doc.map(|doc| Written { file, doc }),
             Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
+            Outcome::Poses(doc) => documents.poses = doc.map(|doc| Written { file, doc }),
             Outcome::Shared(doc) => documents.shared = doc.map(|doc| Written { file, doc }),
             Outcome::Borrowing(tree) => borrowing.push((file, entry.path.clone(), tree)),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
             Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
-            Outcome::Session(None) | Outcome::Nothing => {}
+            Outcome::Unit(Some(doc)) => documents.units.push(Written { file, doc: *doc }),
+            Outcome::Session(None) | Outcome::Unit(None) | Outcome::Nothing => {}
         }
     }
     for (path, tree) in read_borrowed(source, borrowing, documents) {
@@ -289,7 +361,7 @@ fn lay_translations(
 
 /// The original of a translation, where it is in the pack.
 fn original_of(path: &str, paths: &BTreeSet<String>) -> Option<String> {
-    let (original, _) = translation_of(path)?;
+    let (original, _) = translation_of(path).filter(|_| !is_unit(path))?;
     paths.contains(&original).then_some(original)
 }
 
@@ -301,11 +373,15 @@ fn read_one(
     file: FileId,
     entry: &Entry,
     (documents, shelf): (&Documents, &Shelf),
+    before: Option<&ReadBefore>,
 ) -> ReadFile {
     let text = match text_of(source, file, entry) {
         Ok(text) => text,
         Err(unread) => return (unread.shown, Outcome::Nothing, vec![*unread.finding], None),
     };
+    if let Some(known) = before.and_then(|before| before.find(file, &text)) {
+        return known;
+    }
     let mut tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
         Err(fault) => return (text, Outcome::Nothing, vec![*fault], None),
@@ -325,13 +401,19 @@ fn read_one(
         "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
         "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
+        "poses.yaml" => Outcome::Poses(PosesDoc::from_node(&tree, &mut desk)),
         "shared.yaml" => {
             let doc = SharedDoc::from_node(&tree, &mut desk);
-            doc.iter().for_each(|doc| note_twice(doc, &mut desk.findings));
+            if let Some(doc) = &doc {
+                note_twice(doc, &mut desk.findings);
+            }
             Outcome::Shared(doc)
         }
+        path if is_unit(path) => Outcome::Unit(UnitDoc::from_node(&tree, &mut desk).map(Box::new)),
         _ => {
-            shelf.fill(&mut tree, &mut desk.findings);
+            if !shelf.fill(&mut tree, &mut desk.findings) {
+                return (text, Outcome::Nothing, desk.findings, None);
+            }
             if is_borrowing(&tree) {
                 return (text, Outcome::Borrowing(Box::new(tree)), desk.findings, None);
             }

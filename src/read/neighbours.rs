@@ -18,6 +18,9 @@ use crate::source::{EntryKind, Source};
 /// More than a department draws on.
 const MOST: usize = 20;
 
+/// Keys that each department says for itself; they are taken from no lender and change nothing in the session.
+const OWN: [&str; 4] = ["borrows", "curriculum", "standing", "allow"];
+
 /// Keys whose value is the lender’s.
 const RIGHTS: [&str; 2] = ["licence", "credit"];
 
@@ -161,14 +164,14 @@ pub(super) fn borrow(
         ));
         return None;
     };
-    neighbour.shelf.fill(&mut tree, findings);
+    if !neighbour.shelf.fill(&mut tree, findings) {
+        return None;
+    }
     let (Value::Fields(lent), Value::Fields(over)) = (tree.value, &own.value) else { return None };
     let over: Vec<Field> =
         over.iter().filter(|field| !is_right(field, findings)).cloned().collect();
-    let changed = over
-        .iter()
-        .map(|field| field.key.clone())
-        .filter(|key| key != "borrows" && key != "standing" && key != "allow");
+    let is_change = |key: &String| !OWN.contains(&key.as_str());
+    let changed = over.iter().map(|field| field.key.clone()).filter(is_change);
     let borrowed = BorrowedDoc {
         lender: lender.to_owned(),
         pack: neighbour.said("title").unwrap_or_else(|| lender.to_owned()),
@@ -176,11 +179,8 @@ pub(super) fn borrow(
         place,
         equipment: neighbour.equipment.clone(),
     };
-    // The lender’s standing and allowances say nothing of this department’s own look.
-    let lent: Vec<Field> = lent
-        .into_iter()
-        .filter(|f| !matches!(f.key.as_str(), "standing" | "allow" | "curriculum"))
-        .collect();
+    let is_lent = |field: &Field| !OWN.contains(&field.key.as_str());
+    let lent: Vec<Field> = lent.into_iter().filter(is_lent).collect();
     let whole = lay_over(with_rights(lent, neighbour, place), &over);
     Some((Node { place: own.place, value: Value::Fields(whole) }, borrowed))
 }

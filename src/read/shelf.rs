@@ -69,39 +69,42 @@ impl Shelf {
         shelf
     }
 
-    /// A session’s tree with everything shared in its place.
-    pub(super) fn fill(&self, tree: &mut Node, findings: &mut Vec<Finding>) {
-        let Value::Fields(fields) = &mut tree.value else { return };
+    /// Puts everything shared in its place in a session’s tree. Gives whether the session can be read: with a part or
+    /// space missing, everything else that is said of it would be noise.
+    pub(super) fn fill(&self, tree: &mut Node, findings: &mut Vec<Finding>) -> bool {
+        let Value::Fields(fields) = &mut tree.value else { return true };
+        let mut is_whole = true;
         for field in fields {
             match field.key.as_str() {
                 "warm_up" | "technique" | "challenge" | "stretch" | "cool_down" => {
-                    each(&mut field.node, |part| self.fill_part(part, findings));
+                    each(&mut field.node, |part| is_whole &= self.fill_part(part, findings));
                 }
-                "space" => self.fill_group(&mut field.node, Section::Spaces, findings),
+                "space" => is_whole &= self.fill_group(&mut field.node, Section::Spaces, findings),
                 "safety" => self.fill_texts(&mut field.node, Section::Cautions, findings),
                 _ => {}
             }
         }
+        is_whole
     }
 
-    fn fill_part(&self, part: &mut Node, findings: &mut Vec<Finding>) {
-        self.fill_group(part, Section::Parts, findings);
-        let Value::Fields(fields) = &mut part.value else { return };
+    fn fill_part(&self, part: &mut Node, findings: &mut Vec<Finding>) -> bool {
+        let is_whole = self.fill_group(part, Section::Parts, findings);
+        let Value::Fields(fields) = &mut part.value else { return is_whole };
         for field in fields.iter_mut().filter(|field| field.key == "key_points") {
             self.fill_texts(&mut field.node, Section::KeyPoints, findings);
         }
+        is_whole
     }
 
-    /// Lays the keys of a group over those of the shared one that it uses.
-    fn fill_group(&self, group: &mut Node, section: Section, findings: &mut Vec<Finding>) {
-        let Some((name, place)) = used_by(group) else { return };
-        let shared = self.find(section, &name, place, findings);
-        let Value::Fields(own) = &mut group.value else { return };
-        let shared = match shared.map(|node| node.value) {
-            Some(Value::Fields(shared)) => shared,
-            _ => stand_in(section, &name, place),
+    /// Lays the keys of a group over those of the shared one that it uses; gives whether that is there.
+    fn fill_group(&self, group: &mut Node, section: Section, findings: &mut Vec<Finding>) -> bool {
+        let Some((name, place)) = used_by(group) else { return true };
+        let shared = self.find(section, &name, place, findings).map(|node| node.value);
+        let (Some(Value::Fields(shared)), Value::Fields(own)) = (shared, &mut group.value) else {
+            return false;
         };
         *own = lay_over(shared, own);
+        true
     }
 
     /// Puts the shared texts in place of the entries that use them.
@@ -193,17 +196,6 @@ fn story_of(entry: &Node, name: &str) -> String {
         Some(now) => format!("“{name}” was renamed{on}: use “{now}” now.{why}"),
         None => format!("“{name}” was taken out{on}. Use another, or write it out here.{why}"),
     }
-}
-
-/// What keeps a part or space whole whose name led nowhere, so that nothing more is said of it.
-fn stand_in(section: Section, name: &str, place: Place) -> Vec<Field> {
-    let (keys, text): (&[&str], &str) = match section {
-        Section::Spaces => (&["length", "width"], "1 m"),
-        _ => (&["title", "how"], name),
-    };
-    let node = Node { place, value: Value::Scalar(text.to_owned()) };
-    let stand = |key: &&str| Field { key: (*key).into(), key_place: place, node: node.clone() };
-    keys.iter().map(stand).collect()
 }
 
 /// The keys of both groups; those of the second count.

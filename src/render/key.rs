@@ -17,18 +17,33 @@ impl Key {
 
     /// Reads one that was written; `None` where it is none.
     pub fn read(text: &str) -> Option<Self> {
-        let pairs = text.as_bytes().chunks(2).map(|pair| {
-            let pair = std::str::from_utf8(pair).ok().filter(|pair| !pair.starts_with('+'))?;
-            u8::from_str_radix(pair, 16).ok()
-        });
-        let bytes: Option<Vec<u8>> = pairs.collect();
-        bytes.filter(|_| text.len() == 64)?.try_into().ok().map(Self)
+        let figures: &[u8; 64] = text.as_bytes().try_into().ok()?;
+        let mut bytes = [0; 32];
+        for (byte, pair) in bytes.iter_mut().zip(figures.chunks_exact(2)) {
+            *byte = value_of(pair[0])? << 4 | value_of(pair[1])?;
+        }
+        Some(Self(bytes))
+    }
+}
+
+const FIGURES: &[u8; 16] = b"0123456789abcdef";
+
+fn value_of(figure: u8) -> Option<u8> {
+    match figure {
+        b'0'..=b'9' => Some(figure - b'0'),
+        b'a'..=b'f' => Some(figure - b'a' + 10),
+        _ => None,
     }
 }
 
 impl fmt::Display for Key {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.0.iter().try_for_each(|byte| write!(f, "{byte:02x}"))
+        let mut figures = [0; 64];
+        for (pair, byte) in figures.chunks_exact_mut(2).zip(self.0) {
+            pair[0] = FIGURES[usize::from(byte >> 4)];
+            pair[1] = FIGURES[usize::from(byte & 15)];
+        }
+        f.write_str(std::str::from_utf8(&figures).unwrap_or_default())
     }
 }
 

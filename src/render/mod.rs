@@ -2,8 +2,10 @@
 //! printed sheets are two renderers over the same plans; neither touches the disk.
 
 pub mod borrowed_phrases;
+mod changes;
 pub mod class_pages;
 pub mod equipment_phrases;
+pub mod figure_phrases;
 pub mod fit_phrases;
 pub mod flight_phrases;
 mod home_pack;
@@ -12,6 +14,7 @@ mod ink_report;
 pub mod key;
 pub mod no_printer;
 mod order;
+mod parcels;
 pub mod phrases;
 pub mod plan_phrases;
 pub mod print;
@@ -20,6 +23,7 @@ pub mod quantities;
 mod sheet;
 pub mod shelf;
 pub mod site;
+pub mod unit;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -27,12 +31,18 @@ use std::sync::{Arc, OnceLock};
 
 use rayon::prelude::*;
 
+use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::{Pack, SessionId};
+use crate::plan::unit::{UnitPlan, plan_unit};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
+pub use changes::{
+    CHANGES_PAGE, ChangesPages, Earlier, latest_date, outline_languages, render_changes,
+};
 use house::House;
 pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
 pub use order::Order;
+pub use parcels::{render_cartridge, render_epub};
 pub use sheet::Sheet;
 
 /// Every file to publish, by its path below the target folder.
@@ -59,6 +69,7 @@ pub struct Publication<'p> {
 pub struct Gathered {
     gathering: OnceLock<GatherPlan>,
     gather_set: OnceLock<GatherSet>,
+    units: OnceLock<Vec<UnitPlan>>,
 }
 
 impl fmt::Debug for Publication<'_> {
@@ -110,6 +121,12 @@ impl<'p> Publication<'p> {
         self.gathered.gather_set.get_or_init(|| plan_gather_set(self.pack))
     }
 
+    /// The plan of each unit, in the order of `pack.units`.
+    pub fn units(&self) -> &[UnitPlan] {
+        let plan = || self.pack.units.iter().map(|unit| plan_unit(unit, self.pack)).collect();
+        self.gathered.units.get_or_init(plan)
+    }
+
     /// Whether a file is wanted, by its path below the folder of this language.
     pub fn wants(&self, path: &str) -> bool {
         self.order.wants(&format!("{}{path}", self.editions[self.edition].folder))
@@ -144,6 +161,9 @@ impl fmt::Display for RenderFault {
 
 /// The path of the sheet with what to gather once for the whole pack.
 pub const GATHER_SHEET: &str = "print/gather.pdf";
+
+/// The teachers’ sheet of every pose.
+pub const POSES_SHEET: &str = "poses.pdf";
 
 /// The path of a session's page below the published folder.
 pub fn page_path(session: &SessionId) -> String {
@@ -267,5 +287,9 @@ fn render_edition(
     let (mut sheets, ink) = print::render_sheets(&publication)?;
     bundle.append(&mut sheets);
     bundle.append(&mut no_printer::render_texts(&publication));
+    if publication.wants(RECORD) {
+        let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
+        bundle.insert(RECORD.to_owned(), write_record(&outline, true));
+    }
     Ok(Rendering { bundle, ink })
 }

@@ -1,5 +1,6 @@
 //! The printed sheets of a session: which there are, what they are called and where they stand.
 
+use crate::edition::Sheets;
 use crate::pack::{Printing, SessionId};
 use crate::read::print_choices::{RecordKind, Sides};
 use crate::words::{Filling, Words};
@@ -57,6 +58,18 @@ impl Sheet {
     /// The path of a session's sheet below the published folder.
     pub fn path(self, session: &SessionId) -> String {
         format!("print/{session}/{}.pdf", self.name())
+    }
+
+    /// The kind of sheet whose edition mark it carries: large cards, booklet and poster say what cards say.
+    pub const fn of_edition(self) -> Sheets {
+        match self {
+            Self::Cards | Self::LargePrint | Self::ClassSet | Self::Booklet | Self::Poster => {
+                Sheets::CARDS
+            }
+            Self::HomeGuide => Sheets::GUIDE,
+            Self::Record | Self::ClassRecord | Self::WeekRecord => Sheets::RECORD,
+            Self::Review => Sheets::REVIEW,
+        }
     }
 
     /// The key of its name in the catalogue of words.

@@ -10,6 +10,7 @@ use crate::read::session_file::SessionDoc;
 use crate::read::shape::Group;
 use crate::read::shared_file::SharedDoc;
 use crate::read::translation::translation_of;
+use crate::read::unit_file::UnitDoc;
 
 /// One kind of file.
 #[derive(Debug)]
@@ -53,6 +54,7 @@ pub const KINDS: &[FileKind] = &[
     FileKind::of("equipment", &["equipment.yaml"], &EquipmentDoc::GROUP),
     FileKind::of("curriculum", &["curriculum.yaml"], &CurriculumDoc::GROUP),
     FileKind::of("shared", &["shared.yaml"], &SharedDoc::GROUP),
+    FileKind::of("unit", &["units/*.yaml"], &UnitDoc::GROUP),
     FileKind::of("home", &["home.yaml"], &HomeDoc::GROUP),
     FileKind::translating("translation", &["*/*.fr.yaml"], &SessionDoc::GROUP),
     FileKind::translating("pack-translation", &["pack.fr.yaml"], &PackDoc::GROUP),

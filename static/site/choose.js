@@ -18,6 +18,7 @@
   const given = () => answers.filter((answer) => answer.checked);
   const fitting = (asked) => entries.filter((entry) => entry.isFound && asked.every((answer) => allows(entry, answer)));
   const labelOf = (answer) => answer.nextElementSibling;
+  const named = (answer) => `${answer.closest("fieldset").querySelector("legend").firstChild.textContent.trim()} ${labelOf(answer).textContent}`;
 
   function count(asked) {
     for (const answer of answers) {
@@ -36,8 +37,8 @@
     for (const [answer, number] of ways.filter(([, number]) => number).sort((a, b) => b[1] - a[1]).slice(0, 4)) {
       const button = document.createElement("button");
       button.type = "button";
-      button.textContent = relax.dataset.says.replace("{answer}", labelOf(answer).textContent).replace("{count}", number);
-      button.addEventListener("click", () => { undo(answer); change(); find.closest("form").scrollIntoView({ block: "nearest" }); });
+      button.textContent = relax.dataset.says.replace("{answer}", named(answer)).replace("{count}", number);
+      button.addEventListener("click", () => { undo(answer); change(); find.focus({ preventScroll: true }); });
       relax.append(button);
     }
   }

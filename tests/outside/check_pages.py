@@ -1,12 +1,13 @@
 """Every page is sound HTML, and everything it links to lies in the folder."""
 
 import json
+import re
 import subprocess
 import urllib.parse
 
 import html5lib
 
-from program import DEMO, NODE_MODULES, published
+from program import DEMO, NODE_MODULES, published, teachers_of
 
 AGAINST = "the Nu HTML Checker (npm vnu-jar) and the folder itself"
 
@@ -61,9 +62,12 @@ def check_address(tally, page, ids, name, attribute, address):
 
 
 def check(tally):
-    folder = published(DEMO)
-    pages = sorted(folder.rglob("*.html"))
-    styles = sorted(folder.rglob("*.css"))
+    families = published(DEMO)
+    teachers, folder = teachers_of(families), families.parent
+    pages = [*sorted(families.rglob("*.html")), *sorted(teachers.rglob("*.html"))]
+    styles = sorted(families.rglob("*.css"))
+    told = [page.name for page in families.rglob("*.html") if "for-teachers" in page.read_text() or "teachers" in page.read_text()]
+    tally.same("no page of a family names the teachers’ folder", told, [])
     messages = nu_errors([*pages, *styles])
     errors = [message for message in messages if message["type"] != "info"]
     for file in [*pages, *styles]:
@@ -81,6 +85,10 @@ def check(tally):
                     if (m.get("http-equiv") or "").lower() == "content-security-policy"]
         tally.holds(f"{page.name} has a policy that starts from nothing",
                     any("default-src 'none'" in policy for policy in policies), str(policies))
+        tally.holds(f"{page.name} allows only itself", not re.search(r"unsafe|\*|https?:|data:|blob:", " ".join(policies)), str(policies))
+        inside = [e for e in tree.iter("script") if not e.get("src") and e.get("type") != "application/ld+json"]
+        handlers = [name for e in tree.iter() for name in e.attrib if str(name).startswith("on") or name == "style"]
+        tally.same(f"{page.name} has no script, handler or style inside", (len(inside), handlers), (0, []))
         for name, attribute, address in addresses(tree):
             check_address(tally, page, ids, name, attribute, address)
     for style in styles:

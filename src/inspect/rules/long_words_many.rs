@@ -1,10 +1,8 @@
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
-use crate::inspect::wording::is_english;
-use crate::pack::{Pack, Session, children_texts, plain_paragraphs};
-use crate::place::Placed;
-use crate::plan::Plans;
-use crate::plan::reading::{LongWord, plan_reading};
+use crate::pack::{Pack, Session};
+use crate::plan::reading::LongWord;
+use crate::plan::{Plans, TextReading};
 
 pub const RULE: Rule = Rule {
     code: "long-words-many",
@@ -43,17 +41,14 @@ const FEWEST_WORDS: u32 = 20;
 /// How many of them are named.
 const NAMED: usize = 5;
 
-fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
-    if is_english(pack) {
-        for text in children_texts(session) {
-            check_text(&text, pack, notes);
-        }
+fn check(_: &Session, plans: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
+    for text in plans.reading.iter().flat_map(|reading| &reading.texts) {
+        check_text(text, pack, notes);
     }
 }
 
-fn check_text(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
-    let paragraphs = plain_paragraphs(text);
-    let report = plan_reading(&paragraphs.iter().map(String::as_str).collect::<Vec<_>>());
+fn check_text(text: &TextReading, pack: &Pack, notes: &mut Notes<'_>) {
+    let report = text.report();
     let (long, words) = (report.long_word_count(), report.counts.words);
     if words < FEWEST_WORDS || long * 100 <= MOST * words {
         return;

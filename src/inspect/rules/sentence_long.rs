@@ -1,10 +1,7 @@
 use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
-use crate::inspect::wording::is_english;
-use crate::pack::{Pack, Session, children_texts, plain_paragraphs};
-use crate::place::Placed;
-use crate::plan::Plans;
-use crate::plan::reading::plan_reading;
+use crate::pack::{Pack, Session};
+use crate::plan::{Plans, TextReading};
 
 pub const RULE: Rule = Rule {
     code: "sentence-long",
@@ -41,24 +38,22 @@ const MOST: u32 = 25;
 /// How many words of it are named.
 const FIRST_WORDS: usize = 4;
 
-fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
-    if is_english(pack) {
-        // A title is no sentence, and has a rule of its own.
-        for text in children_texts(session).iter().filter(|text| !is_title(text, session)) {
-            check_text(text, pack, notes);
-        }
+fn check(session: &Session, plans: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
+    let texts = plans.reading.iter().flat_map(|reading| &reading.texts);
+    // A title is no sentence, and has a rule of its own.
+    for text in texts.filter(|text| !is_title(text, session)) {
+        check_text(text, pack, notes);
     }
 }
 
-fn is_title(text: &Placed<&str>, session: &Session) -> bool {
+fn is_title(text: &TextReading, session: &Session) -> bool {
     let mut titles = session.parts.iter().map(|part| part.title.place);
     text.place == session.title.place || titles.any(|place| place == text.place)
 }
 
-fn check_text(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
-    let paragraphs = plain_paragraphs(text);
-    let texts: Vec<&str> = paragraphs.iter().map(String::as_str).collect();
-    for sentence in plan_reading(&texts).long_sentences.iter().filter(|s| s.words > MOST) {
+fn check_text(text: &TextReading, pack: &Pack, notes: &mut Notes<'_>) {
+    let texts = &text.paragraphs;
+    for sentence in text.report().long_sentences.iter().filter(|s| s.words > MOST) {
         let opening: Vec<&str> =
             texts[sentence.text][sentence.range.clone()].split(' ').take(FIRST_WORDS).collect();
         let opening = opening.join(" ");

@@ -3,8 +3,6 @@
 use std::collections::BTreeMap;
 use std::ops::Range;
 
-use super::words::Word;
-
 /// A word of so many syllables is long (`McLaughlin` 1969).
 pub(super) const LONG_WORD: u32 = 3;
 
@@ -42,18 +40,14 @@ pub(super) struct LongWords {
 }
 
 impl LongWords {
-    /// Adds a word of the text with index `text`; figures and units are passed over.
-    pub(super) fn add(&mut self, word: Word<'_>, text: usize, syllables: u32) {
-        if !is_spelt_out(word.text) {
-            return;
-        }
-        let key = word.text.to_lowercase();
-        if let Some(known) = self.by_word.get(&key) {
+    /// Adds a word in lower case, with the index of its text and where it begins there.
+    pub(super) fn add(&mut self, word: &str, (text, start): (usize, usize), syllables: u32) {
+        if let Some(known) = self.by_word.get(word) {
             self.words[*known].count += 1;
             return;
         }
-        self.by_word.insert(key.clone(), self.words.len());
-        self.words.push(LongWord { word: key, syllables, count: 1, text, start: word.start });
+        self.by_word.insert(word.to_owned(), self.words.len());
+        self.words.push(LongWord { word: word.to_owned(), syllables, count: 1, text, start });
     }
 
     pub(super) fn listed(self) -> Vec<LongWord> {
@@ -62,6 +56,6 @@ impl LongWords {
 }
 
 /// A child reads “27 cm” at a glance, however many syllables it has.
-fn is_spelt_out(word: &str) -> bool {
+pub(super) fn is_spelt_out(word: &str) -> bool {
     word.len() > 2 && !word.contains(|c: char| c.is_ascii_digit())
 }

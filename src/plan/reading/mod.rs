@@ -25,6 +25,8 @@ pub use sentences::sentences_of;
 pub use syllables::count_syllables;
 pub use words::{Word, words_of};
 
+use std::ops::Range;
+
 use long::LongWords;
 
 /// How hard some texts are to read.
@@ -48,31 +50,62 @@ impl ReadingReport {
     }
 }
 
+/// One text, counted: what any sum of texts starts from.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CountedText {
+    counts: TextCounts,
+    /// Words of three and more syllables in lower case, where each begins, and its syllables.
+    long_words: Vec<(String, usize, u32)>,
+    /// Where each long sentence stands, and its words.
+    long_sentences: Vec<(Range<usize>, u32)>,
+}
+
 /// Counts and judges texts, which are taken as English.
 pub fn plan_reading(texts: &[&str]) -> ReadingReport {
+    let counted: Vec<CountedText> = texts.iter().map(|text| count_text(text)).collect();
+    sum_up(&counted)
+}
+
+/// Judges texts that have been counted.
+pub fn sum_up<'c>(texts: impl IntoIterator<Item = &'c CountedText>) -> ReadingReport {
     let mut counts = TextCounts::default();
     let (mut long_words, mut long_sentences) = (LongWords::default(), Vec::new());
-    for (at, text) in texts.iter().enumerate() {
-        let before = counts.words;
-        counts += count_words(text, at, &mut long_words);
-        let sentences = sentences_of(text);
-        counts.sentences += size(sentences.len());
-        // A text can hold a long sentence only where it is as long itself.
-        if counts.words - before > LONG_SENTENCE {
-            long_sentences.extend(sentences.into_iter().filter_map(|range| {
-                let words = size(words_of(&text[range.clone()]).count());
-                (words > LONG_SENTENCE).then_some(LongSentence { text: at, range, words })
-            }));
+    for (at, text) in texts.into_iter().enumerate() {
+        counts += text.counts;
+        for (word, start, syllables) in &text.long_words {
+            long_words.add(word, (at, *start), *syllables);
         }
+        let sentences = text.long_sentences.iter().cloned();
+        long_sentences.extend(sentences.map(|(range, words)| LongSentence {
+            text: at,
+            range,
+            words,
+        }));
     }
     let scores = Scores::of(&counts);
     let reading_age = scores.map(|scores| scores.reading_age());
     ReadingReport { counts, scores, reading_age, long_words: long_words.listed(), long_sentences }
 }
 
+/// Counts one text.
+pub fn count_text(text: &str) -> CountedText {
+    let (mut counts, long_words) = count_words(text);
+    let sentences = sentences_of(text);
+    counts.sentences = size(sentences.len());
+    let mut long_sentences = Vec::new();
+    // A text can hold a long sentence only where it is as long itself.
+    if counts.words > LONG_SENTENCE {
+        long_sentences.extend(sentences.into_iter().filter_map(|range| {
+            let words = size(words_of(&text[range.clone()]).count());
+            (words > LONG_SENTENCE).then_some((range, words))
+        }));
+    }
+    CountedText { counts, long_words, long_sentences }
+}
+
 /// Counts all but the sentences.
-fn count_words(text: &str, at: usize, long_words: &mut LongWords) -> TextCounts {
-    let mut counts = TextCounts::default();
+fn count_words(text: &str) -> (TextCounts, Vec<(String, usize, u32)>) {
+    let (mut counts, mut long_words) = (TextCounts::default(), Vec::new());
     for word in words_of(text) {
         let syllables = count_syllables(word.text);
         counts.words += 1;
@@ -80,11 +113,13 @@ fn count_words(text: &str, at: usize, long_words: &mut LongWords) -> TextCounts 
         counts.letters += size(word.text.chars().filter(|c| c.is_alphanumeric()).count());
         if syllables >= long::LONG_WORD {
             counts.polysyllables += 1;
-            long_words.add(word, at, syllables);
+            if long::is_spelt_out(word.text) {
+                long_words.push((word.text.to_lowercase(), word.start, syllables));
+            }
         }
     }
     counts.characters = size(text.chars().filter(|c| !c.is_whitespace()).count());
-    counts
+    (counts, long_words)
 }
 
 fn size(count: usize) -> u32 {

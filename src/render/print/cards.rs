@@ -128,13 +128,17 @@ impl CardSheet {
         let sides = if self.flip.is_some() { 2 } else { 1 };
         let title = source.title();
         let rights = source.rights();
+        // Bare, since every line counts on a card: whole pages say “Edition” before it.
+        let mark = source.mark().map(|mark| mark.to_string());
+        let marks: Vec<String> = set.map(str::to_owned).into_iter().chain(mark).collect();
+        let mark = marks.join(" · ");
         let sheets = cards.len().div_ceil(self.grid.cards());
         let mut pages: Vec<Page> = (0..sheets * sides).map(|_| self.blank()).collect();
         for (index, card) in cards.iter().enumerate() {
             let front = self.grid.front_spot(index);
             let number = words_of_number(source, "cards-number", index + 1, cards.len());
             let title = (!card.is_opening(&title)).then_some(title.as_str());
-            let below = Foot { title, set, rights: &rights };
+            let below = Foot { title, mark: &mark, rights: &rights };
             let items = self.finish(shaper, &card.front, &number, &below);
             self.put(&mut pages[front.sheet * sides], front, items);
             if let (Some(back), Some(flip)) = (&card.back, self.flip) {
@@ -195,28 +199,31 @@ impl CardSheet {
     }
 }
 
-/// The foot of a card: the session’s title at the left; who made it, its licence and the number of the set at the
-/// right.
+/// The foot of a card: the session’s title at the left; who made it, its licence, the number of the set and the
+/// edition at the right.
 struct Foot<'f> {
     title: Option<&'f str>,
-    set: Option<&'f str>,
+    mark: &'f str,
     rights: &'f Rights,
 }
 
-/// The share of the foot that the maker and the licence may take where a title stands beside them.
+/// The share of the foot that the maker and the licence may take where a long title stands beside them.
 const RIGHTS: f32 = 0.62;
 
 impl Foot<'_> {
     fn lay(&self, shaper: &mut Shaper<'_>, width: f32, kind: Type) -> impl Iterator<Item = Item> {
         let mut items = Vec::new();
         let mut right = width;
-        let set = self.set.and_then(|set| shaper.shape(&one(set), kind, width).into_iter().next());
-        if let Some(line) = set {
+        let has_rights = self.rights.credit.is_some() || self.rights.licence.is_some();
+        let dot = if has_rights && !self.mark.is_empty() { "· " } else { "" };
+        let mark = format!("{dot}{}", self.mark);
+        if let Some(line) = shaper.shape(&one(mark), kind, width).into_iter().next() {
             right = width - line.width;
             items.extend(placed(line, right));
-            right -= 10.0;
+            right -= if has_rights { kind.size * 0.28 } else { 10.0 };
         }
-        let room = if self.title.is_some() { right * RIGHTS } else { right };
+        let beside = self.title.map(|title| right - width_of(shaper, title, kind) - 14.0);
+        let room = beside.map_or(right, |beside| beside.max(right * RIGHTS));
         if let Some(line) = self.rights.fit(shaper, kind, room) {
             right -= line.width;
             items.extend(placed(line, right));
@@ -226,6 +233,11 @@ impl Foot<'_> {
         items.extend(title.into_iter().flat_map(|line| placed(line, 0.0)));
         items.into_iter()
     }
+}
+
+/// How wide a text is on one line.
+fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
+    shaper.shape(&one(text), kind, f32::MAX / 4.0).first().map_or(0.0, |line| line.width)
 }
 
 fn words_of_number(source: &SheetSource<'_>, key: &str, number: usize, total: usize) -> String {

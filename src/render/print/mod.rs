@@ -10,6 +10,7 @@ mod bidi;
 mod booklet;
 mod breaks;
 mod card;
+mod card_figure;
 mod card_fit;
 mod card_head;
 mod card_plan;
@@ -32,11 +33,13 @@ mod line_breaks;
 mod page;
 mod pdf_file;
 mod pdf_text;
+mod pose_sheet;
 mod poster;
 mod progress;
 mod record;
 mod record_class;
 mod record_week;
+mod remember;
 mod review;
 mod scale;
 mod scan;
@@ -50,6 +53,8 @@ mod structure;
 mod table;
 mod table_row;
 mod tagged;
+mod term_poster;
+mod unit_sheets;
 mod writer;
 
 pub use progress::render_progress_sheets;
@@ -58,7 +63,9 @@ use rayon::prelude::*;
 
 use super::house::House;
 use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
+use crate::edition::{Sheets, outline_session};
 use crate::pack::{Pack, Session, SessionId};
+use crate::prose::plain_line;
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
 use crate::render::shelf::Made;
@@ -134,6 +141,14 @@ impl Press {
                 ink.insert(sheet.path, sheet.made.ink);
             }
         }
+        if !publication.pack.units.is_empty() && publication.wants_below("print/units/") {
+            let air = Air::of(publication.pack.printing.spacing);
+            let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
+            for sheet in unit_sheets::render_unit_sheets(&mut printer, publication) {
+                bundle.insert(sheet.path.clone(), sheet.made.bytes);
+                ink.insert(sheet.path, sheet.made.ink);
+            }
+        }
         (bundle, ink)
     }
 
@@ -177,11 +192,10 @@ fn render_chosen(
                     let press =
                         press.get_or_insert_with(|| Printer::new(faces, &pack.language, air));
                     let (words, codes) = (&publication.words, Codes::of(session, pack));
-                    render_session(
-                        press,
-                        &SheetSource { session, plans, pack, words, codes },
-                        chosen,
-                    )
+                    let marks = outline_session(session, plans, pack, words).marks;
+                    let sheets = Sheets::NONE;
+                    let source = SheetSource { session, plans, pack, words, codes, marks, sheets };
+                    render_session(press, &source, chosen)
                 };
                 let sheets = desk.find_or_print(session, print);
                 (publication.order.on_session)();
@@ -241,9 +255,12 @@ struct Printed {
 /// The one sheet that is for the whole pack.
 fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<Printed> {
     let Publication { pack, words, .. } = publication;
+    let title = plain_line(&pack.title);
     let gather_set = publication.gather_set();
-    let pages =
-        turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), &pack.language);
+    let pages = turned(
+        gather::lay_gather(&mut press.shaper, pack, &title, gather_set, words),
+        &pack.language,
+    );
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -255,16 +272,39 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<
     press.print(vec![LaidSheet { path: GATHER_SHEET.to_owned(), pages, about }], pack)
 }
 
+/// The sheet of the poses that a session can name, for the teachers’ folder.
+///
+/// # Errors
+/// Where a font of the pack's own look can't be used.
+pub fn render_pose_sheet(publication: &Publication<'_>) -> Result<Vec<u8>, RenderFault> {
+    let (pack, words) = (publication.pack, &publication.words);
+    let press = Press::load(&publication.house)?;
+    let mut press = Printer::new(&press.faces, &pack.language, Air::of(Spacing::Usual));
+    let pages = turned(pose_sheet::lay_pose_sheet(&mut press.shaper, pack, words), &pack.language);
+    let about = About {
+        title: format!("{} – {}", pack.title, words.say("poses-title")),
+        author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+        language: pack.language.value.clone(),
+        date: NO_DATE.to_owned(),
+        is_folded: false,
+        is_rtl: is_right_to_left(&pack.language),
+    };
+    Ok(press.writer.write_alone(&pages, &about, &pack.pictures))
+}
+
 fn render_session(
     press: &mut Printer<'_>,
     source: &SheetSource<'_>,
     chosen: &[Sheet],
 ) -> Vec<Printed> {
     press.shaper.begin_session();
-    let lay = |sheet: &Sheet| LaidSheet {
-        path: sheet.path(&source.session.id),
-        pages: lay_sheet(&mut press.shaper, source, *sheet),
-        about: about(source, *sheet),
+    let lay = |sheet: &Sheet| {
+        let source = &SheetSource { sheets: sheet.of_edition(), ..source.clone() };
+        LaidSheet {
+            path: sheet.path(&source.session.id),
+            pages: lay_sheet(&mut press.shaper, source, *sheet),
+            about: about(source, *sheet),
+        }
     };
     let laid = chosen.iter().map(lay).collect();
     press.print(laid, source.pack)

@@ -4,13 +4,14 @@ use super::scale::{SMALLEST, Type};
 use super::scan::Codes;
 use super::shaper::{ShapedLine, Shaper};
 use crate::drawing::Room;
+use crate::edition::{Mark, Sheets};
 use crate::pack::{Pack, Session};
 use crate::place::Placed;
 use crate::plan::Plans;
 use crate::prose::{Run, plain_line};
 use crate::read::Line;
 use crate::read::words::Paper;
-use crate::words::Words;
+use crate::words::{Filling, Words};
 
 /// What stands on every page of a sheet, and the paper it is for.
 pub struct Letterhead<'s> {
@@ -37,15 +38,31 @@ impl<'s> Letterhead<'s> {
 }
 
 /// One session, ready to be laid out.
+#[derive(Clone)]
 pub struct SheetSource<'s> {
     pub session: &'s Session,
     pub plans: &'s Plans,
     pub pack: &'s Pack,
     pub words: &'s Words,
     pub codes: Codes,
+    /// The edition mark of each kind of sheet.
+    pub marks: Vec<(Sheets, Mark)>,
+    /// The kind that is laid out.
+    pub sheets: Sheets,
 }
 
 impl SheetSource<'_> {
+    /// The edition mark of what is laid out.
+    pub fn mark(&self) -> Option<Mark> {
+        self.marks.iter().find(|(sheets, _)| *sheets == self.sheets).map(|(_, mark)| *mark)
+    }
+
+    /// “Edition K7QP”, for the foot of a whole page.
+    pub fn edition(&self) -> Option<String> {
+        let mark = self.mark()?.to_string();
+        Some(self.words.say_with("edition-mark", &[("mark", Filling::Text(&mark))]))
+    }
+
     pub const fn paper(&self) -> Paper {
         self.pack.paper
     }
@@ -66,10 +83,11 @@ impl SheetSource<'_> {
         Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl: false }
     }
 
-    /// “Standing jump · CC-BY-4.0 · Hollin Staithe School”, for the foot of every page.
+    /// “Standing jump · CC-BY-4.0 · Hollin Staithe School · Edition K7QP”, for the foot of every page.
     pub fn origin(&self) -> String {
         let Rights { credit, licence } = self.rights();
-        [Some(self.title()), licence, credit].into_iter().flatten().collect::<Vec<_>>().join(" · ")
+        let all = [Some(self.title()), licence, credit, self.edition()];
+        all.into_iter().flatten().collect::<Vec<_>>().join(" · ")
     }
 
     /// Who made the session, and its licence.

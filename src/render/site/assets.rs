@@ -15,6 +15,9 @@ pub(super) const FOLDERS: [(&str, &str); 2] =
 
 pub(super) fn gather_assets(publication: &Publication<'_>) -> Bundle {
     let mut bundle = house_assets(&publication.house, &FOLDERS, uses_arabic(publication));
+    if !publication.wants_below("pictures/") {
+        return bundle;
+    }
     // Only what is a picture is published: a file may be named .png and be anything.
     let used = used_pictures(publication.pack);
     let pictures = publication.pack.pictures.iter();

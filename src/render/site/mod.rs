@@ -5,11 +5,15 @@
 //! escaped by the template. Tokens (`"warm-up"`, `"vigorous"`) become words in the template.
 
 mod assets;
+mod book;
+mod changes;
 mod choices;
 mod class;
+mod coverage;
 mod equipment_matrix;
 mod facts;
 mod feed;
+mod figures;
 mod frame;
 mod front;
 mod home_marks;
@@ -22,6 +26,7 @@ mod page_tests;
 mod part;
 mod picture;
 mod plans;
+mod poses;
 mod progress;
 mod rules;
 mod search_index;
@@ -32,7 +37,11 @@ mod teachers;
 mod templates;
 mod things;
 mod timeline;
+mod unit_teachers;
+mod units;
 
+pub use book::{Book, render_book};
+pub use changes::render_changes_page;
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
 
@@ -45,6 +54,8 @@ use crate::pack::{Session, SessionId};
 use crate::plan::Plans;
 use crate::words::Words;
 pub use class::{ClassRow, ClassTable, class_assets, render_class_page};
+pub use figures::proportions_of;
+pub use poses::YEARS;
 use templates::Templates;
 
 /// What every page is filled from.
@@ -60,7 +71,7 @@ impl<'p> Site<'p> {
     fn of(publication: &'p Publication<'p>) -> Result<Self, RenderFault> {
         let words = Arc::clone(&publication.words);
         let templates = Templates::load(&publication.house, Arc::clone(&words))?
-            .from_shelf(publication.order.shelf);
+            .looking_on(publication.order.shelf);
         Ok(Self { publication, words, templates, families: None })
     }
 
@@ -130,16 +141,22 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     if is_top && (publication.wants_below("static/") || publication.wants_below("pictures/")) {
         bundle = assets::gather_assets(publication);
     }
-    if wants("index.html") || wants("static/choose.css") {
+    if wants("index.html") || wants("static/choose.css") || wants(search_index::INDEX) {
         bundle.extend(front::render_front(&site)?);
     }
     if wants("things.html") {
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
+    bundle.extend(units::render_units(&site)?);
     bundle.extend(render_sessions(&site)?);
-    bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
-    let worker = offline::render_worker(&site, &bundle);
-    bundle.insert(offline::WORKER.into(), worker);
+    if wants(feed::FEED) {
+        bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
+    }
+    // It is made from all pages there are: a single one asked for, as `rehearse` does, has no worker.
+    if publication.order.only.is_none() {
+        let worker = offline::render_worker(&site, &bundle);
+        bundle.insert(offline::WORKER.into(), worker);
+    }
     Ok(bundle)
 }
 

@@ -95,6 +95,7 @@ fn is_mark(c: char) -> bool {
 }
 
 #[cfg(test)]
+#[allow(clippy::cast_precision_loss, clippy::cast_possible_truncation, clippy::cast_sign_loss)]
 mod tests {
     use super::*;
 
@@ -104,6 +105,33 @@ mod tests {
             BTreeMap::from([("jump".to_owned(), vec![0, 3, 40]), ("jumper".to_owned(), vec![1])]);
         // 37 is 5 and once 32: “5 and more”, then 1.
         assert_eq!(lines_of(&places), "Ajump\tADlB\nEer\tB\n");
+    }
+
+    /// Words fall off with their rank (Zipf): drawn so from the list of English words, 120 to a session, which
+    /// is more than the sessions of the demo pack have.
+    #[test]
+    fn a_thousand_sessions_stay_under_300_kilobytes() {
+        let list = include_str!("../../plan/reading/syllable_words.txt");
+        let known: Vec<&str> = list
+            .split(|c: char| !c.is_alphabetic())
+            .filter(|word| word.chars().count() > 1)
+            .collect();
+        assert!(known.len() > 3000);
+        let (mut seed, mut places) = (7_u64, BTreeMap::<String, Vec<usize>>::new());
+        for place in 0..1000 {
+            let mut words = BTreeSet::new();
+            while words.len() < 120 {
+                seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1);
+                let chance = f64::from(u32::try_from(seed >> 33).unwrap()) / f64::from(1_u32 << 31);
+                let rank = (known.len() as f64).powf(chance) as usize;
+                words.insert(known[rank.min(known.len() - 1)].to_lowercase());
+            }
+            for word in words {
+                places.entry(word).or_default().push(place);
+            }
+        }
+        let bytes = lines_of(&places).len();
+        assert!((50_000..300_000).contains(&bytes), "{bytes} bytes");
     }
 
     #[test]

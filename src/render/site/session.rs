@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::Site;
 use super::facts::{Facts, facts_of};
+use super::figures::{Drawn, proportions_of, show_figure};
 use super::frame::{Frame, direction_of, frame_of_session, licence_of, root_of};
 use super::front::is_draft;
 use super::home_marks::{HomeMarks, show_home_marks};
@@ -13,6 +14,7 @@ use super::part::{MeasureView, PartView, show_measure, show_part};
 use super::picture::{PictureView, show_pictures};
 use super::plans::{SlotView, show_floors, show_slots, show_time_line};
 use super::things::{Thing, show_need};
+use crate::edition::{Mark, Sheets, outline_session};
 use crate::pack::{AdultTime, Film, Pack, Session};
 use crate::place::Placed;
 use crate::plan::Plans;
@@ -27,7 +29,7 @@ use crate::render::{RenderFault, Sheet, page_path};
 use crate::words::Words;
 
 #[derive(Serialize, Clone, Debug)]
-struct SessionPage {
+pub(super) struct SessionPage {
     frame: Frame,
     title: String,
     /// The language of the texts and its direction, where it is not that of the page.
@@ -56,6 +58,8 @@ struct SessionPage {
     review: Vec<QuestionView>,
     adaptations: Vec<Adaptation>,
     papers: Vec<Paper>,
+    /// The edition marks, each once, with the names of the sheets that carry it.
+    editions: Vec<EditionView>,
     no_printer: NoPrinter,
     /// The session as JSON-LD.
     data: Html,
@@ -114,6 +118,14 @@ struct Adaptation {
     how: Html,
 }
 
+/// The current mark of some sheets.
+#[derive(Serialize, Clone, Debug)]
+struct EditionView {
+    /// `Cards, Large-print cards`
+    names: String,
+    mark: String,
+}
+
 /// A printed sheet beside the pages.
 #[derive(Serialize, Clone, Debug)]
 struct Paper {
@@ -131,7 +143,7 @@ pub(super) fn render_session(
     site.templates.fill("session.html", &page)
 }
 
-fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPage {
+pub(super) fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPage {
     let pack = site.publication.pack;
     let scribe = Scribe::new(pack, &root_of(session)).above(&site.up()).telling(&session.language);
     SessionPage {
@@ -172,6 +184,7 @@ fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPag
             .map(|(of, how)| Adaptation { of, how: scribe.prose(how) })
             .collect(),
         papers: papers_of(session, pack, &site.words),
+        editions: show_editions(session, plans, site),
         no_printer: show_no_printer(site, session, plans),
         data: show_data(site, session),
     }
@@ -188,6 +201,10 @@ pub(super) fn show_parts(
         spanned.map(|(at, (part, span))| show_part(site, scribe, at + 1, part, span)).collect();
     for (part, floor) in parts.iter_mut().zip(show_floors(site, session, plans)) {
         part.floor = floor;
+    }
+    let (proportions, mut drawn) = (proportions_of(session), Drawn::default());
+    for ((number, view), part) in (1..).zip(&mut parts).zip(&session.parts) {
+        view.figure = show_figure(site, scribe, (number, part), proportions, &mut drawn);
     }
     for (part, marks) in parts.iter_mut().zip(&plans.marks) {
         part.points = marks.as_ref().and_then(|marks| points_sentence(marks, &site.words));
@@ -251,6 +268,18 @@ fn papers_of(session: &Session, pack: &Pack, words: &Words) -> Vec<Paper> {
         about: sheet.about(&pack.printing, words),
     };
     Sheet::chosen(&pack.printing).into_iter().map(paper).collect()
+}
+
+fn show_editions(session: &Session, plans: &Plans, site: &Site<'_>) -> Vec<EditionView> {
+    let pack = site.publication.pack;
+    let outline = outline_session(session, plans, pack, &site.words);
+    let chosen = Sheet::chosen(&pack.printing);
+    let view = |(sheets, mark): &(Sheets, Mark)| {
+        let carries = chosen.iter().filter(|sheet| sheet.of_edition() == *sheets);
+        let names: Vec<String> = carries.map(|sheet| site.words.say(&sheet.word_key())).collect();
+        (!names.is_empty()).then(|| EditionView { names: names.join(", "), mark: mark.to_string() })
+    };
+    outline.marks.iter().filter_map(view).collect()
 }
 
 fn show_data(site: &Site<'_>, session: &Session) -> Html {

@@ -38,7 +38,7 @@ impl<'s> Templates<'s> {
     }
 
     /// The same, looking first for pages that were made before.
-    pub(super) fn from_shelf(self, shelf: Option<&'s dyn Shelf>) -> Self {
+    pub(super) fn looking_on(self, shelf: Option<&'s dyn Shelf>) -> Self {
         Self { shelf, ..self }
     }
 

@@ -1,0 +1,178 @@
+//! From save to scene: what changed is read and inspected; a file with a problem is shown as it last was
+//! sound, under what is found in it now.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex};
+
+use super::scene::Scene;
+use super::shelf::MemoryShelf;
+use super::snapshot::{Changes, LastSound, Snapshot};
+use crate::Inspected;
+use crate::finding::{Finding, Severity};
+use crate::inspect::FoundBefore;
+use crate::place::FileId;
+use crate::read::ReadBefore;
+use crate::render::Bundle;
+use crate::source::Source;
+
+/// A pack under rehearsal.
+#[derive(Debug)]
+pub struct Rehearsal {
+    root: PathBuf,
+    snapshot: Snapshot,
+    now: Before,
+    /// The same with a shared file as it last was sound.
+    sound_shared: Before,
+    /// The bytes of each file when it last had no problem.
+    sound: BTreeMap<String, Arc<[u8]>>,
+    /// The files that are sessions: a change in one touches no other’s content.
+    sessions: BTreeSet<String>,
+    shelf: Arc<MemoryShelf>,
+    scene: Arc<Scene>,
+}
+
+/// What is known of sessions while nothing that they share changes.
+#[derive(Debug, Default)]
+struct Before {
+    read: ReadBefore,
+    found: FoundBefore,
+}
+
+impl Before {
+    fn inspect(&mut self, source: &dyn Source) -> Result<Inspected, String> {
+        crate::inspect_again(source, &mut self.read, &mut self.found)
+    }
+}
+
+/// What a look at the pack came to.
+#[derive(Debug)]
+pub struct News {
+    pub changes: Changes,
+    pub scene: Arc<Scene>,
+}
+
+impl Rehearsal {
+    /// Reads a pack for the first time.
+    ///
+    /// # Errors
+    /// A sentence for the teacher, where it can't be looked into.
+    pub fn begin(root: &Path) -> Result<Self, String> {
+        let snapshot = Snapshot::take(root)?;
+        let mut now = Before::default();
+        let inspected = now.inspect(&snapshot)?;
+        let shelf = Arc::new(MemoryShelf::default());
+        let files = inspected.pack.files.clone();
+        let Inspected { pack, plans, findings, .. } = inspected;
+        let made = Mutex::default();
+        let kept: Arc<MemoryShelf> = Arc::clone(&shelf);
+        let scene = Scene { number: 0, pack, plans, findings, files, made, shelf: kept };
+        let mut rehearsal = Self {
+            root: root.to_owned(),
+            snapshot,
+            now,
+            sound_shared: Before::default(),
+            sound: BTreeMap::new(),
+            sessions: BTreeSet::new(),
+            shelf,
+            scene: Arc::new(scene),
+        };
+        rehearsal.put_scene()?;
+        Ok(rehearsal)
+    }
+
+    pub fn scene(&self) -> Arc<Scene> {
+        Arc::clone(&self.scene)
+    }
+
+    /// Looks at the pack again; `None` where nothing has changed.
+    ///
+    /// # Errors
+    /// A sentence for the teacher, where it can't be looked into any more.
+    pub fn look_again(&mut self) -> Result<Option<News>, String> {
+        let (snapshot, changes) = self.snapshot.take_again(&self.root)?;
+        self.snapshot = snapshot;
+        if changes.is_empty() {
+            return Ok(None);
+        }
+        self.forget(&changes);
+        self.put_scene()?;
+        Ok(Some(News { changes, scene: self.scene() }))
+    }
+
+    /// Forgets what may no longer hold.
+    fn forget(&mut self, changes: &Changes) {
+        let is_session = |path: &String| self.sessions.contains(path);
+        if changes.is_more_than_bytes() || !changes.changed.iter().all(is_session) {
+            self.now = Before::default();
+            self.sound_shared = Before::default();
+            self.sessions.clear();
+        }
+    }
+
+    fn put_scene(&mut self) -> Result<(), String> {
+        let now = self.now.inspect(&self.snapshot)?;
+        self.sessions.extend(now.pack.sessions.iter().map(|session| session.path.clone()));
+        let broken = files_with_problems(&now.findings);
+        self.remember_sound(&now, &broken);
+        let last = self.last_sound(&now, &broken);
+        let (findings, files) = (now.findings.clone(), now.pack.files.clone());
+        let mut shown = now;
+        if !last.is_empty() {
+            let is_of_sessions = last.keys().all(|path| self.sessions.contains(path));
+            let source = LastSound { now: &self.snapshot, sound: last };
+            let before = if is_of_sessions { &mut self.now } else { &mut self.sound_shared };
+            shown = before.inspect(&source)?;
+        }
+        leave_out_broken(&mut shown);
+        let is_same_house = shown.pack.look == self.scene.pack.look
+            && shown.pack.languages == self.scene.pack.languages
+            && shown.pack.language.value == self.scene.pack.language.value;
+        let made = if is_same_house { self.scene.house_files() } else { Bundle::new() };
+        let shelf: Arc<MemoryShelf> = Arc::clone(&self.shelf);
+        let number = self.scene.number + 1;
+        let Inspected { pack, plans, .. } = shown;
+        let made = Mutex::new(made);
+        self.scene = Arc::new(Scene { number, pack, plans, findings, files, made, shelf });
+        Ok(())
+    }
+
+    fn remember_sound(&mut self, now: &Inspected, broken: &BTreeSet<FileId>) {
+        let files = (0..).map(FileId).zip(now.pack.files.iter());
+        for (_, file) in files.filter(|(id, _)| !broken.contains(id)) {
+            if self.snapshot.has(&file.path)
+                && let Ok(bytes) = self.snapshot.bytes_kept(&file.path)
+            {
+                self.sound.insert(file.path.clone(), bytes);
+            }
+        }
+    }
+
+    /// Of the files with problems, those that once were sound.
+    fn last_sound(
+        &self,
+        now: &Inspected,
+        broken: &BTreeSet<FileId>,
+    ) -> BTreeMap<String, Arc<[u8]>> {
+        let paths = broken.iter().map(|file| now.pack.files.get(*file).path.clone());
+        paths.filter_map(|path| Some((path.clone(), Arc::clone(self.sound.get(&path)?)))).collect()
+    }
+}
+
+fn files_with_problems(findings: &[Finding]) -> BTreeSet<FileId> {
+    let problems = findings.iter().filter(|finding| finding.severity == Severity::Problem);
+    problems.map(|finding| finding.place.file).collect()
+}
+
+/// A session with a problem would not be published: it is not shown either.
+fn leave_out_broken(shown: &mut Inspected) {
+    let broken = files_with_problems(&shown.findings);
+    let pack = &mut shown.pack;
+    let sessions =
+        std::mem::take(&mut pack.sessions).into_iter().zip(std::mem::take(&mut shown.plans));
+    let kept = sessions.filter(|(session, _)| !broken.contains(&session.file));
+    (pack.sessions, shown.plans) = kept.unzip();
+    for translation in pack.translations.values_mut() {
+        translation.sessions.retain(|session| !broken.contains(&session.file));
+    }
+}

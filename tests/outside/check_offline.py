@@ -1,0 +1,79 @@
+"""Pages stay at hand with no network: over http a worker keeps them, and a new edition takes the place of the old one."""
+
+import json
+import pathlib
+import re
+import shutil
+
+from check_pages import read_page
+from program import DEMO, NODE_MODULES, fresh_folder, publish, published, tool
+
+AGAINST = "Chromium (npm playwright-core) with a server that is stopped, and the bytes of two editions"
+
+SEEN, UNSEEN = "sessions/games/gull-catch.html", "sessions/games/harbour-bowls.html"
+# Ours: a page, its styles, scripts and type.
+PAGE_KB = 60
+
+
+def edition_of(folder):
+    return re.search(r'EDITION = "([0-9a-f]{32})"', (folder / "sw.js").read_text())[1]
+
+
+def title_of(page):
+    return next(read_page(page).iter("title")).text
+
+
+def check_editions(tally, room):
+    pack = room / "pack"
+    shutil.copytree(DEMO, pack)
+    one, same, other = room / "one", room / "same", room / "other"
+    publish(pack, one)
+    publish(pack, same)
+    tally.same("the same pack: the same worker", (one / "sw.js").read_bytes(), (same / "sw.js").read_bytes())
+    session = pack / "games" / "gull-catch.yaml"
+    session.write_text(re.sub(r"^title: .*$", "title: Gulls at noon", session.read_text(), count=1, flags=re.M))
+    publish(pack, other)
+    tally.holds("a title changed: another edition", edition_of(one) != edition_of(other))
+    tally.same("a language of its own has a worker of its own", [(one / f"{language}/sw.js").is_file() for language in ("ar", "cy", "fr")], [True] * 3)
+    for name in json.loads(re.search(r"FILES = (\[.*?\]);", (one / "fr/sw.js").read_text())[1]):
+        tally.holds(f"kept from the start: {name}", (one / "fr" / name).is_file())
+    return one, other
+
+
+def check_weight(tally, folder):
+    """What a phone fetches for a session’s page: the page and all that it names, and its type."""
+    fonts = sum((folder / f"static/fonts/andika-{weight}.woff2").stat().st_size for weight in (400, 700))
+    heaviest = 0
+    for page in sorted((folder / "sessions").rglob("*.html")):
+        tree = read_page(page)
+        named = [e.get("href") for e in tree.iter("link") if e.get("rel") in ("stylesheet", "icon")]
+        named += [e.get("src") for e in tree.iter("script") if e.get("src")]
+        packed = sum(packed_size((page.parent / name).resolve()) for name in named) + packed_size(page)
+        heaviest = max(heaviest, packed + fonts)
+        tally.holds(f"{page.name}: under {PAGE_KB} KB as a server sends it", packed + fonts < PAGE_KB * 1000, f"{packed + fonts} bytes")
+    tally.note(f"the heaviest session page, packed as servers send it and with its type: {heaviest} bytes")
+
+
+def packed_size(file):
+    import gzip
+    return len(gzip.compress(file.read_bytes(), 6))
+
+
+def check(tally):
+    room = fresh_folder("offline")
+    one, other = check_editions(tally, room)
+    check_weight(tally, published(DEMO))
+    script = pathlib.Path(__file__).with_name("offline.mjs")
+    met = json.loads(tool("node", script, NODE_MODULES, one, other, SEEN, UNSEEN, timeout=120))
+    tally.same("one edition is kept", [key.split()[-1] for key in met["kept"]], [edition_of(one)])
+    seen, front = title_of(one / SEEN), title_of(one / "index.html")
+    tally.same("no network: the page", met["away"]["seen"]["title"], seen)
+    tally.same("no network: the page again", met["away"]["again"], seen)
+    tally.same("no network: its styles", met["away"]["seen"]["styled"], "flex")
+    tally.holds("no network: its type", met["away"]["seen"]["fonts"] > 0)
+    tally.same("no network: the front page", met["away"]["front"]["title"], front)
+    tally.same("no network: a page never seen gives the front page", met["away"]["unseen"]["title"], front)
+    tally.same("a new edition: the old one is put away", [key.split()[-1] for key in met["later"]["kept"]], [edition_of(other)])
+    tally.same("a new edition: the page is the new one", met["later"]["title"], title_of(other / SEEN))
+    tally.same("a new edition, no network: what was seen is at hand", met["still"]["seen"]["title"], title_of(other / SEEN))
+    tally.same("nothing was asked for from elsewhere", met["elsewhere"], [])
