@@ -99,7 +99,8 @@ pub struct ProgressArguments {
     /// The pack’s folder.
     #[arg(value_name = "PACK", default_value = "sessions")]
     pub pack: PathBuf,
-    /// Files of marks (CSV; commas, semicolons or tabs): code, session, part, date, attempt 1 …
+    /// Files of marks: tables (CSV; commas, semicolons or tabs) with code, session, part, date, attempt 1 …;
+    /// or the messages that families sent from a session’s page, in a text file as they came
     #[arg(long, value_name = "FILE", num_args = 1.., required_unless_present = "forget")]
     pub marks: Vec<PathBuf>,
     /// The folder for the results: new, empty, or one of results before.
