@@ -110,6 +110,14 @@ pub enum Selection {
 }
 
 impl Selection {
+    /// Whether a file is among those that were named, not only read with them.
+    pub fn names(&self, path: &str) -> bool {
+        match self {
+            Self::All => true,
+            Self::Only(paths) => stands_in(path, paths),
+        }
+    }
+
     /// Whether a unit is asked for: all sessions are then read, since it is judged by them.
     fn has_units(&self) -> bool {
         let is_of_units = |path: &String| path == "units" || is_unit(path);
