@@ -714,8 +714,6 @@ unit-returns = Questions that come back
 unit-returns-rule = A question is due { $after } days after its session. Each time it comes back, the next wait is { $growth } times as long, counted from that day; at most { $most } come back on one day, those due earliest first.
 unit-returns-time = { $time ->
     [one] first time
-    [2] second time
-    [3] third time
    *[other] time { $time }
 }
 unit-cover = What the unit covers
