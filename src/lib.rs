@@ -14,6 +14,7 @@
 pub mod command;
 pub mod drawing;
 pub mod edition;
+pub mod figure;
 pub mod finding;
 pub mod fit;
 pub mod homes;

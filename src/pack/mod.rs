@@ -38,6 +38,7 @@ pub use session::{
 };
 pub use unit::{BringBack, Cover, GatherStep, NoSchool, Unit, UnitDay, UnitEntry};
 
+use crate::figure::library::Library;
 use crate::finding::Finding;
 use crate::place::{FileId, Files, Placed};
 use crate::quantity::{Ages, Date, Decimal, Length};
@@ -76,6 +77,8 @@ pub struct Pack {
     /// Names that the shared list has once already, where they stand again.
     pub things_twice: Vec<Placed<Line>>,
     pub curriculum: Option<Curriculum>,
+    /// The poses of the library with the pack’s own.
+    pub poses: Library,
     /// In the order of their ids.
     pub sessions: Vec<Session>,
     /// In the order of their first days.

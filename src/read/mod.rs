@@ -18,6 +18,7 @@ pub(crate) mod yaml;
 
 pub mod allowance_file;
 pub mod compendium;
+pub mod figure_file;
 pub mod pack_files;
 pub mod part_file;
 pub mod print_choices;
@@ -43,6 +44,7 @@ use crate::place::{FileId, Files, Place};
 use crate::quantity::Date;
 use crate::source::{Entry, EntryKind, Source};
 use desk::{Desk, FromNode};
+use figure_file::PosesDoc;
 use neighbours::{borrow, is_borrowing, open_neighbours};
 use node::Node;
 use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
@@ -71,6 +73,8 @@ pub struct Documents {
     pub pack: Option<Written<PackDoc>>,
     pub equipment: Option<Written<EquipmentDoc>>,
     pub curriculum: Option<Written<CurriculumDoc>>,
+    /// The pack’s own poses.
+    pub poses: Option<Written<PosesDoc>>,
     /// What is said once and used by name.
     pub shared: Option<Written<SharedDoc>>,
     /// The sessions that came from a neighbour’s pack.
@@ -106,6 +110,14 @@ pub enum Selection {
 }
 
 impl Selection {
+    /// Whether a file is among those that were named, not only read with them.
+    pub fn names(&self, path: &str) -> bool {
+        match self {
+            Self::All => true,
+            Self::Only(paths) => stands_in(path, paths),
+        }
+    }
+
     /// Whether a unit is asked for: all sessions are then read, since it is judged by them.
     fn has_units(&self) -> bool {
         let is_of_units = |path: &String| path == "units" || is_unit(path);
@@ -157,6 +169,7 @@ pub fn read_pack_again(
         pack: None,
         equipment: None,
         curriculum: None,
+        poses: None,
         shared: None,
         borrowed: BTreeMap::new(),
         sessions: Vec::new(),
@@ -187,14 +200,17 @@ fn stands_in(path: &str, asked: &BTreeSet<String>) -> bool {
 }
 
 fn is_shared(path: &str) -> bool {
-    matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "shared.yaml")
+    matches!(
+        path,
+        "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "shared.yaml" | "poses.yaml"
+    )
 }
 
 /// The right name of a shared file that stands under a near one: pack.yml, games/equipment.yaml.
 fn misnamed(path: &str) -> Option<&'static str> {
     let name = path.rsplit('/').next()?.to_lowercase();
     let stem = name.rsplit_once('.').map_or(name.as_str(), |(stem, _)| stem);
-    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml"];
+    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml", "poses.yaml"];
     right.into_iter().find(|right| right.strip_suffix(".yaml") == Some(stem) && *right != path)
 }
 
@@ -209,6 +225,7 @@ enum Outcome {
     Pack(Option<Box<PackDoc>>),
     Equipment(Option<EquipmentDoc>),
     Curriculum(Option<CurriculumDoc>),
+    Poses(Option<PosesDoc>),
     Shared(Option<SharedDoc>),
     Session(Option<Box<SessionDoc>>),
     Unit(Option<Box<UnitDoc>>),
@@ -270,6 +287,7 @@ fn read_yaml_files(
             Outcome::Pack(doc) => documents.pack = doc.map(|doc| Written { file, doc: *doc }),
             Outcome::Equipment(doc) => documents.equipment = doc.map(|doc| Written { file, doc }),
             Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
+            Outcome::Poses(doc) => documents.poses = doc.map(|doc| Written { file, doc }),
             Outcome::Shared(doc) => documents.shared = doc.map(|doc| Written { file, doc }),
             Outcome::Borrowing(tree) => borrowing.push((file, entry.path.clone(), tree)),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
@@ -383,6 +401,7 @@ fn read_one(
         "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
         "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
+        "poses.yaml" => Outcome::Poses(PosesDoc::from_node(&tree, &mut desk)),
         "shared.yaml" => {
             let doc = SharedDoc::from_node(&tree, &mut desk);
             if let Some(doc) = &doc {

@@ -5,6 +5,7 @@ pub mod borrowed_phrases;
 mod changes;
 pub mod class_pages;
 pub mod equipment_phrases;
+pub mod figure_phrases;
 pub mod fit_phrases;
 pub mod flight_phrases;
 mod home_pack;
@@ -160,6 +161,9 @@ impl fmt::Display for RenderFault {
 
 /// The path of the sheet with what to gather once for the whole pack.
 pub const GATHER_SHEET: &str = "print/gather.pdf";
+
+/// The teachers’ sheet of every pose.
+pub const POSES_SHEET: &str = "poses.pdf";
 
 /// The path of a session's page below the published folder.
 pub fn page_path(session: &SessionId) -> String {

@@ -918,3 +918,94 @@ since-marks = edition { $before } became { $now }
 
 # About the book for e-readers, to readers with a disability.
 book-access = Every drawing is described in words. The sessions ask for movement; each part says how to make it easier, and other versions are told where there are any.
+
+## Figures
+# A figure drawn from a pose, told to those who can’t see it: “Seen from the side, standing on both feet: knees bent 55°, arms forward 40°.”
+figure-says = { $view }, { $on }: { $angles }.
+figure-straight = body straight
+# “knees bent 55°”; $ways may be two: “forward 90°, out 20°”
+figure-angle = { $part } { $ways }
+figure-left = left { $part }
+figure-right = right { $part }
+figure-handed = Shown for the right hand; the left-handed do it the other way round.
+figure-arrow = An arrow: { $part } { $way }.
+# Under a strip of pictures: opens them one after the other in one place.
+figure-moving = Show it moving
+figure-moment = Picture { $number }
+figure-view-side = Seen from the side
+figure-view-other-side = Seen from the other side
+figure-view-front = Seen from the front
+figure-view-back = Seen from behind
+figure-view-corner = Seen half from the side
+figure-on-both-feet = standing on both feet
+figure-on-left-foot = standing on the left foot
+figure-on-right-foot = standing on the right foot
+figure-on-hands-and-feet = on hands and feet
+figure-on-hands-and-knees = on hands and knees
+figure-on-knees = kneeling
+figure-on-one-knee = kneeling on one knee
+figure-on-seat = sitting on the floor
+figure-on-chair = sitting on a chair
+figure-on-wheelchair = sitting in a wheelchair
+figure-on-back = lying on the back
+figure-on-front = lying on the front
+figure-on-left-side = lying on the left side
+figure-on-right-side = lying on the right side
+figure-on-air = in the air
+figure-part-trunk = trunk
+figure-part-back = back
+figure-part-head = head
+figure-part-body = body
+figure-part-arms = arms
+figure-part-arm = arm
+figure-part-elbows = elbows
+figure-part-elbow = elbow
+figure-part-wrists = wrists
+figure-part-wrist = wrist
+figure-part-hands = hands
+figure-part-hand = hand
+figure-part-legs = legs
+figure-part-leg = leg
+figure-part-knees = knees
+figure-part-knee = knee
+figure-part-feet = feet
+figure-part-foot = foot
+figure-part-thing = the thing held
+figure-way-forward = forward
+figure-way-back = back
+figure-way-up = up
+figure-way-down = down
+figure-way-left = to the left
+figure-way-right = to the right
+figure-way-forward-and-up = forward and up
+figure-way-forward-and-down = forward and down
+figure-way-back-and-up = back and up
+figure-way-sideways = to the side
+figure-way-across = across the body
+figure-way-bent = bent
+figure-way-rounded = rounded
+figure-way-arched = arched
+# of a foot: toes away from the knee
+figure-way-pointed = pointed
+# of a foot: toes towards the knee
+figure-way-pulled-up = pulled up
+figure-holds-ball = Holding a ball.
+figure-holds-bag = Holding a beanbag.
+figure-holds-cushion = Holding a cushion.
+figure-holds-rope = Holding a rope or towel.
+figure-holds-weight = Holding a weight.
+figure-holds-tub = Holding a tub.
+figure-holds-stick = Holding a stick.
+figure-holds-sheet = Holding a sheet.
+figure-with-line = A line on the floor.
+figure-with-marker = A marker in front.
+figure-with-mat = On a mat.
+figure-with-wall = A wall in front.
+figure-with-ball = A ball in front.
+figure-with-cushion = A cushion underneath.
+figure-with-chair = A chair in front.
+figure-with-skittles = Skittles in front.
+# The teachers’ sheet of poses that a session can name
+poses-title = Poses
+poses-lead = Write a pose by its name in “figure:”, and change what you need on top: {"{"}pose: ready stance, knees: bent 70{"}"}.
+poses-back = Teachers

@@ -10,6 +10,7 @@ mod bidi;
 mod booklet;
 mod breaks;
 mod card;
+mod card_figure;
 mod card_fit;
 mod card_head;
 mod card_plan;
@@ -32,6 +33,7 @@ mod line_breaks;
 mod page;
 mod pdf_file;
 mod pdf_text;
+mod pose_sheet;
 mod poster;
 mod progress;
 mod record;
@@ -268,6 +270,26 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<
         is_rtl: is_right_to_left(&pack.language),
     };
     press.print(vec![LaidSheet { path: GATHER_SHEET.to_owned(), pages, about }], pack)
+}
+
+/// The sheet of the poses that a session can name, for the teachers’ folder.
+///
+/// # Errors
+/// Where a font of the pack's own look can't be used.
+pub fn render_pose_sheet(publication: &Publication<'_>) -> Result<Vec<u8>, RenderFault> {
+    let (pack, words) = (publication.pack, &publication.words);
+    let press = Press::load(&publication.house)?;
+    let mut press = Printer::new(&press.faces, &pack.language, Air::of(Spacing::Usual));
+    let pages = turned(pose_sheet::lay_pose_sheet(&mut press.shaper, pack, words), &pack.language);
+    let about = About {
+        title: format!("{} – {}", pack.title, words.say("poses-title")),
+        author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+        language: pack.language.value.clone(),
+        date: NO_DATE.to_owned(),
+        is_folded: false,
+        is_rtl: is_right_to_left(&pack.language),
+    };
+    Ok(press.writer.write_alone(&pages, &about, &pack.pictures))
 }
 
 fn render_session(

@@ -13,6 +13,7 @@ mod coverage;
 mod equipment_matrix;
 mod facts;
 mod feed;
+mod figures;
 mod frame;
 mod front;
 mod home_marks;
@@ -25,6 +26,7 @@ mod page_tests;
 mod part;
 mod picture;
 mod plans;
+mod poses;
 mod progress;
 mod rules;
 mod search_index;
@@ -52,6 +54,8 @@ use crate::pack::{Session, SessionId};
 use crate::plan::Plans;
 use crate::words::Words;
 pub use class::{ClassRow, ClassTable, class_assets, render_class_page};
+pub use figures::proportions_of;
+pub use poses::YEARS;
 use templates::Templates;
 
 /// What every page is filled from.

@@ -5,6 +5,7 @@
 
 mod assign;
 mod examples;
+mod figure;
 mod fit;
 mod flight;
 mod gather_once;
@@ -35,6 +36,7 @@ fn answer(question: &Value) -> Value {
     match question["ask"].as_str() {
         Some("assign") => assign::answer(question),
         Some("examples") => examples::answer(),
+        Some("figure") => figure::answer(question),
         Some("fit") => fit::answer(question),
         Some("flight") => flight::answer(question),
         Some("gather_once") => gather_once::answer(question),
