@@ -14,6 +14,7 @@
 pub mod command;
 pub mod drawing;
 pub mod edition;
+pub mod figure;
 pub mod finding;
 pub mod fit;
 pub mod homes;
@@ -67,7 +68,8 @@ pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, 
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
     let (plans, judged) = inspect::inspect_pack(&pack, met_while_reading);
-    let Judged { findings, allowed } = judged;
+    let Judged { mut findings, allowed } = judged;
+    findings.retain(|finding| selection.asks_for(&pack.files.get(finding.place.file).path));
     Ok(Inspected { pack, plans, findings, allowed })
 }
 

@@ -73,7 +73,8 @@ fn yaml_files(pack: &str) -> Vec<String> {
         let names = entries.map(|entry| entry.expect("an entry").file_name());
         names.map(|name| format!("{folder}{}", name.to_string_lossy())).collect()
     };
-    let mut files = [in_folder(""), in_folder("rules/")].concat();
+    let units = if pack == "broken" { in_folder("units/") } else { Vec::new() };
+    let mut files = [in_folder(""), in_folder("rules/"), units].concat();
     files.retain(|path| path.ends_with(".yaml"));
     files.sort();
     files
@@ -130,6 +131,10 @@ fn written_files() -> BTreeMap<String, Vec<u8>> {
     for rule in rules::ALL.iter().filter(|rule| !BY_HAND.contains(&rule.code)) {
         let pack = if BARE.contains(&rule.code) { "bare" } else { "broken" };
         for (path, bytes) in example_pack(&with_base(rule)).files {
+            if let Some(unit) = unit_of(rule, &path, &bytes) {
+                files.insert(format!("{pack}/units/{}.yaml", rule.code), unit);
+                continue;
+            }
             let Some(name) = path.strip_prefix("games/") else { continue };
             if let Some((name, expects)) = place_of(rule, name) {
                 let head = if expects.is_empty() {
@@ -137,11 +142,29 @@ fn written_files() -> BTreeMap<String, Vec<u8>> {
                 } else {
                     format!("# expects: {expects}\n")
                 };
+                let here = format!("builds_on: [rules/{}-2", rule.code);
+                let bytes = match String::from_utf8(bytes) {
+                    Ok(text) => text.replace("builds_on: [games/example-2", &here).into_bytes(),
+                    Err(picture) => picture.into_bytes(),
+                };
                 files.insert(format!("{pack}/rules/{name}"), [head.into_bytes(), bytes].concat());
             }
         }
     }
     files
+}
+
+/// Whether a rule looks at units of work.
+fn is_of_unit(rule: &Rule) -> bool {
+    matches!(rule.check, homeground::inspect::Check::Unit(_))
+}
+
+/// The unit of an example, its sessions under the names they have in the broken pack.
+fn unit_of(rule: &Rule, path: &str, bytes: &[u8]) -> Option<Vec<u8>> {
+    path.strip_prefix("units/").filter(|_| is_of_unit(rule))?;
+    let text =
+        String::from_utf8_lossy(bytes).replace("games/example", &format!("rules/{}", rule.code));
+    Some(format!("# expects: {}\n{text}", rule.code).into_bytes())
 }
 
 /// The name of a file of an example, and what it expects; `None` where it shows nothing.
@@ -164,6 +187,11 @@ fn place_of(rule: &Rule, name: &str) -> Option<(String, String)> {
         // Of two that clash the second is found fault with, in the order of their paths.
         ("id-twice", "Example.yaml") => Some(("id twice.yaml".into(), "nothing".into())),
         ("title-twice", "example.yaml") => Some((format!("{code}-1.yaml"), "nothing".into())),
+        // The fault of a unit stands in the unit: its sessions are sound.
+        (code, "example.yaml") if code.starts_with("unit-") && is_of_unit(rule) => {
+            Some((format!("{code}.yaml"), "nothing".into()))
+        }
+        (_, "example-2.yaml") => Some((format!("{code}-2.yaml"), "nothing".into())),
         ("title-twice", _) => Some((format!("{code}-2.yaml"), code.into())),
         _ => Some((format!("{code}.yaml"), code.into())),
     }

@@ -246,6 +246,6 @@ fn messages_from_home_are_read_out_of_mail() {
     let room = Room::with(&format!("{mail}\nand\n{line}"));
     let done = room.progress("2027-06-01", &[]);
     assert_eq!(done.status.code(), Some(1));
-    assert!(said(&done).contains("row 14: the check code"), "{}", said(&done));
+    assert!(said(&done).contains("row 15: the check code"), "{}", said(&done));
     assert!(!room.text("results/marks.csv").contains("181"));
 }

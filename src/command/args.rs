@@ -60,7 +60,9 @@ pub struct DraftArguments {
 
 /// Reports problems, warnings and advice, each at its line with a way out.
 #[derive(Args, Debug)]
-#[command(after_help = "Example:\n  homeground inspect sessions/games/gull-catch.yaml\n\n\
+#[command(after_help = "Examples:\n  homeground inspect sessions/games/gull-catch.yaml\n  \
+    homeground inspect sessions --mend\n  \
+    homeground inspect sessions --report sarif > findings.sarif\n\n\
     Ends with 0 where there are no problems, 1 where there are, 2 where it could not run.")]
 pub struct InspectArguments {
     /// A pack’s folder, or single session files of one pack.
@@ -97,7 +99,8 @@ pub struct ProgressArguments {
     /// The pack’s folder.
     #[arg(value_name = "PACK", default_value = "sessions")]
     pub pack: PathBuf,
-    /// Files of marks (CSV; commas, semicolons or tabs): code, session, part, date, attempt 1 …
+    /// Files of marks: tables (CSV; commas, semicolons or tabs) with code, session, part, date, attempt 1 …;
+    /// or the messages that families sent from a session’s page, in a text file as they came
     #[arg(long, value_name = "FILE", num_args = 1.., required_unless_present = "forget")]
     pub marks: Vec<PathBuf>,
     /// The folder for the results: new, empty, or one of results before.

@@ -7,7 +7,9 @@
 mod angle_figure;
 mod class_spread;
 mod effort_bar;
+pub mod figure;
 mod floor_plan;
+mod look;
 mod mark_strip;
 mod marks;
 mod pen;
@@ -21,10 +23,11 @@ pub use angle_figure::{Curves, draw_angle_figure};
 pub use class_spread::{SpreadRow, draw_class_spread};
 pub use effort_bar::draw_effort_bar;
 pub use floor_plan::draw_floor_plan;
+pub use look::{Look, curves_of, start_of};
 pub use mark_strip::{StripDay, StripSetting, draw_mark_strip};
 pub use marks::{effort_steps, effort_width, part_mark};
 pub use qr::draw_qr;
-pub use svg::to_svg;
+pub use svg::{escape, marks_to_svg, to_svg};
 pub use time_line::draw_time_line;
 
 /// A point: right, then down.
@@ -52,6 +55,15 @@ pub enum Mark {
         outline: Vec<Corner>,
         fill: Option<Tone>,
         pen: Option<Pen>,
+    },
+    /// A smooth line or outline: a quadratic B-spline with these control points, round and round or, where
+    /// it is open, from the first to the last. An open one is filled all the same.
+    Smooth {
+        around: Vec<At>,
+        look: Look,
+        is_open: bool,
+        /// Units of the drawing in a stature: how thick the pen is.
+        scale: f32,
     },
     /// One line of words; `at` lies on its baseline.
     Words {
@@ -162,6 +174,11 @@ impl Mark {
             Self::Shape { outline, .. } => {
                 for corner in outline {
                     corner.at = change(corner.at);
+                }
+            }
+            Self::Smooth { around, .. } => {
+                for at in around {
+                    *at = change(*at);
                 }
             }
             Self::Words { at, .. } => *at = change(*at),

@@ -3,8 +3,9 @@
 
 use std::fmt::Write;
 
+use super::look::{curves_of, start_of};
 use super::svg_path::{PathData, figure, to_tenths};
-use super::{Anchor, Drawing, Mark, Pen, Tone};
+use super::{Anchor, At, Drawing, Mark, Pen, Tone};
 
 /// The size of most words on the drawings of a page, said once for all of them.
 const USUAL_SIZE: f32 = 14.0;
@@ -21,6 +22,7 @@ pub fn to_svg(drawing: &Drawing, class: &str) -> String {
     while let Some(mark) = marks.next() {
         let Some(paint) = paint_of(mark) else {
             write_words(&mut svg, mark);
+            write_smooth(&mut svg, mark);
             continue;
         };
         let mut path = PathData::default();
@@ -37,11 +39,27 @@ pub fn to_svg(drawing: &Drawing, class: &str) -> String {
     svg
 }
 
+/// Smooth marks alone, to stand in a group of a larger drawing.
+pub fn marks_to_svg(marks: &[Mark]) -> String {
+    let mut svg = String::new();
+    for mark in marks {
+        write_smooth(&mut svg, mark);
+    }
+    svg
+}
+
+fn write_smooth(svg: &mut String, mark: &Mark) {
+    if let Mark::Smooth { around, look, is_open, .. } = mark {
+        let path = smooth_path(around, *is_open);
+        let _ = write!(svg, "<path class=\"{}\" d=\"{path}\"/>", look.class());
+    }
+}
+
 fn paint_of(mark: &Mark) -> Option<String> {
     match mark {
         Mark::Line { pen, .. } => Some(paint(None, Some(*pen))),
         Mark::Shape { fill, pen, .. } => Some(paint(*fill, *pen)),
-        Mark::Words { .. } => None,
+        Mark::Smooth { .. } | Mark::Words { .. } => None,
     }
 }
 
@@ -53,7 +71,7 @@ fn add_to(path: &mut PathData, mark: &Mark) {
     match mark {
         Mark::Line { from, to, .. } => path.line(*from, *to),
         Mark::Shape { outline, .. } => path.outline(outline),
-        Mark::Words { .. } => {}
+        Mark::Smooth { .. } | Mark::Words { .. } => {}
     }
 }
 
@@ -70,6 +88,48 @@ fn write_words(svg: &mut String, mark: &Mark) {
     let (x, y) = (shown(at.0), shown(at.1));
     // Writing to a string can’t fail.
     let _ = write!(svg, "<text x=\"{x}\" y=\"{y}\"{size}{anchor}{weight}>{}</text>", escape(text));
+}
+
+/// A smooth line in whole units, each from the point before it. Its control points lie on even ones, so that
+/// the ends between them are whole; then each control point is its forerunner mirrored at the end between
+/// them, and SVG’s `t` needs the ends alone.
+fn smooth_path(around: &[At], is_open: bool) -> String {
+    let even: Vec<At> =
+        around.iter().map(|(x, y)| ((x / 2.0).round() * 2.0, (y / 2.0).round() * 2.0)).collect();
+    let mut pen = whole(start_of(&even, is_open));
+    let mut path = format!("M{} {}", pen.0, pen.1);
+    for (index, (control, end)) in curves_of(&even, is_open).into_iter().enumerate() {
+        let (control, end) = (whole(control), whole(end));
+        if index == 0 && control == end {
+            path.push('l');
+        } else if index == 0 {
+            path.push('q');
+            push_number(&mut path, control.0 - pen.0);
+            push_number(&mut path, control.1 - pen.1);
+        } else if index == 1 {
+            path.push('t');
+        }
+        push_number(&mut path, end.0 - pen.0);
+        push_number(&mut path, end.1 - pen.1);
+        pen = end;
+    }
+    if !is_open {
+        path.push('z');
+    }
+    path
+}
+
+#[allow(clippy::cast_possible_truncation, reason = "a drawing is some hundred units wide")]
+const fn whole((x, y): At) -> (i32, i32) {
+    (x as i32, y as i32)
+}
+
+/// A minus sign parts numbers by itself.
+fn push_number(path: &mut String, number: i32) {
+    if number >= 0 && path.ends_with(|c: char| c.is_ascii_digit()) {
+        path.push(' ');
+    }
+    path.push_str(&number.to_string());
 }
 
 fn paint(fill: Option<Tone>, pen: Option<Pen>) -> String {
@@ -103,7 +163,8 @@ fn shown(number: f32) -> String {
     figure(to_tenths(number))
 }
 
-fn escape(text: &str) -> String {
+/// Text as the inside of an element or attribute.
+pub fn escape(text: &str) -> String {
     text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }
 

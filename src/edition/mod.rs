@@ -14,17 +14,16 @@ mod outline_part;
 mod record;
 mod reworded;
 mod sheets;
+mod stale;
 
-pub use compare::{
-    Change, Changes, Happened, PartRef, SessionChange, SessionRef, StaleCard, StaleSheet,
-    compare_packs,
-};
+pub use compare::{Change, Changes, Happened, PartRef, SessionChange, SessionRef, compare_packs};
 pub use kind::{Audience, CardOf, KINDS, Kind, Shape, kind_of};
 pub use mark::{ALPHABET, Mark};
 pub use outline::{outline_pack, outline_session};
 pub use record::{LARGEST_RECORD, RECORD, read_record, write_record};
 pub use reworded::{Piece, is_small_correction, mark_words, shorten};
 pub use sheets::Sheets;
+pub use stale::{StaleCard, StaleSheet};
 
 /// One thing that a session says.
 #[derive(Clone, Debug, PartialEq)]

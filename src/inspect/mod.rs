@@ -21,8 +21,9 @@ use std::sync::Arc;
 use rayon::prelude::*;
 
 use crate::finding::{Finding, sort_findings};
-use crate::pack::{Pack, Session};
+use crate::pack::{Pack, Session, Unit};
 use crate::place::Placed;
+use crate::plan::unit::plan_unit;
 use crate::plan::{Plans, plan_session};
 
 /// The plans of every session, and every finding of a pack: those met while reading, and those of every
@@ -58,6 +59,9 @@ fn with_rules_of_packs(
 ) -> Judged {
     findings.extend(found.into_iter().flatten());
     inspect_texts(&pack.texts(), pack, &mut findings);
+    for unit in &pack.units {
+        inspect_unit(unit, pack, &mut findings);
+    }
     for rule in rules::ALL {
         if let Check::Pack(check) = rule.check {
             check(pack, &mut Notes::new(rule, &mut findings));
@@ -79,6 +83,16 @@ fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>)
     }
     inspect_texts(&session.texts(), pack, &mut findings);
     (plans, findings)
+}
+
+fn inspect_unit(unit: &Unit, pack: &Pack, findings: &mut Vec<Finding>) {
+    let plan = plan_unit(unit, pack);
+    for rule in rules::ALL {
+        if let Check::Unit(check) = rule.check {
+            check(unit, &plan, pack, &mut Notes::new(rule, findings));
+        }
+    }
+    inspect_texts(&unit.texts(), pack, findings);
 }
 
 fn inspect_texts(texts: &[Placed<&str>], pack: &Pack, findings: &mut Vec<Finding>) {

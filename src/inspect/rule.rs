@@ -1,9 +1,10 @@
 //! What a rule is: a code, what it asks and why, a bad and a good example, and the check.
 
 use crate::finding::{Finding, Severity};
-use crate::pack::{Pack, Session};
+use crate::pack::{Pack, Session, Unit};
 use crate::place::{Place, Placed};
 use crate::plan::Plans;
+use crate::plan::unit::UnitPlan;
 
 /// One rule of `inspect`.
 #[derive(Debug)]
@@ -38,6 +39,8 @@ pub enum Check {
     Session(fn(&Session, &Plans, &Pack, &mut Notes<'_>)),
     /// It looks at every text on its own, of the sessions and of the shared files.
     Text(fn(&Placed<&str>, &Pack, &mut Notes<'_>)),
+    /// It looks at one unit of work.
+    Unit(fn(&Unit, &UnitPlan, &Pack, &mut Notes<'_>)),
     /// It looks at the pack as a whole.
     Pack(fn(&Pack, &mut Notes<'_>)),
 }
@@ -49,6 +52,7 @@ impl std::fmt::Debug for Check {
             Self::Allowance => "Allowance",
             Self::Session(_) => "Session",
             Self::Text(_) => "Text",
+            Self::Unit(_) => "Unit",
             Self::Pack(_) => "Pack",
         })
     }

@@ -38,7 +38,7 @@ pub struct MendedPack {
 /// A sentence for the teacher, where the pack can’t be looked into, or where mending would change what it says.
 pub fn mend_pack(source: &dyn Source, selection: &Selection) -> Result<MendedPack, String> {
     let before = crate::inspect(source, selection)?;
-    let files = mended_files(source, &before.pack.files)?;
+    let files = mended_files(source, selection, &before.pack.files)?;
     if files.is_empty() {
         return Ok(MendedPack { files, inspected: before });
     }
@@ -52,11 +52,16 @@ pub fn mend_pack(source: &dyn Source, selection: &Selection) -> Result<MendedPac
     Ok(MendedPack { files, inspected: after })
 }
 
-fn mended_files(source: &dyn Source, files: &Files) -> Result<Vec<MendedFile>, String> {
+fn mended_files(
+    source: &dyn Source,
+    selection: &Selection,
+    files: &Files,
+) -> Result<Vec<MendedFile>, String> {
     // A neighbour’s files are listed too, and are not ours to change.
     let own: BTreeSet<String> = source.entries()?.into_iter().map(|entry| entry.path).collect();
     let mut found = Vec::new();
-    for file in files.iter().filter(|file| own.contains(&file.path) && !file.text.is_empty()) {
+    let is_asked = |path: &str| own.contains(path) && selection.names(path);
+    for file in files.iter().filter(|file| is_asked(&file.path) && !file.text.is_empty()) {
         let mended = mend_text(&file.text, group_of(&file.path));
         if mended.text == file.text {
             continue;

@@ -15,6 +15,7 @@ mod part;
 mod part_space;
 mod printing;
 mod session;
+mod unit;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -35,7 +36,9 @@ pub use printing::{PrintWishes, Printing};
 pub use session::{
     Adaptations, AdultTime, Borrowed, Film, Picture, Question, Session, Space, Standing,
 };
+pub use unit::{BringBack, Cover, GatherStep, NoSchool, Unit, UnitDay, UnitEntry};
 
+use crate::figure::library::Library;
 use crate::finding::Finding;
 use crate::place::{FileId, Files, Placed};
 use crate::quantity::{Ages, Date, Decimal, Length};
@@ -74,8 +77,12 @@ pub struct Pack {
     /// Names that the shared list has once already, where they stand again.
     pub things_twice: Vec<Placed<Line>>,
     pub curriculum: Option<Curriculum>,
+    /// The poses of the library with the pack’s own.
+    pub poses: Library,
     /// In the order of their ids.
     pub sessions: Vec<Session>,
+    /// In the order of their first days.
+    pub units: Vec<Unit>,
     /// The bytes of every picture in the pack, by path.
     pub pictures: BTreeMap<String, Arc<[u8]>>,
     /// The files of the pack's own look, by path below its `look` folder.
@@ -122,6 +129,12 @@ impl Pack {
         pack
     }
 
+    /// The place of a session in `sessions`, by its address as a teacher writes it.
+    pub fn find_session(&self, named: &str) -> Option<usize> {
+        let named = named.trim_end_matches(".yaml").trim_end_matches(".yml");
+        self.sessions.binary_search_by(|session| session.id.as_str().cmp(named)).ok()
+    }
+
     /// Whether it is written in English, for what looks for English words.
     pub fn is_english(&self) -> bool {
         self.language.split(['-', '_']).next().is_some_and(|tag| tag.eq_ignore_ascii_case("en"))
@@ -161,10 +174,19 @@ pub struct Curriculum {
     pub title: String,
     pub source: Option<String>,
     pub licence: Option<String>,
+    /// The school’s year groups, in the order they are written.
+    pub year_groups: Vec<YearGroup>,
     /// By code.
     pub statements: BTreeMap<String, Statement>,
     /// Codes that the list has once already, where they stand again.
     pub twice: Vec<Placed<Line>>,
+}
+
+/// A year group, and the ages of its children over the school year.
+#[derive(Clone, Debug)]
+pub struct YearGroup {
+    pub name: String,
+    pub ages: Ages,
 }
 
 /// One statement of the curriculum.

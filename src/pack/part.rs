@@ -1,5 +1,6 @@
 //! A part of a session: the warm-up, a technique step, a challenge, a stretch task or the cool-down.
 
+use crate::figure::{Caption, Figure};
 use crate::place::Placed;
 use crate::quantity::{Decimal, Duration};
 use crate::read::compendium::Compendium;
@@ -72,6 +73,8 @@ pub struct Part {
     pub lengths: PartLengths,
     pub alternatives: Vec<Alternative>,
     pub pictures: Vec<Picture>,
+    /// The figure drawn from poses; without a moment where there is none.
+    pub figure: Figure,
 }
 
 /// Another version of a part.
@@ -131,6 +134,10 @@ impl Part {
         if let Some(measure) = &self.measure {
             texts.extend(measure.criteria.iter().map(placed));
         }
+        texts.extend(self.figure.moments.iter().filter_map(|moment| match &moment.caption {
+            Some(Caption::Words(words)) => Some(placed(words)),
+            _ => None,
+        }));
         texts.extend(
             self.pictures.iter().filter_map(|picture| picture.caption.as_ref()).map(placed),
         );

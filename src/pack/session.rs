@@ -29,6 +29,8 @@ pub struct Session {
     pub licence: Option<Placed<Line>>,
     pub credit: Option<Placed<Line>>,
     pub curriculum: Vec<Placed<Line>>,
+    /// The addresses of the sessions whose skills it builds on.
+    pub builds_on: Vec<Placed<Line>>,
     pub objectives: Vec<Placed<Line>>,
     pub success: Vec<Placed<Line>>,
     pub needs: Vec<Need>,

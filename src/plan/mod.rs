@@ -2,6 +2,7 @@
 //! typed values, and is shown both on pages and on paper.
 
 pub mod assign;
+mod coverage;
 mod effort;
 mod equipment;
 pub mod flight;
@@ -17,7 +18,9 @@ pub mod slot_fit;
 mod space;
 pub mod statistics;
 mod time;
+pub mod unit;
 
+pub use coverage::{CoveragePlan, OFTEN, StatementCoverage, plan_coverage};
 pub use effort::{ACTIVE_A_DAY, EffortPlan, Rhythm, Still, main_effort, plan_effort, usual_work};
 pub use equipment::{
     EquipmentPlan, GatherSet, HomeThings, ServedNeed, plan_equipment, plan_gather_set,

@@ -288,7 +288,7 @@ mod tests {
         let text = format!("Hello!\n\n> {whole}\n> Best wishes {{}}\n");
         let found = rows(&text);
         assert_eq!(found.len(), 1);
-        assert_eq!(found[0].0, 3);
+        assert_eq!(found[0].0, 4);
         assert_eq!(
             found[0].1,
             ["K07", "athletics/leap", "", "", "2027-05-11", "challenge 1", "124 cm", "", "x"]

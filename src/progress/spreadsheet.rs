@@ -94,7 +94,8 @@ pub fn write_unread(progress: &Progress) -> Vec<u8> {
     write_table(&["file", "row", "column", "name", "what is wrong"], rows)
 }
 
-fn write_table(head: &[&str], rows: impl Iterator<Item = Vec<String>>) -> Vec<u8> {
+/// A head and rows, every cell made safe; UTF-8 with its mark, lines ended as RFC 4180 has it.
+pub fn write_table(head: &[&str], rows: impl Iterator<Item = Vec<String>>) -> Vec<u8> {
     let mut writer = csv::WriterBuilder::new()
         .terminator(csv::Terminator::CRLF)
         .from_writer("\u{feff}".as_bytes().to_vec());

@@ -19,6 +19,49 @@ impl Date {
         (self.0 - earlier.0).get_days()
     }
 
+    /// The date so many days later, or earlier where it is less than 0; the last or first day of the calendar
+    /// where it would lie outside.
+    #[must_use]
+    pub fn plus_days(self, days: i32) -> Self {
+        Self(self.0.saturating_add(jiff::Span::new().days(days)))
+    }
+
+    /// How many days after Monday: 0 to 6.
+    pub fn days_after_monday(self) -> i32 {
+        i32::from(self.0.weekday().to_monday_zero_offset())
+    }
+
+    /// Days from 1 January 2000 on.
+    pub fn day_number(self) -> i32 {
+        self.days_after(Self::FIRST_OF_2000)
+    }
+
+    pub fn year(self) -> i16 {
+        self.0.year()
+    }
+
+    /// From 1.
+    pub fn month(self) -> u32 {
+        u32::from(self.0.month().unsigned_abs())
+    }
+
+    /// From 1.
+    pub fn day_of_month(self) -> u32 {
+        u32::from(self.0.day().unsigned_abs())
+    }
+
+    /// The day that days are counted from.
+    pub const FIRST_OF_2000: Self = Self(jiff::civil::date(2000, 1, 1));
+
+    pub(crate) const fn from_civil(date: jiff::civil::Date) -> Self {
+        Self(date)
+    }
+
+    /// The day for the arithmetic of time zones.
+    pub(crate) const fn civil(self) -> jiff::civil::Date {
+        self.0
+    }
+
     /// Year, month and day.
     #[allow(
         clippy::cast_sign_loss,

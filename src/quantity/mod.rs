@@ -8,6 +8,7 @@
 mod ages;
 mod amount;
 mod angle;
+mod clock_time;
 mod date;
 mod decimal;
 mod duration;
@@ -20,6 +21,7 @@ mod volume;
 
 pub use ages::Ages;
 pub use angle::Angle;
+pub use clock_time::ClockTime;
 pub use date::Date;
 pub use decimal::Decimal;
 pub use duration::Duration;

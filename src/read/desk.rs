@@ -7,7 +7,7 @@ use super::text::LONGEST;
 use crate::finding::Finding;
 use crate::place::{Place, Placed};
 use crate::quantity::{
-    Ages, Angle, Date, Decimal, Duration, Length, Mass, Quantity, Range, Speed, Volume,
+    Ages, Angle, ClockTime, Date, Decimal, Duration, Length, Mass, Quantity, Range, Speed, Volume,
 };
 
 /// Collects the findings of one file.
@@ -147,6 +147,7 @@ macro_rules! quantities_from_nodes {
 quantities_from_nodes!(
     Ages,
     Angle,
+    ClockTime,
     Date,
     Decimal,
     Duration,

@@ -18,12 +18,14 @@ pub(crate) mod yaml;
 
 pub mod allowance_file;
 pub mod compendium;
+pub mod figure_file;
 pub mod pack_files;
 pub mod part_file;
 pub mod print_choices;
 pub mod session_file;
 pub mod shared_file;
 pub mod translation;
+pub mod unit_file;
 pub mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -42,6 +44,7 @@ use crate::place::{FileId, Files, Place};
 use crate::quantity::Date;
 use crate::source::{Entry, EntryKind, Source};
 use desk::{Desk, FromNode};
+use figure_file::PosesDoc;
 use neighbours::{borrow, is_borrowing, open_neighbours};
 use node::Node;
 use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
@@ -51,6 +54,7 @@ use shelf::Shelf;
 use translation::{
     TranslatedDoc, TranslatedPack, read_pack_translation, read_translation, translation_of,
 };
+use unit_file::UnitDoc;
 
 /// A document and the file it stands in.
 #[derive(Clone, Debug)]
@@ -69,12 +73,16 @@ pub struct Documents {
     pub pack: Option<Written<PackDoc>>,
     pub equipment: Option<Written<EquipmentDoc>>,
     pub curriculum: Option<Written<CurriculumDoc>>,
+    /// The pack’s own poses.
+    pub poses: Option<Written<PosesDoc>>,
     /// What is said once and used by name.
     pub shared: Option<Written<SharedDoc>>,
     /// The sessions that came from a neighbour’s pack.
     pub borrowed: BTreeMap<FileId, BorrowedDoc>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
+    /// In the order of their paths.
+    pub units: Vec<Written<UnitDoc>>,
     /// Sessions in other languages, in the order of their paths.
     pub translations: Vec<TranslatedDoc>,
     /// What pack.yaml says, in other languages.
@@ -99,6 +107,35 @@ pub enum Selection {
     All,
     /// Only those at these paths inside the pack, or in these folders.
     Only(BTreeSet<String>),
+}
+
+impl Selection {
+    /// Whether a file is among those that were named, not only read with them.
+    pub fn names(&self, path: &str) -> bool {
+        match self {
+            Self::All => true,
+            Self::Only(paths) => stands_in(path, paths),
+        }
+    }
+
+    /// Whether a unit is asked for: all sessions are then read, since it is judged by them.
+    fn has_units(&self) -> bool {
+        let is_of_units = |path: &String| path == "units" || is_unit(path);
+        matches!(self, Self::Only(paths) if paths.iter().any(is_of_units))
+    }
+
+    /// Whether what was found in the file at a path is to be told.
+    pub fn asks_for(&self, path: &str) -> bool {
+        match self {
+            Self::Only(paths) if self.has_units() => is_shared(path) || stands_in(path, paths),
+            _ => true,
+        }
+    }
+}
+
+/// Whether a file is a unit of work.
+fn is_unit(path: &str) -> bool {
+    path.starts_with("units/")
 }
 
 /// Fonts of the large scripts are the largest files of a look.
@@ -132,9 +169,11 @@ pub fn read_pack_again(
         pack: None,
         equipment: None,
         curriculum: None,
+        poses: None,
         shared: None,
         borrowed: BTreeMap::new(),
         sessions: Vec::new(),
+        units: Vec::new(),
         translations: Vec::new(),
         pack_translations: Vec::new(),
         translation_slips: Vec::new(),
@@ -161,14 +200,17 @@ fn stands_in(path: &str, asked: &BTreeSet<String>) -> bool {
 }
 
 fn is_shared(path: &str) -> bool {
-    matches!(path, "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "shared.yaml")
+    matches!(
+        path,
+        "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "shared.yaml" | "poses.yaml"
+    )
 }
 
 /// The right name of a shared file that stands under a near one: pack.yml, games/equipment.yaml.
 fn misnamed(path: &str) -> Option<&'static str> {
     let name = path.rsplit('/').next()?.to_lowercase();
     let stem = name.rsplit_once('.').map_or(name.as_str(), |(stem, _)| stem);
-    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml"];
+    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml", "poses.yaml"];
     right.into_iter().find(|right| right.strip_suffix(".yaml") == Some(stem) && *right != path)
 }
 
@@ -183,8 +225,10 @@ enum Outcome {
     Pack(Option<Box<PackDoc>>),
     Equipment(Option<EquipmentDoc>),
     Curriculum(Option<CurriculumDoc>),
+    Poses(Option<PosesDoc>),
     Shared(Option<SharedDoc>),
     Session(Option<Box<SessionDoc>>),
+    Unit(Option<Box<UnitDoc>>),
     /// It is laid over a neighbour’s session when those are open.
     Borrowing(Box<Node>),
     /// It is laid over its original when that has been read.
@@ -200,7 +244,10 @@ fn read_yaml_files(
 ) {
     let is_asked = |path: &str| match selection {
         Selection::All => true,
-        Selection::Only(paths) => is_shared(path) || stands_in(path, paths),
+        // A unit is judged by its sessions, which may be anywhere.
+        Selection::Only(paths) => {
+            is_shared(path) || selection.has_units() || stands_in(path, paths)
+        }
     };
     let wanted: Vec<(FileId, &Entry)> = entries
         .iter()
@@ -240,11 +287,13 @@ fn read_yaml_files(
             Outcome::Pack(doc) => documents.pack = doc.map(|doc| Written { file, doc: *doc }),
             Outcome::Equipment(doc) => documents.equipment = doc.map(|doc| Written { file, doc }),
             Outcome::Curriculum(doc) => documents.curriculum = doc.map(|doc| Written { file, doc }),
+            Outcome::Poses(doc) => documents.poses = doc.map(|doc| Written { file, doc }),
             Outcome::Shared(doc) => documents.shared = doc.map(|doc| Written { file, doc }),
             Outcome::Borrowing(tree) => borrowing.push((file, entry.path.clone(), tree)),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
             Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
-            Outcome::Session(None) | Outcome::Nothing => {}
+            Outcome::Unit(Some(doc)) => documents.units.push(Written { file, doc: *doc }),
+            Outcome::Session(None) | Outcome::Unit(None) | Outcome::Nothing => {}
         }
     }
     for (path, tree) in read_borrowed(source, borrowing, documents) {
@@ -312,7 +361,7 @@ fn lay_translations(
 
 /// The original of a translation, where it is in the pack.
 fn original_of(path: &str, paths: &BTreeSet<String>) -> Option<String> {
-    let (original, _) = translation_of(path)?;
+    let (original, _) = translation_of(path).filter(|_| !is_unit(path))?;
     paths.contains(&original).then_some(original)
 }
 
@@ -352,6 +401,7 @@ fn read_one(
         "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
         "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
         "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
+        "poses.yaml" => Outcome::Poses(PosesDoc::from_node(&tree, &mut desk)),
         "shared.yaml" => {
             let doc = SharedDoc::from_node(&tree, &mut desk);
             if let Some(doc) = &doc {
@@ -359,6 +409,7 @@ fn read_one(
             }
             Outcome::Shared(doc)
         }
+        path if is_unit(path) => Outcome::Unit(UnitDoc::from_node(&tree, &mut desk).map(Box::new)),
         _ => {
             if !shelf.fill(&mut tree, &mut desk.findings) {
                 return (text, Outcome::Nothing, desk.findings, None);

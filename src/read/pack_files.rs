@@ -104,8 +104,20 @@ record! {
         source: Option<Placed<Line>> = "National curriculum in England, physical education programmes of study",
         /// Its licence.
         licence: Option<Placed<Line>> = "OGL-UK-3.0",
+        /// The school’s year groups, so that coverage is told by them.
+        year_groups: Vec<YearGroupDoc>,
         /// Its statements.
         statements: Vec<StatementDoc>,
+    }
+}
+
+record! {
+    /// A year group.
+    pub struct YearGroupDoc = "a year group" {
+        /// What it is called.
+        name: Placed<Line> = "Year 4",
+        /// The ages of its children over the school year.
+        ages: Placed<Ages>,
     }
 }
 

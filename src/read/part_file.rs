@@ -1,6 +1,7 @@
 //! A part of a session as it is written: every key of a warm-up, step, challenge, stretch task or cool-down.
 
 use super::compendium::Compendium;
+use super::figure_file::MomentDoc;
 use super::part_time::PartTime;
 use super::record::record;
 use super::session_file::PictureDoc;
@@ -59,6 +60,8 @@ record! {
         throw: Option<Placed<ThrowDoc>>,
         /// Pictures of this part.
         pictures: Vec<PictureDoc>,
+        /// The figure drawn from a pose, or a strip of two to five.
+        figure: Vec<MomentDoc>,
     }
 }
 

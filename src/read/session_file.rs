@@ -33,6 +33,8 @@ record! {
         credit: Option<Placed<Line>> = "Hollin Staithe School",
         /// Codes of the department's curriculum list.
         curriculum: Vec<Placed<Line>> = "ks2-jump",
+        /// The sessions whose skills it builds on, by their addresses: athletics/brook-leap.
+        builds_on: Vec<Placed<Line>> = "games/gull-catch",
         /// Learning objectives, for the teacher.
         objectives: Vec<Placed<Line>> = "Use the arms and legs together to jump further",
         /// Success criteria, for the child, beginning with “I”.

@@ -61,7 +61,7 @@ pub fn translation_of(path: &str) -> Option<(String, String)> {
 }
 
 /// Keys whose values people read.
-const TEXTS: [&str; 26] = [
+const TEXTS: [&str; 27] = [
     "title",
     "summary",
     "objectives",
@@ -73,6 +73,7 @@ const TEXTS: [&str; 26] = [
     "key_points",
     "see",
     "say",
+    "says",
     "easier",
     "harder",
     "landing_zone",
@@ -91,7 +92,7 @@ const TEXTS: [&str; 26] = [
 ];
 
 /// Groups that hold such keys.
-const GROUPS: [&str; 13] = [
+const GROUPS: [&str; 14] = [
     "warm_up",
     "technique",
     "challenge",
@@ -105,6 +106,7 @@ const GROUPS: [&str; 13] = [
     "adult",
     "film",
     "pictures",
+    "figure",
 ];
 
 /// Whether the value of a key is text: every key of the adaptations is.

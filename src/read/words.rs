@@ -203,3 +203,31 @@ choice! {
         Letter = "Letter",
     }
 }
+
+choice! {
+    /// A day of the week.
+    pub enum Weekday = "a day of the week" {
+        Monday = "monday",
+        Tuesday = "tuesday",
+        Wednesday = "wednesday",
+        Thursday = "thursday",
+        Friday = "friday",
+        Saturday = "saturday",
+        Sunday = "sunday",
+    }
+}
+
+impl Weekday {
+    /// The day so many days after Monday, from 0 to 6.
+    pub fn after_monday(days: i32) -> Option<Self> {
+        Self::ALL.get(usize::try_from(days).ok()?).copied()
+    }
+
+    /// “Monday”, for messages.
+    pub fn name(self) -> String {
+        let mut letters = self.word().chars();
+        letters
+            .next()
+            .map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    }
+}

@@ -23,6 +23,7 @@ pub(super) fn pack_of_home(pack: &Pack, sessions: Vec<Session>, home: &Home) -> 
     own.translations.clear();
     // What is the teacher’s, and other homes’, stays with the teacher.
     own.curriculum = None;
+    own.units.clear();
     own.things_twice.clear();
     own
 }

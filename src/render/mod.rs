@@ -5,6 +5,7 @@ pub mod borrowed_phrases;
 mod changes;
 pub mod class_pages;
 pub mod equipment_phrases;
+pub mod figure_phrases;
 pub mod fit_phrases;
 pub mod flight_phrases;
 mod home_pack;
@@ -22,6 +23,7 @@ pub mod quantities;
 mod sheet;
 pub mod shelf;
 pub mod site;
+pub mod unit;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -31,6 +33,7 @@ use rayon::prelude::*;
 
 use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::{Pack, SessionId};
+use crate::plan::unit::{UnitPlan, plan_unit};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
 pub use changes::{
@@ -66,6 +69,7 @@ pub struct Publication<'p> {
 pub struct Gathered {
     gathering: OnceLock<GatherPlan>,
     gather_set: OnceLock<GatherSet>,
+    units: OnceLock<Vec<UnitPlan>>,
 }
 
 impl fmt::Debug for Publication<'_> {
@@ -117,6 +121,12 @@ impl<'p> Publication<'p> {
         self.gathered.gather_set.get_or_init(|| plan_gather_set(self.pack))
     }
 
+    /// The plan of each unit, in the order of `pack.units`.
+    pub fn units(&self) -> &[UnitPlan] {
+        let plan = || self.pack.units.iter().map(|unit| plan_unit(unit, self.pack)).collect();
+        self.gathered.units.get_or_init(plan)
+    }
+
     /// Whether a file is wanted, by its path below the folder of this language.
     pub fn wants(&self, path: &str) -> bool {
         self.order.wants(&format!("{}{path}", self.editions[self.edition].folder))
@@ -151,6 +161,9 @@ impl fmt::Display for RenderFault {
 
 /// The path of the sheet with what to gather once for the whole pack.
 pub const GATHER_SHEET: &str = "print/gather.pdf";
+
+/// The teachers’ sheet of every pose.
+pub const POSES_SHEET: &str = "poses.pdf";
 
 /// The path of a session's page below the published folder.
 pub fn page_path(session: &SessionId) -> String {

@@ -5,6 +5,7 @@ mod equipment;
 mod parts;
 mod pictures;
 mod translations;
+mod units;
 
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
@@ -12,9 +13,10 @@ use std::sync::Arc;
 
 use rayon::prelude::*;
 
+use crate::figure::library::Library;
 use crate::pack::{
     Adaptations, AdultTime, Allowance, Borrowed, Curriculum, Film, Pack, PrintWishes, Printing,
-    Question, Session, SessionId, Space, Standing, Statement, Thing, Translation,
+    Question, Session, SessionId, Space, Standing, Statement, Thing, Translation, YearGroup,
 };
 use crate::place::{FileId, Files, Place, Placed};
 use crate::quantity::{Decimal, Length};
@@ -43,16 +45,20 @@ pub fn resolve_pack(documents: Documents) -> Pack {
     let things = documents.equipment.map(|written| equipment::resolve_things(written.doc));
     let (things, things_twice) = things.unwrap_or_default();
     let shared = documents.pack.as_ref().map(|written| &written.doc);
+    let poses = Library::with_own(documents.poses.as_ref().map(|written| &written.doc));
     let translated = (documents.pack_translations, documents.translations);
-    let translations =
-        translations::resolve_translations(translated, &documents.files, shared, &things);
+    let translations = translations::resolve_translations(
+        translated,
+        (&documents.files, shared),
+        (&things, &poses),
+    );
     let borrowed = documents.borrowed;
     let mut sessions: Vec<Session> = documents
         .sessions
         .into_par_iter()
         .map(|written| {
             let borrowed = borrowed.get(&written.file).cloned();
-            resolve_borrowed(written, borrowed, &documents.files, shared, &things)
+            resolve_borrowed(written, borrowed, &documents.files, shared, (&things, &poses))
         })
         .collect();
     sessions.sort_by(|a, b| (&a.id, a.file).cmp(&(&b.id, b.file)));
@@ -85,8 +91,10 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
         things_twice,
+        poses,
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
         sessions,
+        units: units::resolve_units(documents.units, &documents.files),
         pictures: documents.pictures,
         look: documents.look,
         paths: documents.paths,
@@ -164,6 +172,11 @@ fn resolve_curriculum(doc: CurriculumDoc) -> Curriculum {
         title: doc.title.to_string(),
         source: doc.source.map(|source| source.to_string()),
         licence: doc.licence.map(|licence| licence.to_string()),
+        year_groups: doc
+            .year_groups
+            .into_iter()
+            .map(|group| YearGroup { name: group.name.to_string(), ages: group.ages.value })
+            .collect(),
         statements,
         twice,
     }
@@ -173,11 +186,11 @@ fn resolve_session(
     written: Written<SessionDoc>,
     files: &Files,
     shared: Option<&PackDoc>,
-    things: &BTreeMap<String, Arc<Thing>>,
+    (things, poses): (&BTreeMap<String, Arc<Thing>>, &Library),
 ) -> Session {
     let Written { file, mut doc } = written;
     let path = files.get(file).path.clone();
-    let parts = parts::resolve_parts(&path, &mut doc, moderate_from(shared));
+    let parts = parts::resolve_parts(&path, &mut doc, moderate_from(shared), poses);
     let needs = equipment::resolve_needs(doc.equipment, &parts, things);
     Session {
         id: SessionId::of_path(&path),
@@ -192,6 +205,7 @@ fn resolve_session(
         licence: doc.licence.or_else(|| shared.and_then(|pack| pack.licence.clone())),
         credit: doc.credit.or_else(|| shared.and_then(|pack| pack.credit.clone())),
         curriculum: doc.curriculum,
+        builds_on: doc.builds_on,
         objectives: doc.objectives,
         success: doc.success,
         needs,
@@ -222,9 +236,11 @@ fn resolve_borrowed(
     borrowed: Option<BorrowedDoc>,
     files: &Files,
     shared: Option<&PackDoc>,
-    things: &BTreeMap<String, Arc<Thing>>,
+    (things, poses): (&BTreeMap<String, Arc<Thing>>, &Library),
 ) -> Session {
-    let Some(borrowed) = borrowed else { return resolve_session(written, files, shared, things) };
+    let Some(borrowed) = borrowed else {
+        return resolve_session(written, files, shared, (things, poses));
+    };
     let mut all = things.clone();
     let lent = borrowed.equipment.map(|doc| equipment::resolve_things(doc).0).unwrap_or_default();
     for (name, thing) in lent {
@@ -232,7 +248,7 @@ fn resolve_borrowed(
     }
     // The pack’s own licence and credit are not the lender’s.
     let (licence, credit) = (written.doc.licence.clone(), written.doc.credit.clone());
-    let session = resolve_session(written, files, shared, &all);
+    let session = resolve_session(written, files, shared, (&all, poses));
     let changed_by = shared.and_then(|doc| doc.school.as_ref()).map(ToString::to_string);
     let borrowed = Borrowed {
         lender: borrowed.lender,

@@ -1,5 +1,7 @@
 //! The parts of a session in the order they are done.
 
+use crate::figure::Figure;
+use crate::figure::library::Library;
 use crate::pack::{
     Alternative, Fault, FlightSaid, Measure, Part, PartKind, PartLengths, PartSpace, Points,
     PointsFormula, Reference, ThrowRules,
@@ -19,7 +21,12 @@ use super::pictures::resolve_pictures;
 const USUAL_WORTH: u32 = 3;
 
 /// Puts the parts in order and numbers those of each kind. They are taken out of the document.
-pub(super) fn resolve_parts(path: &str, doc: &mut SessionDoc, moderate_from: Decimal) -> Vec<Part> {
+pub(super) fn resolve_parts(
+    path: &str,
+    doc: &mut SessionDoc,
+    moderate_from: Decimal,
+    poses: &Library,
+) -> Vec<Part> {
     let groups = [
         (PartKind::WarmUp, Vec::from_iter(doc.warm_up.take())),
         (PartKind::Technique, std::mem::take(&mut doc.technique)),
@@ -30,8 +37,11 @@ pub(super) fn resolve_parts(path: &str, doc: &mut SessionDoc, moderate_from: Dec
     let mut parts = Vec::new();
     for (kind, docs) in groups {
         let of = docs.len();
-        for (index, doc) in docs.into_iter().enumerate() {
-            parts.push(resolve_part(path, kind, (index + 1, of), doc, moderate_from));
+        for (index, mut doc) in docs.into_iter().enumerate() {
+            let figure = std::mem::take(&mut doc.figure);
+            let mut part = resolve_part(path, kind, (index + 1, of), doc, moderate_from);
+            part.figure = poses.figure(figure);
+            parts.push(part);
         }
     }
     parts
@@ -67,6 +77,7 @@ fn resolve_part(
         compendium: doc.compendium,
         alternatives: doc.alternatives.into_iter().map(resolve_alternative).collect(),
         pictures: resolve_pictures(path, doc.pictures),
+        figure: Figure::default(),
     }
 }
 

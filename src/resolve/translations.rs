@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::resolve_session;
+use crate::figure::library::Library;
 use crate::pack::{Need, Session, Substitute, Thing, Translation};
 use crate::place::Files;
 use crate::read::Written;
@@ -14,9 +15,8 @@ use crate::read::translation::{ThingNames, TranslatedDoc, TranslatedPack};
 /// By language tag.
 pub(super) fn resolve_translations(
     (packs, sessions): (Vec<TranslatedPack>, Vec<TranslatedDoc>),
-    files: &Files,
-    shared: Option<&PackDoc>,
-    things: &BTreeMap<String, Arc<Thing>>,
+    (files, shared): (&Files, Option<&PackDoc>),
+    (things, poses): (&BTreeMap<String, Arc<Thing>>, &Library),
 ) -> BTreeMap<String, Translation> {
     let mut translations: BTreeMap<String, Translation> = BTreeMap::new();
     let mut names: BTreeMap<String, BTreeMap<String, ThingNames>> = BTreeMap::new();
@@ -37,7 +37,8 @@ pub(super) fn resolve_translations(
     for translated in sessions {
         let language = translated.language.clone();
         let shared_names = names.get(&language);
-        let session = resolve_translated(translated, shared_names, (files, shared), things);
+        let session =
+            resolve_translated(translated, shared_names, (files, shared), (things, poses));
         translations.entry(language).or_default().sessions.push(session);
     }
     translations
@@ -47,10 +48,10 @@ fn resolve_translated(
     translated: TranslatedDoc,
     shared_names: Option<&BTreeMap<String, ThingNames>>,
     (files, shared): (&Files, Option<&PackDoc>),
-    things: &BTreeMap<String, Arc<Thing>>,
+    (things, poses): (&BTreeMap<String, Arc<Thing>>, &Library),
 ) -> Session {
     let TranslatedDoc { language, file, original, doc, things: names, is_old } = translated;
-    let mut session = resolve_session(Written { file, doc }, files, shared, things);
+    let mut session = resolve_session(Written { file, doc }, files, shared, (things, poses));
     session.id = crate::pack::SessionId::of_path(&original);
     session.path = original;
     session.language = language;

@@ -207,7 +207,7 @@
     function drawDays(own) {
       const rows = form.querySelector("tbody");
       const days = Object.keys(own.days).filter((on) => part(own, on).length).sort().reverse();
-      form.querySelector(".earlier").hidden = !days.length;
+      form.querySelector(".earlier").hidden = !days.length || !code;
       rows.replaceChildren(...days.map((on) => {
         const row = document.createElement("tr");
         const cell = (text) => { row.insertCell().textContent = text; };

@@ -6,8 +6,10 @@
   const pattern = document.getElementById("now");
   if (!start || !pattern) return;
   const main = document.getElementById("content");
-  const steps = [[".before"], ...[...document.querySelectorAll(".part")].map((part) => [`#${part.id}`]), [".finish", ".marks", ".review"]]
-    .map((names) => names.flatMap((name) => [...document.querySelectorAll(name)])).filter((step) => step.length);
+  const steps = [[".before"], ...[...document.querySelectorAll(".part")].map((part) => [`#${part.id}`]), [".finish", ".parts ~ :not(.adapt, .now-foot)"]]
+    .map((names) => names.join());
+  // What a step shows is looked for each time: other add-ons may have put more beside it.
+  const thingsOf = (step) => [...document.querySelectorAll(steps[step - 1])];
   const frame = pattern.content.cloneNode(true);
   const [head, foot] = [frame.querySelector(".now-head"), frame.querySelector(".now-foot")];
   const place = head.querySelector("[data-place]");
@@ -25,7 +27,9 @@
   function show(step) {
     const isOn = step >= 1 && step <= steps.length;
     document.body.classList.toggle("doing", isOn);
-    for (const [at, things] of steps.entries()) for (const thing of things) thing.classList.toggle("now", at + 1 === step);
+    for (const thing of document.querySelectorAll("main > .now, .parts > .now")) thing.classList.remove("now");
+    const things = isOn ? thingsOf(step) : [];
+    for (const thing of things) thing.classList.add("now");
     if (!isOn) {
       head.remove();
       foot.remove();
@@ -36,15 +40,16 @@
       [...dots.children].forEach((dot, at) => dot.classList.toggle("now", at < step));
       lead(back, step - 1);
       lead(next, step + 1);
-      const title = steps[step - 1][0].querySelector("h2") || steps[step - 1][0];
+      const title = things[0].querySelector("h2") || things[0];
       title.tabIndex = -1;
       title.focus({ preventScroll: true });
       scrollTo(0, 0);
     }
-    document.dispatchEvent(new CustomEvent("homeground:step", { detail: { part: isOn ? steps[step - 1][0] : null } }));
+    document.dispatchEvent(new CustomEvent("homeground:step", { detail: { part: things[0] || null } }));
   }
 
-  for (const [at, [thing]] of steps.entries()) {
+  for (const at of steps.keys()) {
+    const [thing] = thingsOf(at + 1);
     const kind = thing.matches(".part") && thing.querySelector(".pace");
     if (!kind) continue;
     const link = start.querySelector("a").cloneNode(true);

@@ -633,6 +633,109 @@ fit-ask-outdoors = It is outdoors
 fit-ask-things = Things you have
 fit-ask-things-how = Write how many there are. Leave out what you don’t have.
 
+## Units
+
+unit-units = Units of work
+unit-things = Things: { $things }.
+# heading over questions from earlier sessions, asked again
+unit-remember = Remember?
+unit-remember-how = Questions from earlier sessions. Answer from memory first, then look.
+unit-remember-from = from { $session }
+unit-week = Week { $week }
+unit-none-plain = No school
+unit-calendar = Add to your calendar
+unit-calendar-about = Opens in the calendar of a phone or computer. Taking it in again moves what has changed.
+unit-poster = Poster of the term
+unit-poster-about = For the wall, with a box to tick for every session
+unit-remember-sheet = Remember sheet
+unit-remember-about = The questions that come back, day by day; answers on a page of their own
+unit-gather-sheet = Things to gather
+unit-gather = Gather once
+unit-gather-how = The fewest things that serve every session of this unit.
+unit-gather-by = By week { $week }
+unit-get-out = Get out: { $things }
+unit-put-back = Put back: { $things }
+unit-same-things = The same things as before.
+unit-minutes = Starts at { $time }, { $length }
+unit-days = Days
+unit-take = To take with you
+unit-answers = Answers
+unit-answer = Answer
+unit-tick = Tick a box for every session you do.
+
+# A date with its weekday: Monday 11 January
+date-with-weekday = { $weekday } { $date }
+# The month as it stands after a day: 11 January
+date-day-month = { $day } { $month }
+date-with-year = { $date } { $year }
+weekday-monday = Monday
+weekday-tuesday = Tuesday
+weekday-wednesday = Wednesday
+weekday-thursday = Thursday
+weekday-friday = Friday
+weekday-saturday = Saturday
+weekday-sunday = Sunday
+month-1 = January
+month-2 = February
+month-3 = March
+month-4 = April
+month-5 = May
+month-6 = June
+month-7 = July
+month-8 = August
+month-9 = September
+month-10 = October
+month-11 = November
+month-12 = December
+
+unit-together = Units and coverage
+unit-teachers-lead = How this unit is put together, and why.
+unit-plan = Plan
+unit-session = Session
+unit-why = Why here
+unit-changes = Things
+unit-why-named = named for this day
+unit-why-order = put here by the program
+unit-why-cover = added for { $codes }
+unit-order = How the open days were filled
+unit-order-rule = Sessions without a day were put in the order with, in this order of weight: the fewest before their ground ({ $grounds }), the fewest vigorous days running ({ $vigorous }), the fewest sessions twice in a row ({ $same }), the fewest things got out or put back ({ $things }), the least active time falling away from one session to the next ({ $lost }); then your own order.
+unit-order-best = No other order is better.
+unit-order-listed = There are too many open sessions to try every order; yours was kept.
+unit-effort = Effort by week
+unit-effort-lead = Estimates, from the efforts the sessions name, for one child who does them all. The World Health Organization (2020) advises an average of 60 minutes a day of moderate to vigorous activity over the week, and vigorous activity on at least 3 days; PE at home is a part of it.
+unit-effort-vigorous = Vigorous
+unit-effort-active = Moderate and vigorous
+unit-effort-share = Share of the week’s 420 minutes
+unit-effort-days = Vigorous days
+unit-returns = Questions that come back
+unit-returns-rule = A question is due { $after } days after its session. Each time it comes back, the next wait is { $growth } times as long, counted from that day; at most { $most } come back on one day, those due earliest first.
+unit-returns-time = { $time ->
+    [one] first time
+    [2] second time
+    [3] third time
+   *[other] time { $time }
+}
+unit-cover = What the unit covers
+unit-cover-met = Met by sessions you named: { $codes }.
+unit-cover-added = { $session } was added for { $codes }.
+unit-cover-best = No fewer sessions cover as much. Of equal choices the shortest counts, then the first by address.
+unit-cover-unproven = Fewer may do: the library is too large to try everything.
+unit-cover-none = No session for these ages meets: { $codes }.
+unit-cover-room = There is no day left for: { $codes }.
+unit-left-over = These found no day: { $sessions }.
+coverage-title = Coverage
+coverage-lead = Which sessions meet which statements, and for which year groups. A session counts for a year group where all its ages are among the session’s.
+coverage-sessions = Statements and sessions
+coverage-groups = Statements and year groups
+coverage-statement = Statement
+coverage-count = Sessions
+coverage-gap = gap
+coverage-often = often
+coverage-meets = meets it
+coverage-key = “Gap”: a statement that no session meets for a year group it is for. “Often”: one that at least { $least } sessions meet, and more than twice as many as the average.
+coverage-csv = The matrix as a table (CSV)
+coverage-no-gap = Every statement is met for every year group it is for.
+coverage-not-for = not for this group
 ## Marks at home
 
 # The note of what is kept, where, and that nothing leaves.
@@ -815,3 +918,94 @@ since-marks = edition { $before } became { $now }
 
 # About the book for e-readers, to readers with a disability.
 book-access = Every drawing is described in words. The sessions ask for movement; each part says how to make it easier, and other versions are told where there are any.
+
+## Figures
+# A figure drawn from a pose, told to those who can’t see it: “Seen from the side, standing on both feet: knees bent 55°, arms forward 40°.”
+figure-says = { $view }, { $on }: { $angles }.
+figure-straight = body straight
+# “knees bent 55°”; $ways may be two: “forward 90°, out 20°”
+figure-angle = { $part } { $ways }
+figure-left = left { $part }
+figure-right = right { $part }
+figure-handed = Shown for the right hand; the left-handed do it the other way round.
+figure-arrow = An arrow: { $part } { $way }.
+# Under a strip of pictures: opens them one after the other in one place.
+figure-moving = Show it moving
+figure-moment = Picture { $number }
+figure-view-side = Seen from the side
+figure-view-other-side = Seen from the other side
+figure-view-front = Seen from the front
+figure-view-back = Seen from behind
+figure-view-corner = Seen half from the side
+figure-on-both-feet = standing on both feet
+figure-on-left-foot = standing on the left foot
+figure-on-right-foot = standing on the right foot
+figure-on-hands-and-feet = on hands and feet
+figure-on-hands-and-knees = on hands and knees
+figure-on-knees = kneeling
+figure-on-one-knee = kneeling on one knee
+figure-on-seat = sitting on the floor
+figure-on-chair = sitting on a chair
+figure-on-wheelchair = sitting in a wheelchair
+figure-on-back = lying on the back
+figure-on-front = lying on the front
+figure-on-left-side = lying on the left side
+figure-on-right-side = lying on the right side
+figure-on-air = in the air
+figure-part-trunk = trunk
+figure-part-back = back
+figure-part-head = head
+figure-part-body = body
+figure-part-arms = arms
+figure-part-arm = arm
+figure-part-elbows = elbows
+figure-part-elbow = elbow
+figure-part-wrists = wrists
+figure-part-wrist = wrist
+figure-part-hands = hands
+figure-part-hand = hand
+figure-part-legs = legs
+figure-part-leg = leg
+figure-part-knees = knees
+figure-part-knee = knee
+figure-part-feet = feet
+figure-part-foot = foot
+figure-part-thing = the thing held
+figure-way-forward = forward
+figure-way-back = back
+figure-way-up = up
+figure-way-down = down
+figure-way-left = to the left
+figure-way-right = to the right
+figure-way-forward-and-up = forward and up
+figure-way-forward-and-down = forward and down
+figure-way-back-and-up = back and up
+figure-way-sideways = to the side
+figure-way-across = across the body
+figure-way-bent = bent
+figure-way-rounded = rounded
+figure-way-arched = arched
+# of a foot: toes away from the knee
+figure-way-pointed = pointed
+# of a foot: toes towards the knee
+figure-way-pulled-up = pulled up
+figure-holds-ball = Holding a ball.
+figure-holds-bag = Holding a beanbag.
+figure-holds-cushion = Holding a cushion.
+figure-holds-rope = Holding a rope or towel.
+figure-holds-weight = Holding a weight.
+figure-holds-tub = Holding a tub.
+figure-holds-stick = Holding a stick.
+figure-holds-sheet = Holding a sheet.
+figure-with-line = A line on the floor.
+figure-with-marker = A marker in front.
+figure-with-mat = On a mat.
+figure-with-wall = A wall in front.
+figure-with-ball = A ball in front.
+figure-with-cushion = A cushion underneath.
+figure-with-chair = A chair in front.
+figure-with-skittles = Skittles in front.
+# The teachers’ sheet of poses that a session can name
+poses-title = Poses
+poses-lead = Write a pose by its name in “figure:”, and change what you need on top: {"{"}pose: ready stance, knees: bent 70{"}"}.
+poses-back = Teachers

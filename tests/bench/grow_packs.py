@@ -61,14 +61,17 @@ def vary(text, number):
         # Only block texts are touched: keys, lists of things and quoted texts keep their shape.
         in_prose = bool(re.search(r": [|>]-?$", line)) or (in_prose and (not line.strip() or line.startswith("      ")))
     varied = "\n".join(lines) + "\n"
+    # The grounds have other addresses here.
+    varied = re.sub(r"^builds_on: .*\n", "", varied, flags=re.M)
     return re.sub(r"^title: .*$", f"title: Session number {number} of many", varied, count=1, flags=re.M)
 
 
 def make_pack(folder, count):
     # A translation (brook-leap.fr.yaml) stands beside its original: copies of it would be of nothing.
-    # One that is borrowed has few words of its own to vary.
+    # One that is borrowed has few words of its own to vary, and a unit is no session.
     sources = sorted(path for path in DEMO.rglob("*.yaml") if path.name not in SHARED and "." not in path.stem
-                     and "_neighbours" not in path.parts and "borrows:" not in path.read_text(encoding="utf-8"))
+                     and "_neighbours" not in path.parts and path.parent.name != "units"
+                     and "borrows:" not in path.read_text(encoding="utf-8"))
     shutil.copytree(DEMO / "_neighbours", folder / "_neighbours", dirs_exist_ok=True)
     for name in SHARED:
         if (DEMO / name).exists():

@@ -37,7 +37,7 @@ async function meet(page, visit) {
   // Folded answers are part of the page too; of those that exclude one another the last stays open.
   await page.evaluate(() => document.querySelectorAll("details").forEach((d) => { d.open = true; }));
   met.overflow = await page.evaluate(() => document.documentElement.scrollWidth);
-  met.text = await page.evaluate(() => document.querySelector("main").innerText.length);
+  met.text = await page.evaluate(() => (document.querySelector("main") ?? document.body).innerText.length);
   if (visit.axe) {
     await page.evaluate(axe);
     const found = await page.evaluate((values) => axe.run(document, { preload: false, runOnly: { type: "tag", values } }), tags);

@@ -2,14 +2,13 @@
 
 import json
 import re
-import shutil
 
 import pdfplumber
 import yaml
 
 from paper import words_on
 from program import DEMO, fresh_folder, publish
-from session_edits import EDITS, apply
+from session_edits import EDITS, apply, copy_shared
 from session_text import read_yaml
 
 AGAINST = "the words of each PDF before and after an edit (pdftotext); Crockford’s alphabet; FNV-1a written again in Python"
@@ -124,8 +123,7 @@ def check(tally):
     before, now = room / "before", room / "now"
     for folder in (before, now):
         (folder / "games").mkdir(parents=True)
-        for shared in ("pack.yaml", "equipment.yaml", "curriculum.yaml"):
-            shutil.copy(DEMO / shared, folder / shared)
+        copy_shared(folder)
     for number, (_, edit) in enumerate(changes):
         plain = {**session, "title": f"Gull catch {number}"}
         if hasattr(edit, "change"):

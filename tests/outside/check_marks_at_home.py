@@ -200,6 +200,7 @@ def check_family(tally, met):
     tally.same("it says how it was read", board["says"], "= 147\u00a0cm")
     tally.same("and it is there after the page is loaded again", board["after"], ["147", True, "147\u00a0cm"])
     two = met["two"]
+    tally.same("nothing to choose, correct or send is offered before there is any", two["early"], 0)
     for name, (fault, kept) in two["refused"].items():
         tally.holds(f"“{name}” is refused as a code, and kept nowhere", bool(fault) and kept is None, f"{fault} {kept}")
     tally.holds("a mark before its code is kept nowhere, and that is said", two["waiting"][0] is None and "code name" in two["waiting"][1], str(two["waiting"]))

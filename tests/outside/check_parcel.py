@@ -161,11 +161,14 @@ def check_pages(tally, room):
 
 
 def check_browser(tally, what, pages):
-    script = pathlib.Path(__file__).with_name("browser.mjs")
-    for met in json.loads(tool("node", script, NODE_MODULES, *pages, timeout=600)):
-        where = f"{what}: {pathlib.Path(met['file']).stem} ({met['colorScheme']})"
+    script, room = pathlib.Path(__file__).with_name("browser.mjs"), fresh_folder("parcel-browser")
+    visits = [{"url": page.as_uri(), "width": 360, "scheme": scheme, "script": True, "axe": True, "steps": []}
+              for page in pages for scheme in ("light", "dark")]
+    (room / "visits.json").write_text(json.dumps(visits))
+    for met in json.loads(tool("node", script, NODE_MODULES, room / "visits.json", timeout=600)):
+        where = f"{what}: {pathlib.Path(met['url']).stem} ({met['scheme']})"
         tally.holds(f"{where} opens from file:// with no errors", not met["console"] and not met["elsewhere"], str(met["console"][:2]))
-        tally.holds(f"{where} fits a phone", met["width"] <= 360, f"{met['width']} px")
+        tally.holds(f"{where} fits a phone", met["overflow"] <= 360, f"{met['overflow']} px")
         tally.holds(f"{where}: axe finds nothing", met["rules"] > 5 and not met["violations"], "; ".join(met["violations"][:3]))
 
 

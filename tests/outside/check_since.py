@@ -9,7 +9,7 @@ import lxml.html
 import yaml
 
 from program import DEMO, fresh_folder, publish
-from session_edits import EDITS, apply, clash
+from session_edits import EDITS, apply, clash, copy_shared
 from session_text import read_yaml
 from check_editions import SHEETS, cards_of, words_without_mark
 
@@ -21,8 +21,7 @@ SEED, MOST = 7, 14
 def write_pack(folder, sessions):
     shutil.rmtree(folder / "games", ignore_errors=True)
     (folder / "games").mkdir(parents=True)
-    for shared in ("pack.yaml", "equipment.yaml", "curriculum.yaml"):
-        shutil.copy(DEMO / shared, folder / shared)
+    copy_shared(folder)
     for name, session in sessions.items():
         text = yaml.safe_dump(session, allow_unicode=True, sort_keys=False, width=10**6)
         (folder / "games" / f"{name}.yaml").write_text(text)

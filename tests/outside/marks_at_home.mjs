@@ -89,7 +89,7 @@ async function byKeyboard() {
 async function twoChildren() {
   const page = await open({ acceptDownloads: true, permissions: ["clipboard-read", "clipboard-write"] });
   await visit(page, `${origin}/${SESSION}`);
-  const found = { refused: {} };
+  const found = { refused: {}, early: await page.$$eval(".known, .ways, .earlier", (all) => all.filter((one) => one.checkVisibility()).length) };
   found.answersBefore = await page.$$eval(".review details", (all) => all.filter((one) => one.checkVisibility()).length);
   for (const name of ["Anna Smith", "anna smith", "ليلى حسن", "a.b@c.example", "07700 900123", "14/05/2016", ""]) {
     await useCode(page, name);

@@ -5,9 +5,21 @@ told under (`None` for the session itself) and the line. The lines are written h
 """
 
 import copy
+import shutil
+
+from program import DEMO
 
 # Words that stand in no demo session, so that an edited text can't become another one.
 NEW_WORD = "pebble"
+
+
+def copy_shared(folder):
+    """What the sessions of the demo pack share, in its own language alone, without the sessions."""
+    for path in DEMO.iterdir():
+        if path.is_dir() and path.name.startswith("_"):
+            shutil.copytree(path, folder / path.name, dirs_exist_ok=True)
+        elif path.suffix == ".yaml" and path.name.count(".") == 1:
+            shutil.copy(path, folder / path.name)
 
 
 class Edit:

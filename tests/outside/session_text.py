@@ -65,7 +65,7 @@ def session_files(pack):
     files = [
         path
         for path in pack.rglob("*.yaml")
-        if path.relative_to(pack).as_posix() not in SHARED and not TRANSLATION.search(path.name)
+        if path.relative_to(pack).as_posix() not in SHARED and path.parent != pack / "units" and not TRANSLATION.search(path.name)
         # Folders set aside with “_” hold other schools’ packs.
         and not any(part.startswith("_") for part in path.relative_to(pack).parts)
     ]

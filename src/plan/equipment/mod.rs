@@ -61,10 +61,19 @@ pub struct GatherSet {
 
 /// Chooses what to gather once for every session that is offered.
 pub fn plan_gather_set(pack: &Pack) -> GatherSet {
-    let mut cupboard = Cupboard::default();
     let offered = pack.sessions.iter().enumerate().filter(|(_, session)| !session.is_retired());
+    gather_set_of(offered)
+}
+
+/// Chooses what to gather once for some sessions; places are those in the list.
+pub fn plan_gather_for(sessions: &[&Session]) -> GatherSet {
+    gather_set_of(sessions.iter().copied().enumerate())
+}
+
+fn gather_set_of<'p>(sessions: impl Iterator<Item = (usize, &'p Session)>) -> GatherSet {
+    let mut cupboard = Cupboard::default();
     let (places, wants): (Vec<usize>, Vec<Vec<Want>>) =
-        offered.map(|(place, session)| (place, cupboard.wants_of(session))).unzip();
+        sessions.map(|(place, session)| (place, cupboard.wants_of(session))).unzip();
     let gathered = plan_gather_once(&wants, &cupboard.stock());
     let counts = gathered.counts.iter().enumerate().filter(|(_, count)| **count > 0);
     let mut things: Vec<HomeThings> =

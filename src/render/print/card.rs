@@ -1,5 +1,6 @@
 //! The content of one activity card: a part of the session, as strips that may go on on another card.
 
+use super::card_figure::figure_strip;
 use super::card_type::CardType;
 use super::drawings::place_marks;
 use super::page::Item;
@@ -40,6 +41,7 @@ pub fn part_said(
     throw_rules(column, part, source, kind);
     column.gap(kind.gap(5.0));
     column.blocks(&read_blocks(&part.how), kind.words(), Seat::default());
+    figure_strip(column, part, source, kind);
     key_points(column, part, source, kind);
     let front = std::mem::take(&mut column.strips);
     let mut either = Vec::new();
@@ -145,12 +147,13 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
     }
     column.gap(kind.gap(9.0));
     column.label(&source.words.say("key-points"), kind.label());
+    let pictured = part.figure.pictured(part.key_points.len());
     for (index, point) in part.key_points.iter().enumerate() {
-        column.words(
-            &read_line(point),
-            Type::key_point(kind.key_point),
-            Seat { indent: 10.0, has_bar: true },
-        );
+        let mut runs = read_line(point);
+        if let Some(picture) = pictured.get(index).filter(|picture| **picture > 0) {
+            runs.insert(0, Run::bold(format!("{picture}\u{2002}")));
+        }
+        column.words(&runs, Type::key_point(kind.key_point), Seat { indent: 10.0, has_bar: true });
         // A single key point is never left for the next card.
         if index + 2 == part.key_points.len() || index == 0 && part.key_points.len() > 1 {
             column.keep_with_next();

@@ -207,7 +207,7 @@ struct Foot<'f> {
     rights: &'f Rights,
 }
 
-/// The share of the foot that the maker and the licence may take where a title stands beside them.
+/// The share of the foot that the maker and the licence may take where a long title stands beside them.
 const RIGHTS: f32 = 0.62;
 
 impl Foot<'_> {
@@ -222,7 +222,8 @@ impl Foot<'_> {
             items.extend(placed(line, right));
             right -= if has_rights { kind.size * 0.28 } else { 10.0 };
         }
-        let room = if self.title.is_some() { right * RIGHTS } else { right };
+        let beside = self.title.map(|title| right - width_of(shaper, title, kind) - 14.0);
+        let room = beside.map_or(right, |beside| beside.max(right * RIGHTS));
         if let Some(line) = self.rights.fit(shaper, kind, room) {
             right -= line.width;
             items.extend(placed(line, right));
@@ -232,6 +233,11 @@ impl Foot<'_> {
         items.extend(title.into_iter().flat_map(|line| placed(line, 0.0)));
         items.into_iter()
     }
+}
+
+/// How wide a text is on one line.
+fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
+    shaper.shape(&one(text), kind, f32::MAX / 4.0).first().map_or(0.0, |line| line.width)
 }
 
 fn words_of_number(source: &SheetSource<'_>, key: &str, number: usize, total: usize) -> String {

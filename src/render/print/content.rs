@@ -39,7 +39,7 @@ impl State {
     /// As a page begins (ISO 32000-1, table 52).
     const FIRST: Self = Self {
         fill: 0.0,
-        stroke: Stroke { thickness: 1.0, grey: 0.0, dash: None },
+        stroke: Stroke { thickness: 1.0, grey: 0.0, dash: None, is_open: false },
         font: None,
         is_text: false,
     };
@@ -148,7 +148,8 @@ impl<'w> ContentWriter<'w> {
         match item {
             Item::Glyphs(run) => self.write_glyphs(run),
             Item::Line { from, to, thickness, dash, grey } => {
-                self.set_stroke(Stroke { thickness: *thickness, grey: *grey, dash: *dash });
+                let (thickness, grey, dash) = (*thickness, *grey, *dash);
+                self.set_stroke(Stroke { thickness, grey, dash, is_open: false });
                 self.point(*from).put("m ");
                 self.point(*to).put("l S\n");
             }
@@ -249,9 +250,13 @@ impl<'w> ContentWriter<'w> {
             self.set_stroke(stroke);
         }
         self.write_path(outline);
+        let is_open = stroke.is_some_and(|stroke| stroke.is_open);
+        // A fill closes its path by itself; capitals leave the line open (ISO 32000-1, table 60).
         self.text.put(match (fill, stroke) {
+            (Some(_), Some(_)) if is_open => "B\n",
             (Some(_), Some(_)) => "b\n",
             (Some(_), None) => "f\n",
+            _ if is_open => "S\n",
             _ => "s\n",
         });
     }

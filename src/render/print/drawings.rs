@@ -5,7 +5,7 @@ use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheets::one;
 use super::strip::placed;
-use crate::drawing::{Anchor, At, Drawing, Mark, Pen, Tone};
+use crate::drawing::{Anchor, At, Corner, Drawing, Mark, Pen, Tone, curves_of, start_of};
 
 /// The grey of a tone on white paper.
 const fn grey(tone: Tone) -> Grey {
@@ -37,10 +37,41 @@ pub fn place_marks(marks: Vec<Mark>) -> impl Iterator<Item = Item> {
                 thickness: pen.thickness,
                 grey: grey(pen.tone),
                 dash: pen.dash,
+                is_open: false,
+            }),
+        }),
+        Mark::Smooth { around, look, is_open, scale } => Some(Item::Shape {
+            outline: corners_of(&around, is_open),
+            fill: look.fill().map(grey),
+            stroke: look.pen().map(|(thickness, tone)| Stroke {
+                thickness: (thickness * scale).max(THINNEST),
+                grey: grey(tone),
+                dash: None,
+                is_open,
             }),
         }),
         Mark::Words { .. } => None,
     })
+}
+
+/// A thinner line is lost on a cheap printer.
+const THINNEST: f32 = 0.5;
+
+/// A smooth line as corners of cubic curves.
+fn corners_of(around: &[At], is_open: bool) -> Vec<Corner> {
+    let mut pen = start_of(around, is_open);
+    let mut corners = vec![Corner { at: pen, is_bent: false }];
+    for (control, end) in curves_of(around, is_open) {
+        // A quadratic curve as a cubic one: control points two thirds of the way to its own.
+        let bent = [pen, end].map(|from| {
+            let third = |a: f32, b: f32| a + (b - a) * 2.0 / 3.0;
+            Corner { at: (third(from.0, control.0), third(from.1, control.1)), is_bent: true }
+        });
+        corners.extend(bent);
+        corners.push(Corner { at: end, is_bent: false });
+        pen = end;
+    }
+    corners
 }
 
 const fn line(from: At, to: At, pen: Pen) -> Item {

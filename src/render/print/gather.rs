@@ -8,23 +8,22 @@ use super::sheets::{Letterhead, one};
 use super::strip::{Column, Seat, placed};
 use crate::pack::Pack;
 use crate::plan::GatherSet;
-use crate::prose::plain_line;
 use crate::render::equipment_phrases::counted_things;
 use crate::words::Words;
 
 /// The height of an entry: large enough to tick with a child’s hand.
 const ROW: f32 = 30.0;
 
-/// Lays out what to gather once.
+/// Lays out what to gather once for what the title names.
 pub fn lay_gather(
     shaper: &mut Shaper<'_>,
     pack: &Pack,
+    title: &str,
     set: &GatherSet,
     words: &Words,
 ) -> Vec<Page> {
     let sheet = Letterhead::of_pack(pack, words);
-    let title = plain_line(&pack.title);
-    let (items, height) = lay_head(shaper, &sheet, &words.say("sheet-gather"), &title);
+    let (items, height) = lay_head(shaper, &sheet, &words.say("sheet-gather"), title);
     let mut column = Column::new(shaper, inner_width(&sheet));
     column.words(&one(words.say("things-once-how")), Type::body(13.0), Seat::default());
     if !set.is_proven {

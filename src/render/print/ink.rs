@@ -45,7 +45,8 @@ impl<'f> InkMeter<'f> {
                 // The lower line of a table’s row is the upper line of the next: it is inked once.
                 Item::Line { from, to, .. } if !lines.insert(tenths(*from, *to)) => 0.0,
                 Item::Line { from, to, thickness, dash, grey } => {
-                    let stroke = Stroke { thickness: *thickness, grey: *grey, dash: *dash };
+                    let stroke =
+                        Stroke { thickness: *thickness, grey: *grey, dash: *dash, is_open: false };
                     line_ink(*from, *to, stroke, &ground)
                 }
                 Item::Shape { outline, fill, stroke } => {
@@ -175,7 +176,8 @@ fn shape_ink(
         ground.paint(&corners, 1.0 - grey);
     }
     if let Some(stroke) = stroke {
-        let sides = corners.iter().zip(corners.iter().cycle().skip(1));
+        let drawn = corners.len().saturating_sub(usize::from(stroke.is_open));
+        let sides = corners.iter().zip(corners.iter().cycle().skip(1)).take(drawn);
         ink += sides.map(|(a, b)| side_ink(*a, *b, stroke, fill, ground)).sum::<f32>();
     }
     ink

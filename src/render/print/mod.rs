@@ -10,6 +10,7 @@ mod bidi;
 mod booklet;
 mod breaks;
 mod card;
+mod card_figure;
 mod card_fit;
 mod card_head;
 mod card_plan;
@@ -32,11 +33,13 @@ mod line_breaks;
 mod page;
 mod pdf_file;
 mod pdf_text;
+mod pose_sheet;
 mod poster;
 mod progress;
 mod record;
 mod record_class;
 mod record_week;
+mod remember;
 mod review;
 mod scale;
 mod scan;
@@ -50,6 +53,8 @@ mod structure;
 mod table;
 mod table_row;
 mod tagged;
+mod term_poster;
+mod unit_sheets;
 mod writer;
 
 pub use progress::render_progress_sheets;
@@ -60,6 +65,7 @@ use super::house::House;
 use super::{Bundle, GATHER_SHEET, InkReport, Publication, RenderFault, Sheet};
 use crate::edition::{Sheets, outline_session};
 use crate::pack::{Pack, Session, SessionId};
+use crate::prose::plain_line;
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
 use crate::render::shelf::Made;
@@ -131,6 +137,14 @@ impl Press {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
             for sheet in render_gather(&mut printer, publication) {
+                bundle.insert(sheet.path.clone(), sheet.made.bytes);
+                ink.insert(sheet.path, sheet.made.ink);
+            }
+        }
+        if !publication.pack.units.is_empty() && publication.wants_below("print/units/") {
+            let air = Air::of(publication.pack.printing.spacing);
+            let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
+            for sheet in unit_sheets::render_unit_sheets(&mut printer, publication) {
                 bundle.insert(sheet.path.clone(), sheet.made.bytes);
                 ink.insert(sheet.path, sheet.made.ink);
             }
@@ -241,9 +255,12 @@ struct Printed {
 /// The one sheet that is for the whole pack.
 fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<Printed> {
     let Publication { pack, words, .. } = publication;
+    let title = plain_line(&pack.title);
     let gather_set = publication.gather_set();
-    let pages =
-        turned(gather::lay_gather(&mut press.shaper, pack, gather_set, words), &pack.language);
+    let pages = turned(
+        gather::lay_gather(&mut press.shaper, pack, &title, gather_set, words),
+        &pack.language,
+    );
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -253,6 +270,26 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<
         is_rtl: is_right_to_left(&pack.language),
     };
     press.print(vec![LaidSheet { path: GATHER_SHEET.to_owned(), pages, about }], pack)
+}
+
+/// The sheet of the poses that a session can name, for the teachers’ folder.
+///
+/// # Errors
+/// Where a font of the pack's own look can't be used.
+pub fn render_pose_sheet(publication: &Publication<'_>) -> Result<Vec<u8>, RenderFault> {
+    let (pack, words) = (publication.pack, &publication.words);
+    let press = Press::load(&publication.house)?;
+    let mut press = Printer::new(&press.faces, &pack.language, Air::of(Spacing::Usual));
+    let pages = turned(pose_sheet::lay_pose_sheet(&mut press.shaper, pack, words), &pack.language);
+    let about = About {
+        title: format!("{} – {}", pack.title, words.say("poses-title")),
+        author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
+        language: pack.language.value.clone(),
+        date: NO_DATE.to_owned(),
+        is_folded: false,
+        is_rtl: is_right_to_left(&pack.language),
+    };
+    Ok(press.writer.write_alone(&pages, &about, &pack.pictures))
 }
 
 fn render_session(

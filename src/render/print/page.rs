@@ -30,6 +30,8 @@ pub struct Stroke {
     pub grey: Grey,
     /// Drawn and left out in turn.
     pub dash: Option<(f32, f32)>,
+    /// The outline is filled, but not drawn from its last corner back to the first.
+    pub is_open: bool,
 }
 
 /// Something drawn.
@@ -250,7 +252,8 @@ impl Item {
         let (x, y) = at;
         let corners = [(x, y), (x + size.0, y), (x + size.0, y + size.1), (x, y + size.1)];
         let outline = corners.map(|at| Corner { at, is_bent: false }).to_vec();
-        let stroke = stroke.map(|thickness| Stroke { thickness, grey: BLACK, dash: None });
+        let stroke =
+            stroke.map(|thickness| Stroke { thickness, grey: BLACK, dash: None, is_open: false });
         Self::Shape { outline, fill, stroke }
     }
 

@@ -5,10 +5,11 @@ use serde::Serialize;
 use super::Site;
 use super::feed::{FEED, has_feed};
 use super::html::{Html, Scribe};
-use crate::pack::{Pack, Session};
+use crate::pack::{Pack, Session, Unit};
 use crate::prose::plain_line;
 use crate::render::borrowed_phrases::say_borrowed;
 use crate::render::phrases::is_right_to_left;
+use crate::render::unit::unit_page;
 use crate::render::{Edition, page_path};
 
 /// The page's way round, head and foot.
@@ -100,6 +101,18 @@ pub(super) fn frame_of_session(site: &Site<'_>, here: &'static str, session: &Se
     frame.credit = session.credit.as_ref().map(|credit| scribe.line(credit));
     frame.borrowed = say_borrowed(session, &site.words);
     frame
+}
+
+/// The frame of a unit’s page, the families’ or the teachers’.
+pub(super) fn frame_of_unit(site: &Site<'_>, here: &'static str, unit: &Unit) -> Frame {
+    let title = plain_line(&unit.title);
+    let about = unit.summary.as_ref().map_or_else(|| title.clone(), |summary| plain_line(summary));
+    bare_frame(site, (&unit_page(unit), true), &unit_root(unit), here, (&title, &about))
+}
+
+/// The way up from a unit's page.
+pub(super) fn unit_root(unit: &Unit) -> String {
+    "../".repeat(unit.id.depth() + 1)
 }
 
 fn bare_frame(

@@ -11,6 +11,7 @@ use super::frame::{Frame, frame_of_page};
 use super::html::{Html, Scribe};
 use super::search_index::{INDEX, render_index};
 use super::timeline::draw_skyline;
+use super::units::{UnitLink, unit_links};
 use crate::pack::Session;
 use crate::plan::Plans;
 use crate::prose::plain_line;
@@ -21,6 +22,7 @@ use crate::render::{Bundle, RenderFault, Sheet, page_path};
 struct FrontPage {
     frame: Frame,
     welcome: Option<Html>,
+    units: Vec<UnitLink>,
     choices: Choices,
     entries: Vec<Entry>,
 }
@@ -60,6 +62,7 @@ pub(super) fn render_front(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     let page = FrontPage {
         frame: frame_of_page(site, "front", &title, &site.words.say("front-about")),
         welcome,
+        units: unit_links(site),
         entries: in_order(site)
             .into_iter()
             .map(|(session, plans)| entry_of(site, &chooser, session, plans))

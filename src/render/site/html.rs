@@ -94,6 +94,11 @@ pub(super) fn drawn(drawing: &Drawing, class: &str) -> Html {
     Html(to_svg(drawing, class))
 }
 
+/// A figure of ours as SVG.
+pub(super) fn figure_html(svg: &str) -> Html {
+    Html(svg.to_owned())
+}
+
 /// JSON as the inside of a `script` element: it holds no `<`.
 pub(super) fn data_block(json: String) -> Html {
     debug_assert!(!json.contains('<'));

@@ -9,9 +9,11 @@ mod book;
 mod changes;
 mod choices;
 mod class;
+mod coverage;
 mod equipment_matrix;
 mod facts;
 mod feed;
+mod figures;
 mod frame;
 mod front;
 mod home_marks;
@@ -24,6 +26,7 @@ mod page_tests;
 mod part;
 mod picture;
 mod plans;
+mod poses;
 mod progress;
 mod rules;
 mod search_index;
@@ -34,6 +37,8 @@ mod teachers;
 mod templates;
 mod things;
 mod timeline;
+mod unit_teachers;
+mod units;
 
 pub use book::{Book, render_book};
 pub use changes::render_changes_page;
@@ -49,6 +54,8 @@ use crate::pack::{Session, SessionId};
 use crate::plan::Plans;
 use crate::words::Words;
 pub use class::{ClassRow, ClassTable, class_assets, render_class_page};
+pub use figures::proportions_of;
+pub use poses::YEARS;
 use templates::Templates;
 
 /// What every page is filled from.
@@ -140,6 +147,7 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
     if wants("things.html") {
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
+    bundle.extend(units::render_units(&site)?);
     bundle.extend(render_sessions(&site)?);
     if wants(feed::FEED) {
         bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));

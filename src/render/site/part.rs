@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Site;
+use super::figures::FigureView;
 use super::html::{Html, Scribe};
 use super::picture::{PictureView, show_pictures};
 use super::plans::FloorView;
@@ -46,6 +47,10 @@ pub(super) struct PartView {
     /// `Points: 1 from 100 cm, 2 from 120 cm.`
     pub(super) points: Option<String>,
     pictures: Vec<PictureView>,
+    /// Filled in where the page shows figures.
+    pub(super) figure: Option<FigureView>,
+    /// Which picture of the figure shows each key point, 0 for none.
+    pictured: Vec<usize>,
     /// Filled in where the page shows floors.
     pub(super) floor: Option<FloorView>,
 }
@@ -110,6 +115,8 @@ pub(super) fn show_part(
         measure: part.measure.as_ref().map(|measure| show_measure(scribe, measure)),
         pictures: show_pictures(site.publication.pack, scribe, &part.pictures),
         floor: None,
+        figure: None,
+        pictured: part.figure.pictured(part.key_points.len()),
         points: None,
     }
 }

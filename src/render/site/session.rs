@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::Site;
 use super::facts::{Facts, facts_of};
+use super::figures::{Drawn, proportions_of, show_figure};
 use super::frame::{Frame, direction_of, frame_of_session, licence_of, root_of};
 use super::front::is_draft;
 use super::home_marks::{HomeMarks, show_home_marks};
@@ -200,6 +201,10 @@ pub(super) fn show_parts(
         spanned.map(|(at, (part, span))| show_part(site, scribe, at + 1, part, span)).collect();
     for (part, floor) in parts.iter_mut().zip(show_floors(site, session, plans)) {
         part.floor = floor;
+    }
+    let (proportions, mut drawn) = (proportions_of(session), Drawn::default());
+    for ((number, view), part) in (1..).zip(&mut parts).zip(&session.parts) {
+        view.figure = show_figure(site, scribe, (number, part), proportions, &mut drawn);
     }
     for (part, marks) in parts.iter_mut().zip(&plans.marks) {
         part.points = marks.as_ref().and_then(|marks| points_sentence(marks, &site.words));

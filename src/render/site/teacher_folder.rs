@@ -5,11 +5,12 @@ use rayon::prelude::*;
 
 use super::assets::gather_assets;
 use super::picture::encoded_path;
-use super::{Site, rules, teachers};
+use super::{Site, coverage, poses, rules, teachers, unit_teachers};
 use crate::edition::{RECORD, outline_pack, write_record};
 use crate::pack::Session;
 use crate::plan::Plans;
-use crate::render::{Bundle, Publication, RenderFault, page_path};
+use crate::render::print::render_pose_sheet;
+use crate::render::{Bundle, POSES_SHEET, Publication, RenderFault, page_path};
 
 /// Renders the folder; `families` leads from it to the families’ pages: `../published/`.
 ///
@@ -33,6 +34,16 @@ pub fn render_teacher_pages(
     if publication.wants("rules.html") {
         bundle.insert("rules.html".into(), rules::render_rules(&site)?);
     }
+    if publication.wants("poses.html") {
+        bundle.insert("poses.html".into(), poses::render_poses(&site)?);
+    }
+    if publication.wants(POSES_SHEET) {
+        bundle.insert(POSES_SHEET.into(), render_pose_sheet(publication)?);
+    }
+    if publication.wants("coverage.html") || publication.wants("coverage.csv") {
+        bundle.extend(coverage::render_coverage(&site)?);
+    }
+    bundle.extend(unit_teachers::render_unit_teachers(&site)?);
     let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
     let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let lessons: Result<Vec<_>, RenderFault> = sessions

@@ -13,6 +13,7 @@ use super::plans::show_time_line;
 use super::session::{QuestionView, show_parts, show_review};
 use super::teacher_plans::{TeacherPlans, show_teacher_plans};
 use super::things::{Link, link_to};
+use super::units::{UnitLink, unit_links};
 use crate::pack::{self, Session};
 use crate::plan::Plans;
 use crate::prose::plain_line;
@@ -25,6 +26,7 @@ struct TeachersPage {
     frame: Frame,
     sessions: Vec<Glance>,
     matrix: EquipmentMatrix,
+    units: Vec<UnitLink>,
     curriculum: Option<Coverage>,
 }
 
@@ -101,6 +103,7 @@ pub(super) fn render_teachers(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
             .map(|(session, plans)| show_glance(site, session, plans))
             .collect(),
         matrix: show_matrix(site),
+        units: unit_links(site),
         curriculum: site.publication.pack.curriculum.as_ref().map(|list| show_coverage(site, list)),
     };
     site.templates.fill("teachers.html", &page)

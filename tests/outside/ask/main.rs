@@ -5,6 +5,7 @@
 
 mod assign;
 mod examples;
+mod figure;
 mod fit;
 mod flight;
 mod gather_once;
@@ -13,6 +14,7 @@ mod progress;
 mod reading;
 mod slot_fit;
 mod space;
+mod units;
 
 use std::io::{self, BufRead, Write};
 
@@ -34,6 +36,7 @@ fn answer(question: &Value) -> Value {
     match question["ask"].as_str() {
         Some("assign") => assign::answer(question),
         Some("examples") => examples::answer(),
+        Some("figure") => figure::answer(question),
         Some("fit") => fit::answer(question),
         Some("flight") => flight::answer(question),
         Some("gather_once") => gather_once::answer(question),
@@ -42,6 +45,9 @@ fn answer(question: &Value) -> Value {
         Some("reading") => reading::answer(question),
         Some("slot_fit") => slot_fit::answer(question),
         Some("space") => space::answer(question),
+        Some("unit_order") => units::order(question),
+        Some("unit_cover") => units::cover(question),
+        Some("unit_returns") => units::returns(question),
         _ => json!({ "fault": "no such plan" }),
     }
 }

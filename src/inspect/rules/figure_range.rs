@@ -1,0 +1,57 @@
+use crate::finding::Severity;
+use crate::inspect::rule::{Check, Notes, Rule};
+use crate::pack::{Pack, Session};
+use crate::plan::Plans;
+use crate::figure::range::beyond_range;
+use crate::figure::trade::{name_of, word_for};
+
+pub const RULE: Rule = Rule {
+    code: "figure-range",
+    severity: Severity::Warning,
+    asks: "No joint of a figure goes further than joints do.",
+    why: "A child may try to copy it.",
+    source: "Normal ranges of motion of the American Academy of Orthopaedic Surgeons (1965), as in Norkin and White",
+    bad: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+    figure: {pose: stand side-on, arms: back 90}
+",
+    good: "\
+stretch:
+  - title: Change feet
+    time: 2 min 30 s
+    effort: moderate
+    movements: [hopping]
+    task: extend
+    how: Hop twice on one foot and twice on the other.
+    easier: Step between.
+    harder: Hop backwards.
+    figure: {pose: stand side-on, arms: back 45}
+",
+    check: Check::Session(check),
+};
+
+fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
+    for moment in session.parts.iter().flat_map(|part| &part.figure.moments) {
+        for beyond in beyond_range(&moment.pose.angles) {
+            let (joint, motion) = beyond.turn;
+            let way = word_for(joint, motion, beyond.degrees);
+            notes.find(
+                moment.place,
+                format!(
+                    "The {} is {way} {:.0}°, further than it usually goes.",
+                    name_of(joint),
+                    beyond.degrees.abs()
+                ),
+                format!("Write {:.0}° at most.", beyond.most.abs()),
+            );
+        }
+    }
+}
