@@ -5,6 +5,7 @@ use serde_json::Value;
 use super::translated::translated_document;
 use super::write::document;
 use crate::homes::read_yaml::HomeDoc;
+use crate::read::figure_file::PosesDoc;
 use crate::read::pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use crate::read::session_file::SessionDoc;
 use crate::read::shape::Group;
@@ -53,6 +54,7 @@ pub const KINDS: &[FileKind] = &[
     FileKind::of("pack", &["pack.yaml"], &PackDoc::GROUP),
     FileKind::of("equipment", &["equipment.yaml"], &EquipmentDoc::GROUP),
     FileKind::of("curriculum", &["curriculum.yaml"], &CurriculumDoc::GROUP),
+    FileKind::of("poses", &["poses.yaml"], &PosesDoc::GROUP),
     FileKind::of("shared", &["shared.yaml"], &SharedDoc::GROUP),
     FileKind::of("unit", &["units/*.yaml"], &UnitDoc::GROUP),
     FileKind::of("home", &["home.yaml"], &HomeDoc::GROUP),

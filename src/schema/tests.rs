@@ -84,6 +84,12 @@ fn every_key_is_described_and_every_text_has_an_example() {
 }
 
 #[test]
+fn no_two_kinds_share_a_name() {
+    let names: BTreeSet<&str> = KINDS.iter().map(|kind| kind.name).collect();
+    assert_eq!(names.len(), KINDS.len());
+}
+
+#[test]
 fn no_two_groups_share_a_name() {
     for kind in KINDS {
         let groups = groups_of(kind);

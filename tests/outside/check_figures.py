@@ -3,6 +3,7 @@
 import html
 import io
 import json
+import math
 import re
 import subprocess
 
@@ -132,8 +133,11 @@ def alone(svg):
     """A figure as a file of its own, its style in it and its colours filled in."""
     style = (ROOT / "static/site/figure.css").read_text("utf-8").split("/* A strip")[0]
     style = re.sub(r"var\(--(\w+)\)", lambda found: COLOURS[found[1]], style)
-    head, rest = svg.split(">", 1)
-    return f'{head} xmlns="http://www.w3.org/2000/svg"><style>{style}</style>{rest}'
+    _, rest = svg.split(">", 1)
+    # One unit is one dot in both engines.
+    wide, tall = (math.ceil(float(side)) for side in re.search(r'viewBox="0 0 (\S+) (\S+)"', svg).groups())
+    return (f'<svg xmlns="http://www.w3.org/2000/svg" class="figure" viewBox="0 0 {wide} {tall}" width="{wide}" '
+            f'height="{tall}"><style>{style}</style>{rest}')
 
 
 def shades(png, size):

@@ -1,12 +1,13 @@
 """Pages stay at hand with no network: over http a worker keeps them, and a new edition takes the place of the old one."""
 
+import gzip
 import json
 import pathlib
 import re
 import shutil
 
 from check_pages import read_page
-from program import DEMO, NODE_MODULES, fresh_folder, publish, published, tool
+from program import DEMO, NODE_MODULES, fresh_folder, publish, published, teachers_of, tool
 
 AGAINST = "Chromium (npm playwright-core) with a server that is stopped, and the bytes of two editions"
 
@@ -40,23 +41,31 @@ def check_editions(tally, room):
     return one, other
 
 
-def check_weight(tally, folder):
-    """What a phone fetches for a session’s page: the page and all that it names, and its type."""
-    fonts = sum((folder / f"static/fonts/andika-{weight}.woff2").stat().st_size for weight in (400, 700))
-    heaviest = 0
-    for page in sorted((folder / "sessions").rglob("*.html")):
-        tree = read_page(page)
-        named = [e.get("href") for e in tree.iter("link") if e.get("rel") in ("stylesheet", "icon")]
-        named += [e.get("src") for e in tree.iter("script") if e.get("src")]
-        packed = sum(packed_size((page.parent / name).resolve()) for name in named) + packed_size(page)
-        heaviest = max(heaviest, packed + fonts)
-        tally.holds(f"{page.name}: under {PAGE_KB} KB as a server sends it", packed + fonts < PAGE_KB * 1000, f"{packed + fonts} bytes")
-    tally.note(f"the heaviest session page, packed as servers send it and with its type: {heaviest} bytes")
+def files_of(page):
+    """The page and all that it names to be fetched with it."""
+    tree = read_page(page)
+    named = [e.get("href") for e in tree.iter("link") if e.get("rel") in ("stylesheet", "icon")]
+    named += [e.get("src") for e in tree.iter("script") if e.get("src")]
+    return [page, *((page.parent / name).resolve() for name in named)]
 
 
 def packed_size(file):
-    import gzip
     return len(gzip.compress(file.read_bytes(), 6))
+
+
+def check_weight(tally, folder):
+    """What a phone fetches for a page: the page, all that it names, and its type."""
+    fonts = sum((folder / f"static/fonts/andika-{weight}.woff2").stat().st_size for weight in (400, 700))
+    sessions = sorted((folder / "sessions").rglob("*.html"))
+    for page in sessions:
+        packed = sum(map(packed_size, files_of(page))) + fonts
+        tally.holds(f"{page.name}: under {PAGE_KB} KB as a server sends it", packed < PAGE_KB * 1000, f"{packed} bytes")
+    heaviest = max(sessions, key=lambda page: sum(map(packed_size, files_of(page))))
+    teachers = teachers_of(folder)
+    for page in (folder / "index.html", folder / "things.html", heaviest, teachers / "index.html", teachers / "rules.html"):
+        raw, packed = sum(file.stat().st_size for file in files_of(page)), sum(map(packed_size, files_of(page)))
+        tally.note(f"{page.parent.name}/{page.name}: {page.stat().st_size} bytes of HTML, {raw} with styles and scripts, "
+                   f"{packed} as servers send it, {packed + fonts} with its type")
 
 
 def check(tally):

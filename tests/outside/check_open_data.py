@@ -3,6 +3,7 @@
 import html
 import json
 import re
+import shutil
 import xml.etree.ElementTree as tree_of
 
 import feedparser
@@ -104,22 +105,20 @@ def check_data(tally, folder, vocabulary):
 def check_hostile(tally, vocabulary):
     """A text that would end the block, or begin another, stays a text."""
     pack = fresh_folder("open-data") / "pack"
-    pack.mkdir()
+    shutil.copytree(DEMO, pack)
     title = 'Ends </script><script>alert(1)</script> & <!-- "here"'
-    source = (DEMO / "games/gull-catch.yaml").read_text()
-    (pack / "one.yaml").write_text(re.sub(r"^title: .*$", f"title: {json.dumps(title)}", source, count=1, flags=re.M))
-    for shared in ("pack.yaml", "equipment.yaml", "curriculum.yaml"):
-        (pack / shared).write_bytes((DEMO / shared).read_bytes())
+    session = pack / "games/gull-catch.yaml"
+    session.write_text(re.sub(r"^title: .*$", lambda _: f"title: {json.dumps(title)}", session.read_text(), count=1, flags=re.M))
     to = pack.parent / "to"
     done = publish(pack, to)
     tally.same("a hostile title: published", done.returncode, 0)
-    page = (to / "sessions/one.html").read_text()
-    tree = read_page(to / "sessions/one.html")
+    page = (to / "sessions/games/gull-catch.html").read_text()
+    tree = read_page(to / "sessions/games/gull-catch.html")
     tally.same("a hostile title: no script of its own", sum(not e.get("src") for e in tree.iter("script")), 1)
     tally.same("a hostile title: whole in the data", data_of(tree)[0]["name"], title)
     tally.holds("a hostile title: no bracket in the data", "<" not in page.split("ld+json\">")[1].split("</script>")[0])
     feed = tree_of.parse(to / "feed.xml").getroot()
-    tally.same("a hostile title: whole in the feed", feed.find(f"{ATOM}entry/{ATOM}title").text, title)
+    tally.holds("a hostile title: whole in the feed", title in [told.text for told in feed.findall(f"{ATOM}entry/{ATOM}title")])
 
 
 def check_feed(tally, folder):
@@ -149,12 +148,9 @@ def check_feed(tally, folder):
         tally.same(f"{entry.title}: what changed", html.unescape(entry.summary).split("\n"), lines)
     bare = fresh_folder("open-data-bare")
     pack = bare / "pack"
-    pack.mkdir()
-    (pack / "pack.yaml").write_text((DEMO / "pack.yaml").read_text().replace("address:", "# address:"))
-    for name in ("equipment.yaml", "curriculum.yaml"):
-        (pack / name).write_bytes((DEMO / name).read_bytes())
-    (pack / "one.yaml").write_bytes((DEMO / "games/gull-catch.yaml").read_bytes())
-    publish(pack, bare / "to")
+    shutil.copytree(DEMO, pack)
+    (pack / "pack.yaml").write_text((DEMO / "pack.yaml").read_text().replace("\naddress:", "\n# address:"))
+    tally.same("with no address: published", publish(pack, bare / "to").returncode, 0)
     tally.holds("with no address there is no feed", not (bare / "to/feed.xml").exists())
     tally.holds("with no address no page names one", "feed.xml" not in (bare / "to/index.html").read_text())
 

@@ -59,16 +59,16 @@ walk.start = await tabTo(".now-start a");
 await page.keyboard.press("Enter");
 walk.steps = [];
 for (let step = 0; step < 30; step += 1) {
+  // The step is shown once the address has changed.
+  await page.waitForFunction((hash) => location.hash === hash && document.querySelector("[data-place]"), `#now-${step + 1}`);
   walk.steps.push(await page.evaluate(() => ({ hash: location.hash, focus: document.activeElement.textContent, place: document.querySelector("[data-place]").textContent })));
   const next = await tabTo(".now-next");
   if (!next) break;
   await page.keyboard.press("Enter");
-  await page.waitForTimeout(30);
 }
 walk.last = await page.evaluate(() => !!document.querySelector(".review.now"));
 await page.keyboard.press("Escape");
-await page.waitForTimeout(50);
-walk.left = await page.evaluate(() => !document.body.classList.contains("doing"));
+walk.left = await page.waitForFunction(() => !document.body.classList.contains("doing")).then(() => true);
 all.walk = walk;
 await browser.close();
 console.log(JSON.stringify(all));

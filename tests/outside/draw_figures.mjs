@@ -9,15 +9,9 @@ const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? 
 const page = await browser.newPage({ viewport: { width: 1200, height: 800 } });
 for (const file of files) {
   await page.goto(pathToFileURL(file).href);
-  const box = await page.evaluate(() => {
-    const svg = document.documentElement;
-    return { width: +svg.getAttribute("viewBox").split(" ")[2], height: +svg.getAttribute("viewBox").split(" ")[3] };
-  });
-  await page.setViewportSize({ width: Math.ceil(box.width), height: Math.ceil(box.height) });
-  await page.evaluate(({ width, height }) => {
-    document.documentElement.setAttribute("width", width);
-    document.documentElement.setAttribute("height", height);
-  }, box);
+  const [width, height] = await page.evaluate(() =>
+    ["width", "height"].map((side) => Number(document.documentElement.getAttribute(side))));
+  await page.setViewportSize({ width, height });
   await page.screenshot({ path: file.replace(/svg$/, "png"), omitBackground: true });
 }
 await browser.close();
