@@ -1,8 +1,11 @@
 //! One part of a session → its facts.
 
-use super::PartOutline;
 use super::outline::{Notebook, bare, pictures};
-use crate::pack::{Alternative, FlightSaid, Pack, Part};
+use super::{Mark, PartOutline};
+use crate::drawing::figure::{Strip, draw_moment};
+use crate::drawing::to_svg;
+use crate::figure::Caption;
+use crate::pack::{Alternative, FlightSaid, Pack, Part, Session};
 use crate::plan::Plans;
 use crate::prose::plain_line;
 use crate::read::PartTime;
@@ -10,10 +13,11 @@ use crate::read::words::Measured;
 use crate::render::phrases::{effort_name, part_key, part_name};
 use crate::render::plan_phrases::points_sentence;
 use crate::render::quantities::{Said, say_size};
+use crate::render::site::proportions_of;
 use crate::words::{Filling, Words};
 
 pub(super) fn outline_part(
-    part: &Part,
+    (session, part): (&Session, &Part),
     at: usize,
     plans: &Plans,
     pack: &Pack,
@@ -31,6 +35,7 @@ pub(super) fn outline_part(
     let adult = part.adult.as_ref().map(|adult| words.say(&format!("adult-{}", adult.word())));
     notebook.note_if("part-adult", adult);
     doing(&mut notebook, part, pack);
+    figure(&mut notebook, session, part);
     measure(&mut notebook, part, at, plans);
     planning(&mut notebook, part, at, plans);
     PartOutline {
@@ -87,6 +92,20 @@ fn doing(notebook: &mut Notebook<'_>, part: &Part, pack: &Pack) {
     });
     notebook.note_all("faults", faults);
     pictures(notebook, ["part-pictures", "part-picture-bytes"], &part.pictures, pack);
+}
+
+/// What stands under the moments of a figure, and a mark of each as it is drawn.
+fn figure(notebook: &mut Notebook<'_>, session: &Session, part: &Part) {
+    let strip = Strip { stature: 100.0, is_rtl: false };
+    for moment in &part.figure.moments {
+        if let Some(Caption::Words(words)) = &moment.caption {
+            notebook.note("figure-words", plain_line(words));
+        }
+        let drawn = to_svg(&draw_moment(moment, proportions_of(session), strip), "");
+        notebook.note("figure", Mark::of_bytes(drawn.as_bytes()).to_string());
+    }
+    let pictured = part.figure.pictured(part.key_points.len());
+    notebook.note("figure", pictured.iter().map(|at| format!("{at:?} ")).collect::<String>());
 }
 
 fn measure(notebook: &mut Notebook<'_>, part: &Part, at: usize, plans: &Plans) {

@@ -115,6 +115,9 @@ impl Source for Overlaid<'_> {
     fn today(&self) -> Date {
         self.source.today()
     }
+    fn neighbour(&self, folder: &str) -> Result<Box<dyn Source>, String> {
+        self.source.neighbour(folder)
+    }
 }
 
 #[cfg(test)]

@@ -635,7 +635,6 @@ fit-ask-things-how = Write how many there are. Leave out what you don’t have.
 
 ## Units
 
-unit-nav = Units
 unit-units = Units of work
 unit-things = Things: { $things }.
 # heading over questions from earlier sessions, asked again
@@ -643,7 +642,6 @@ unit-remember = Remember?
 unit-remember-how = Questions from earlier sessions. Answer from memory first, then look.
 unit-remember-from = from { $session }
 unit-week = Week { $week }
-unit-none = No school: { $what }
 unit-none-plain = No school
 unit-calendar = Add to your calendar
 unit-calendar-about = Opens in the calendar of a phone or computer. Taking it in again moves what has changed.
@@ -658,7 +656,6 @@ unit-gather-by = By week { $week }
 unit-get-out = Get out: { $things }
 unit-put-back = Put back: { $things }
 unit-same-things = The same things as before.
-unit-nothing = Nothing to get out.
 unit-minutes = Starts at { $time }, { $length }
 unit-days = Days
 unit-take = To take with you

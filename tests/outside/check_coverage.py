@@ -3,12 +3,13 @@
 import csv
 import io
 import random
+import shutil
 
 import numpy
 import yaml
 from program import AS_OF, DEMO, ask, fresh_folder, run
 from scipy.optimize import Bounds, LinearConstraint, milp
-from session_text import session_files
+from session_text import SHARED, read_yaml, session_files
 
 AGAINST = "scipy.optimize.milp (HiGHS) for the cover; PyYAML and Python’s csv for the matrix"
 
@@ -104,7 +105,7 @@ def check_matrix(tally):
     text = (room / "teachers" / "coverage.csv").read_bytes()
     tally.holds("the table has its mark and lines as RFC 4180 has them", text.startswith(b"\xef\xbb\xbf") and text.endswith(b"\r\n"))
     rows = list(csv.DictReader(io.StringIO(text.decode("utf-8-sig"), newline="")))
-    sessions = {name: yaml.safe_load(path.read_text()) for name, path in session_files(DEMO).items()}
+    sessions = {name: read_yaml(path) for name, path in session_files(DEMO).items()}
     sessions = {name: s for name, s in sessions.items() if (s.get("standing") or {}).get("state") != "retired"}
     curriculum = yaml.safe_load((DEMO / "curriculum.yaml").read_text())
     groups = {g["name"]: ages_of(g["ages"]) for g in curriculum["year_groups"]}
@@ -138,7 +139,8 @@ def check_formulas(tally):
     pack = room / "pack"
     (pack / "games").mkdir(parents=True)
     (pack / "games" / "gull-catch.yaml").write_text((DEMO / "games" / "gull-catch.yaml").read_text())
-    for shared in ["pack.yaml", "equipment.yaml"]:
+    shutil.copytree(DEMO / "_neighbours", pack / "_neighbours")
+    for shared in set(SHARED) - {"curriculum.yaml"}:
         (pack / shared).write_text((DEMO / shared).read_text())
     codes = ["ks2-combine", "ks2-games", "ks2-compare"]
     statements = [{"code": f"x{at}", "says": text} for at, text in enumerate(FORMULAS)] + [{"code": code, "says": "It"} for code in codes]

@@ -15,8 +15,8 @@ AGAINST = "the words of each PDF before and after an edit (pdftotext); Crockford
 SHEETS = ["cards", "home-guide", "record", "review"]
 # crockford.com/base32.html
 CROCKFORD = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
-# “Edition K7QP” at the foot of a page, “CC-BY-4.0 · K7QP” at that of a card.
-MARK = re.compile(r"(?:Edition|CC-BY(?:-SA)?-4\.0·)([0-9A-HJKMNP-TV-Z]{4})")
+# “Edition K7QP” at the foot of a page, “· K7QP” at that of a card; “· work 20 s” and the like are none.
+MARK = re.compile(r"(?:Edition|·)([0-9A-HJKMNP-TV-Z]{4})(?![a-z])")
 
 
 def words_without_mark(path):

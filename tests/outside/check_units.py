@@ -4,12 +4,15 @@ our own here and a worked example, and the demo units as published against their
 import datetime
 import html
 import itertools
+import json
 import random
 import re
 
 import numpy
 import pdfplumber
 import yaml
+from jsonschema import Draft202012Validator
+from plain_yaml import read_yaml as read_plain
 from program import AS_OF, DEMO, ask, published, run, tool
 from scipy.optimize import Bounds, LinearConstraint, milp
 
@@ -255,7 +258,18 @@ def check_selection(tally):
     tally.holds("a unit alone is sound", done.returncode == 0 and "unit-session-unknown" not in done.stdout, done.stdout[-300:])
 
 
+def check_schema(tally):
+    """The demo units hold to the schema of a unit, and slips in them do not."""
+    validator = Draft202012Validator(json.loads(run("schema", "unit").stdout))
+    for path in sorted((DEMO / "units").glob("*.yaml")):
+        text = path.read_text()
+        tally.same(f"{path.stem}: faults by the schema", [error.message[:120] for error in validator.iter_errors(read_plain(text))], [])
+        for right, slip in [("weeks: ", "weeks: about "), ("day: ", "day: sun"), ("title: ", "titel: "), ("starts: 2027-0", "starts: 2027/0"), ("at: ", "at: half past ")]:
+            tally.holds(f"{path.stem}: {slip!r} is seen", not validator.is_valid(read_plain(text.replace(right, slip, 1))))
+
+
 def check(tally):
+    check_schema(tally)
     check_orders(tally)
     check_orders_by_milp(tally)
     check_returns(tally)

@@ -34,4 +34,13 @@ fn check(pack: &Pack, notes: &mut Notes<'_>) {
             );
         }
     }
+    for (at, unit) in pack.units.iter().enumerate() {
+        if pack.units[..at].iter().any(|other| other.id == unit.id) {
+            notes.find(
+                Place::top_of(unit.file),
+                format!("This file and another one both become the unit “{}”.", unit.id),
+                "Rename one of the two files.",
+            );
+        }
+    }
 }

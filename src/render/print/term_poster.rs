@@ -15,7 +15,7 @@ use crate::render::unit::{UnitWords, clock, date_short, date_words, span_words, 
 use crate::words::{Filling, Words};
 
 /// Titles are set in sizes from this one down to the smallest there is.
-const LARGEST: u8 = 30;
+const LARGEST: u8 = 26;
 const SMALLEST_POINT: u8 = 11;
 
 /// Below this size of the titles the things are left out, so that the titles can be larger.
