@@ -44,7 +44,8 @@ def cards_of(path):
                         continue
                     title = body.split("\n")[0].replace(" (continued)", "").split("…")[0].strip()
                     name = next((known for known in cards if known.startswith(f"{kind.group(1)}: {title}")), f"{kind.group(1)}: {title}")
-                    body = re.sub(r"·\s*[0-9A-HJKMNP-TV-Z]{4}\b", "", body).replace("(continued)", "")
+                    # The foot goes: how far the maker's name is cut there depends on how wide the mark is.
+                    body = body.rpartition("\n")[0].replace("(continued)", "")
                     cards[name] = cards.get(name, "") + "".join(body.split())
     return cards
 
