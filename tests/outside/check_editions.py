@@ -16,7 +16,7 @@ SHEETS = ["cards", "home-guide", "record", "review"]
 # crockford.com/base32.html
 CROCKFORD = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 # “Edition K7QP” at the foot of a page, “· K7QP” at that of a card; “· work 20 s” and the like are none.
-MARK = re.compile(r"(?:Edition|·)([0-9A-HJKMNP-TV-Z]{4})(?![a-z])")
+MARK = re.compile(r"(?:Edition|·)(?!CCBY)([0-9A-HJKMNP-TV-Z]{4})(?![a-z])")
 
 
 def words_without_mark(path):
@@ -44,7 +44,8 @@ def cards_of(path):
                         continue
                     title = body.split("\n")[0].replace(" (continued)", "").split("…")[0].strip()
                     name = next((known for known in cards if known.startswith(f"{kind.group(1)}: {title}")), f"{kind.group(1)}: {title}")
-                    body = re.sub(r"· [0-9A-HJKMNP-TV-Z]{4}\b", "", body).replace("(continued)", "")
+                    # The foot goes: how far the maker's name is cut there depends on how wide the mark is.
+                    body = body.rpartition("\n")[0].replace("(continued)", "")
                     cards[name] = cards.get(name, "") + "".join(body.split())
     return cards
 
