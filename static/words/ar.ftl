@@ -675,14 +675,12 @@ fit-ask-things = الأشياء المتوفرة لديك
 fit-ask-things-how = اكتب عدد كل منها. اترك ما ليس لديك.
 
 ## Units
-unit-nav = الوحدات
 unit-units = الوحدات التعليمية
 unit-things = الأشياء: { $things }.
 unit-remember = هل تتذكّر؟
 unit-remember-how = أسئلة من حصص سابقة. أجب من الذاكرة أولًا، ثم انظر.
 unit-remember-from = من «{ $session }»
 unit-week = الأسبوع { $week }
-unit-none = لا دوام في المدرسة: { $what }
 unit-none-plain = لا دوام في المدرسة
 unit-calendar = أضف إلى تقويمك
 unit-calendar-about = يُفتح في تقويم الهاتف أو الحاسوب. إضافته مرة أخرى تنقل ما تغيّر.
@@ -697,7 +695,6 @@ unit-gather-by = حتى الأسبوع { $week }
 unit-get-out = أخرِج: { $things }
 unit-put-back = أعِد إلى مكانه: { $things }
 unit-same-things = الأشياء نفسها كما في السابق.
-unit-nothing = لا شيء لإخراجه.
 unit-minutes = البداية { $time }، المدة { $length }
 unit-days = الأيام
 unit-take = لتأخذها معك

@@ -661,14 +661,12 @@ fit-ask-things = Pethau sydd gennych
 fit-ask-things-how = Ysgrifennwch faint sydd. Gadewch allan yr hyn nad oes gennych.
 
 ## Units
-unit-nav = Unedau
 unit-units = Unedau gwaith
 unit-things = Pethau: { $things }.
 unit-remember = Wyt ti’n cofio?
 unit-remember-how = Cwestiynau o sesiynau cynharach. Ateba o’r cof yn gyntaf, yna edrycha.
 unit-remember-from = o “{ $session }”
 unit-week = Wythnos { $week }
-unit-none = Dim ysgol: { $what }
 unit-none-plain = Dim ysgol
 unit-calendar = Ychwanegu at eich calendr
 unit-calendar-about = Mae’n agor yng nghalendr ffôn neu gyfrifiadur. Os ychwanegwch ef eto, bydd yr hyn sydd wedi newid yn symud.
@@ -683,7 +681,6 @@ unit-gather-by = Erbyn wythnos { $week }
 unit-get-out = Estynnwch: { $things }
 unit-put-back = Rhowch yn ôl: { $things }
 unit-same-things = Yr un pethau ag o’r blaen.
-unit-nothing = Dim i’w estyn.
 unit-minutes = Yn dechrau am { $time }, { $length }
 unit-days = Dyddiau
 unit-take = I fynd gyda chi

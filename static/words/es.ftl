@@ -633,14 +633,12 @@ fit-ask-things = Cosas que tienes
 fit-ask-things-how = Escribe cuántas hay. Deja en blanco lo que no tengas.
 
 ## Units
-unit-nav = Unidades
 unit-units = Unidades didácticas
 unit-things = Cosas: { $things }.
 unit-remember = ¿Te acuerdas?
 unit-remember-how = Preguntas de sesiones anteriores. Primero responde de memoria y después mira.
 unit-remember-from = de la sesión «{ $session }»
 unit-week = Semana { $week }
-unit-none = Sin clase: { $what }
 unit-none-plain = Sin clase
 unit-calendar = Añadir a tu calendario
 unit-calendar-about = Se abre en el calendario de un móvil o un ordenador. Si lo añades otra vez, se mueve lo que ha cambiado.
@@ -655,7 +653,6 @@ unit-gather-by = Para la semana { $week }
 unit-get-out = Sacar: { $things }
 unit-put-back = Guardar: { $things }
 unit-same-things = Las mismas cosas que antes.
-unit-nothing = Nada que sacar.
 unit-minutes = Empieza a las { $time }, { $length }
 unit-days = Días
 unit-take = Para llevar

@@ -633,14 +633,12 @@ fit-ask-things = Objets que vous avez
 fit-ask-things-how = Écrivez combien il y en a. Laissez vide ce que vous n’avez pas.
 
 ## Units
-unit-nav = Séquences
 unit-units = Séquences d’enseignement
 unit-things = Objets : { $things }.
 unit-remember = Tu te souviens ?
 unit-remember-how = Des questions de séances passées. Réponds d’abord de mémoire, puis regarde.
 unit-remember-from = de la séance « { $session } »
 unit-week = Semaine { $week }
-unit-none = Pas d’école : { $what }
 unit-none-plain = Pas d’école
 unit-calendar = Ajouter à votre agenda
 unit-calendar-about = S’ouvre dans l’agenda d’un téléphone ou d’un ordinateur. En l’ajoutant de nouveau, on déplace ce qui a changé.
@@ -655,7 +653,6 @@ unit-gather-by = Pour la semaine { $week }
 unit-get-out = À sortir : { $things }
 unit-put-back = À ranger : { $things }
 unit-same-things = Les mêmes objets qu’avant.
-unit-nothing = Rien à sortir.
 unit-minutes = Début à { $time }, { $length }
 unit-days = Jours
 unit-take = À emporter

@@ -647,14 +647,12 @@ fit-ask-things = Rzeczy, które macie
 fit-ask-things-how = Wpiszcie, ile ich jest. Pomińcie to, czego nie macie.
 
 ## Units
-unit-nav = Cykle
 unit-units = Cykle zajęć
 unit-things = Rzeczy: { $things }.
 unit-remember = Pamiętasz?
 unit-remember-how = Pytania z wcześniejszych zajęć. Najpierw odpowiedz z pamięci, potem sprawdź.
 unit-remember-from = z zajęć „{ $session }”
 unit-week = Tydzień { $week }
-unit-none = Wolne od szkoły: { $what }
 unit-none-plain = Wolne od szkoły
 unit-calendar = Dodaj do kalendarza
 unit-calendar-about = Otwiera się w kalendarzu telefonu lub komputera. Ponowne dodanie przenosi to, co się zmieniło.
@@ -669,7 +667,6 @@ unit-gather-by = Na tydzień { $week }
 unit-get-out = Wyjmij: { $things }
 unit-put-back = Odłóż: { $things }
 unit-same-things = Te same rzeczy co poprzednio.
-unit-nothing = Niczego nie trzeba wyjmować.
 unit-minutes = Początek: { $time }, { $length }
 unit-days = Dni
 unit-take = Do zabrania ze sobą

@@ -647,14 +647,12 @@ fit-ask-things = Речі, які у вас є
 fit-ask-things-how = Напишіть, скільки їх. Пропустіть те, чого не маєте.
 
 ## Units
-unit-nav = Цикли
 unit-units = Цикли занять
 unit-things = Речі: { $things }.
 unit-remember = Пам’ятаєш?
 unit-remember-how = Запитання з попередніх занять. Спершу відповідай з пам’яті, потім перевір.
 unit-remember-from = із заняття «{ $session }»
 unit-week = Тиждень { $week }
-unit-none = Уроків немає: { $what }
 unit-none-plain = Уроків немає
 unit-calendar = Додати до календаря
 unit-calendar-about = Відкривається в календарі телефона чи комп’ютера. Якщо додати ще раз, пересунеться те, що змінилося.
@@ -669,7 +667,6 @@ unit-gather-by = На тиждень { $week }
 unit-get-out = Дістати: { $things }
 unit-put-back = Прибрати на місце: { $things }
 unit-same-things = Ті самі речі, що й минулого разу.
-unit-nothing = Нічого діставати не треба.
 unit-minutes = Початок: { $time }, { $length }
 unit-days = Дні
 unit-take = Узяти з собою

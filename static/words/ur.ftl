@@ -633,14 +633,12 @@ fit-ask-things = آپ کے پاس موجود چیزیں
 fit-ask-things-how = لکھیں کہ کتنی ہیں۔ جو نہیں ہیں انہیں چھوڑ دیں۔
 
 ## Units
-unit-nav = یونٹ
 unit-units = تدریسی یونٹ
 unit-things = چیزیں: { $things }۔
 unit-remember = یاد ہے؟
 unit-remember-how = پچھلے سیشنوں کے سوال۔ پہلے یادداشت سے جواب دیں، پھر دیکھیں۔
 unit-remember-from = ”{ $session }“ سے
 unit-week = ہفتہ نمبر { $week }
-unit-none = اسکول کی چھٹی: { $what }
 unit-none-plain = اسکول کی چھٹی
 unit-calendar = اپنے کیلنڈر میں شامل کریں
 unit-calendar-about = فون یا کمپیوٹر کے کیلنڈر میں کھلتا ہے۔ دوبارہ شامل کرنے سے جو بدلا ہے وہ نئی جگہ آ جاتا ہے۔
@@ -655,7 +653,6 @@ unit-gather-by = ہفتہ نمبر { $week } تک
 unit-get-out = نکالیں: { $things }
 unit-put-back = واپس رکھیں: { $things }
 unit-same-things = وہی چیزیں جو پہلے تھیں۔
-unit-nothing = کچھ نہیں نکالنا۔
 unit-minutes = آغاز { $time }، دورانیہ { $length }
 unit-days = دن
 unit-take = ساتھ لے جانے کے لیے
