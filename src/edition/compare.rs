@@ -155,6 +155,9 @@ pub(super) fn name_of(part: &PartOutline) -> PartRef {
     PartRef { kind: part.kind.clone(), title: part.title.clone() }
 }
 
+/// Whether two parts may be one.
+type Alike<'a> = &'a dyn Fn(&PartOutline, &PartOutline) -> bool;
+
 /// Pairs of parts that are one, by their indices, in the order of those now.
 pub(super) fn match_parts(before: &[PartOutline], now: &[PartOutline]) -> Vec<(usize, usize)> {
     let (mut old, mut pairs): (BTreeSet<usize>, _) = ((0..before.len()).collect(), Vec::new());
@@ -166,7 +169,6 @@ pub(super) fn match_parts(before: &[PartOutline], now: &[PartOutline]) -> Vec<(u
             .map(|f| f.says.clone())
             .unwrap_or_default()
     };
-    type Alike<'a> = &'a dyn Fn(&PartOutline, &PartOutline) -> bool;
     let rounds: [Alike<'_>; 3] =
         [&|a, b| a.title == b.title, &|a, b| says(a) == says(b), &|_, _| true];
     for alike in rounds {

@@ -121,7 +121,7 @@ fn measure(notebook: &mut Notebook<'_>, part: &Part, at: usize, plans: &Plans) {
     let corner = (measure.what.value == Measured::Criteria && !unit.is_empty()).then_some(unit);
     let says: Vec<String> = [Some(how), better, corner].into_iter().flatten().collect();
     notebook.note("measure", says.join(" "));
-    notebook.note_if("attempts", measure.attempts.as_ref().map(|attempts| attempts.to_string()));
+    notebook.note_if("attempts", measure.attempts.as_ref().map(ToString::to_string));
     let points = plans.marks.get(at).and_then(Option::as_ref);
     notebook.note_if("points", points.and_then(|marks| points_sentence(marks, words)));
     notebook.note_all("criteria", measure.criteria.iter().map(|line| plain_line(line)));

@@ -9,7 +9,7 @@ pub const RULE: Rule = Rule {
     code: "figure-range",
     severity: Severity::Warning,
     asks: "No joint of a figure goes further than joints do.",
-    why: "A child may try to copy it.",
+    why: "A child may try to copy it, and a joint that is forced past its range is hurt.",
     source: "Normal ranges of motion of the American Academy of Orthopaedic Surgeons (1965), as in Norkin and White",
     bad: "\
 stretch:

@@ -70,6 +70,9 @@ pub enum Style {
     Italic,
 }
 
+/// Shapes a word in a style; the faces tell which of them its glyphs are of.
+pub type ShapeWord<'s, 'f> = dyn FnMut(&str, Style) -> (Layout<Source>, &'f Faces) + 's;
+
 /// When so many words are kept, a new case is begun.
 const MOST_WORDS: usize = 20_000;
 
@@ -90,12 +93,12 @@ pub fn is_plain(letter: char) -> bool {
 
 impl WordCase {
     /// Puts a paragraph together; `shape` shapes a word that is not yet kept.
-    pub fn put_together<'f>(
+    pub fn put_together(
         &mut self,
         text: &str,
         runs: &[Run],
         is_bold: bool,
-        shape: &mut dyn FnMut(&str, Style) -> (Layout<Source>, &'f Faces),
+        shape: &mut ShapeWord<'_, '_>,
     ) -> Paragraph {
         let mut breaks = breaks_of(text).into_iter().peekable();
         let mut paragraph = Paragraph { words: Vec::new(), placed: Vec::with_capacity(text.len()) };
@@ -125,12 +128,7 @@ impl WordCase {
         paragraph
     }
 
-    fn word<'f>(
-        &mut self,
-        word: &str,
-        style: Style,
-        shape: &mut dyn FnMut(&str, Style) -> (Layout<Source>, &'f Faces),
-    ) -> Rc<[Atom]> {
+    fn word(&mut self, word: &str, style: Style, shape: &mut ShapeWord<'_, '_>) -> Rc<[Atom]> {
         let kept = &mut self.shaped[style as usize];
         if let Some(atoms) = kept.get(word) {
             return Rc::clone(atoms);

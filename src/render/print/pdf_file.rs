@@ -85,7 +85,7 @@ impl PdfFile {
     /// The finished file. Its id is drawn from its content, so that the same pages have the same id.
     pub fn finish(mut self, root: usize, info: usize, deflater: &mut Deflater) -> Vec<u8> {
         for pool in std::mem::take(&mut self.pools) {
-            self.write_pool(pool, deflater);
+            self.write_pool(&pool, deflater);
         }
         let (low, high) = (fingerprint(&self.out.bytes, 0), fingerprint(&self.out.bytes, 1));
         let (table, start) = (self.number(), self.out.bytes.len());
@@ -103,7 +103,7 @@ impl PdfFile {
     }
 
     /// The packed objects, before them the number of each and where it begins.
-    fn write_pool(&mut self, pool: Pool, deflater: &mut Deflater) {
+    fn write_pool(&mut self, pool: &Pool, deflater: &mut Deflater) {
         let mut content = PdfText { bytes: Vec::with_capacity(pool.text.bytes.len() + 4_000) };
         for (number, start) in &pool.packed {
             content.integer(*number).put(" ").integer(*start).put(" ");
@@ -123,9 +123,10 @@ fn row_of(place: Place) -> [u8; 7] {
         Place::At(place) => (1, place, 0),
         Place::Packed(pool, index) => (2, pool, u16::try_from(index).unwrap_or(u16::MAX)),
     };
-    let [a, b, c, d] = u32::try_from(place).unwrap_or(u32::MAX).to_be_bytes();
-    let [e, f] = more.to_be_bytes();
-    [kind, a, b, c, d, e, f]
+    let mut row = [kind; 7];
+    row[1..5].copy_from_slice(&u32::try_from(place).unwrap_or(u32::MAX).to_be_bytes());
+    row[5..].copy_from_slice(&more.to_be_bytes());
+    row
 }
 
 /// FNV-1a, 64 bit, taken over eight bytes at a time for speed.

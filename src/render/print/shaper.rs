@@ -174,7 +174,9 @@ impl<'f> Shaper<'f> {
             Shaped::Bidi(layout) => {
                 let mut lines = lay_lines(layout, &kept.text, &setting);
                 if kept.text.starts_with(FROM_RIGHT) {
-                    lines.iter_mut().for_each(|line| line.end -= FROM_RIGHT.len());
+                    for line in &mut lines {
+                        line.end -= FROM_RIGHT.len();
+                    }
                 }
                 lines
             }

@@ -247,7 +247,9 @@ fn write_object(object: &Object, text: &mut PdfText) {
         }
         Object::Array(objects) => {
             text.put("[");
-            objects.iter().for_each(|object| write_object(object, text));
+            for object in objects {
+                write_object(object, text);
+            }
             text.put("]")
         }
         Object::Dictionary(entries) => write_entries(entries, text),
