@@ -8,7 +8,7 @@ import yaml
 
 from paper import words_on
 from program import DEMO, fresh_folder, publish
-from session_edits import EDITS, apply, copy_shared
+from session_edits import EDITS, apply, copy_shared, without_figure
 from session_text import read_yaml
 
 AGAINST = "the words of each PDF before and after an edit (pdftotext); Crockford’s alphabet; FNV-1a written again in Python"
@@ -119,7 +119,7 @@ def seen_edits():
 
 def check(tally):
     room = fresh_folder("editions")
-    session = read_yaml(DEMO / "games" / "gull-catch.yaml")
+    session = without_figure(read_yaml(DEMO / "games" / "gull-catch.yaml"))
     changes = [(edit.name, edit) for edit in EDITS] + silent_edits() + seen_edits()
     before, now = room / "before", room / "now"
     for folder in (before, now):

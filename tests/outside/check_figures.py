@@ -184,7 +184,7 @@ def check(tally):
     folder = published(DEMO)
     sheet = figures_of(teachers_of(folder) / "poses.html")
     check_engines(tally, sheet[::3])
-    pages = [page for page in sorted(folder.glob("*/*.html")) if figures_of(page)]
+    pages = [page for page in sorted(folder.glob("sessions/**/*.html")) if figures_of(page)]
     tally.holds("every session of the demo pack has figures", len(pages) >= 10, f"{len(pages)} pages")
     drawn = [svg for page in pages for svg in figures_of(page)]
     check_words(tally, sheet + drawn)

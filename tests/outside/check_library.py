@@ -75,6 +75,9 @@ def check_retired(tally):
     pack = copy("retired")
     session = pack / "games/gull-catch.yaml"
     session.write_text(session.read_text().replace("state: approved", "state: retired"))
+    # A unit may not name it any longer.
+    for unit in (pack / "units").glob("*.yaml"):
+        unit.write_text(unit.read_text().replace("  - games/gull-catch\n", ""))
     to = pack.parent / "published"
     done = publish(pack, to)
     tally.same("retired: it publishes", done.returncode, 0)

@@ -9,7 +9,7 @@ import lxml.html
 import yaml
 
 from program import DEMO, fresh_folder, publish
-from session_edits import EDITS, apply, clash, copy_shared
+from session_edits import EDITS, apply, clash, copy_shared, without_figure
 from session_text import read_yaml
 from check_editions import SHEETS, cards_of, words_without_mark
 
@@ -114,7 +114,7 @@ def check_git(tally, room, pack, page, teachers):
 
 def check(tally):
     room = fresh_folder("since")
-    session = read_yaml(SESSION)
+    session = without_figure(read_yaml(SESSION))
     groups = chosen_edits()
     names = [f"s{number:02}" for number in range(len(groups))]
     before, now, expected = {}, {}, {}

@@ -22,6 +22,12 @@ def copy_shared(folder):
             shutil.copy(path, folder / path.name)
 
 
+def without_figure(session):
+    """The session with no picture in the step that gains and loses key points: its points are counted."""
+    session["technique"][0].pop("figure", None)
+    return session
+
+
 class Edit:
     def __init__(self, name, key, change, is_for_families=True):
         self.name = name
