@@ -4,7 +4,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::kind::Audience;
+use super::kind::{Audience, CardOf};
 use super::{Fact, Mark, Outline, PackOutline, PartOutline, Sheets, kind_of};
 
 /// Its name in the folder of each language.
@@ -88,7 +88,12 @@ pub fn write_record(pack: &PackOutline, is_for_families: bool) -> Vec<u8> {
 }
 
 fn written(facts: &[Fact], is_for_families: bool) -> Vec<(String, String)> {
-    let is_hidden = |fact: &Fact| is_for_families && fact.kind.audience == Audience::Reviewers;
+    // What stands in the foot of every card is no secret, and tells whether a card is as it was.
+    let is_hidden = |fact: &Fact| {
+        is_for_families
+            && fact.kind.audience == Audience::Reviewers
+            && fact.kind.card != CardOf::Every
+    };
     let shown = facts.iter().filter(|fact| !is_hidden(fact));
     shown.map(|fact| (fact.kind.key.to_owned(), fact.says.clone())).collect()
 }

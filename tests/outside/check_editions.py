@@ -4,6 +4,7 @@ import json
 import re
 
 import pdfplumber
+import pypdf
 import yaml
 
 from paper import words_on
@@ -23,6 +24,18 @@ def words_without_mark(path):
     """All words without spaces, without the mark, and without what only counts cards."""
     words = MARK.sub("", words_on(path))
     return re.sub(r"(Card|Page)\d+of\d+", "", words).replace("(continued)", "")
+
+
+def drawn_on(path):
+    """What is drawn and is no words, line by line as the pages write it: figures grow with the ages of a session."""
+    pages = pypdf.PdfReader(path).pages
+    lines = [line for page in pages for line in page.get_contents().get_data().decode("latin-1").splitlines()]
+    return [line for line in lines if re.search(r" [mlc] ", line)]
+
+
+def looks_without_mark(path):
+    """All that a sheet says and draws, without its mark."""
+    return words_without_mark(path), drawn_on(path)
 
 
 def marks_on(path):
@@ -147,7 +160,7 @@ def check(tally):
             marks = [marks_on(was), marks_on(now_is)]
             tally.holds(f"{name}: one mark on all of the {sheet}", all(len(found) == 1 for found in marks), str(marks))
             tally.holds(f"{name}: the alphabet", all(set(mark) <= set(CROCKFORD) for found in marks for mark in found))
-            is_new = words_without_mark(was) != words_without_mark(now_is)
+            is_new = looks_without_mark(was) != looks_without_mark(now_is)
             changed += is_new
             tally.same(f"{name}: the mark of the {sheet} is new", marks[0] != marks[1], is_new)
         page = (room / f"second/sessions/games/s{number:02}.html").read_text()

@@ -119,7 +119,7 @@ def check_pages(tally):
             name = page.relative_to(site).as_posix()
             tally.same(f"{name}: lang", tree.get("lang"), language)
             tally.same(f"{name}: dir", tree.get("dir"), "rtl" if language in RIGHT_TO_LEFT else "ltr")
-            links = [link for link in tree.iter("link") if link.get("rel") == "alternate"]
+            links = [link for link in tree.iter("link") if link.get("rel") == "alternate" and link.get("hreflang", "x-default") != "x-default"]
             tally.same(f"{name}: versions", len(links), 1 + len(TRANSLATED))
             for link in links:
                 # A pack that names its address gives whole addresses; the files lie below it.

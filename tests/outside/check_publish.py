@@ -55,6 +55,8 @@ def check_last_good(tally, room):
     session.unlink()
     for translation in session.parent.glob(f"{session.stem}.*.yaml"):
         translation.unlink()
+    # A unit may not name it any longer.
+    shutil.rmtree(pack / "units")
     tally.same("a session less: status", publish(pack, target).returncode, 0)
     tally.holds("a session less: its page and sheets are gone",
                 not (target / f"sessions/{name}.html").exists() and not (target / f"print/{name}").exists())

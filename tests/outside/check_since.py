@@ -11,7 +11,7 @@ import yaml
 from program import DEMO, fresh_folder, publish
 from session_edits import EDITS, apply, clash, copy_shared, without_figure
 from session_text import read_yaml
-from check_editions import SHEETS, cards_of, words_without_mark
+from check_editions import SHEETS, cards_of, looks_without_mark
 
 AGAINST = "known random edits of the YAML (PyYAML); git itself; the words of the PDFs before and after (pdftotext, pdfplumber)"
 SESSION = DEMO / "games" / "gull-catch.yaml"
@@ -68,7 +68,7 @@ NAMES = {"cards": "Cards", "home-guide": "Home guide", "record": "Record sheet",
 
 def check_sheets(tally, name, again, before, now):
     for sheet in SHEETS:
-        was, now_is = (words_without_mark(folder / f"print/games/{name}/{sheet}.pdf") for folder in (before, now))
+        was, now_is = (looks_without_mark(folder / f"print/games/{name}/{sheet}.pdf") for folder in (before, now))
         tally.same(f"{name}: the {sheet} are to be printed again", NAMES[sheet] in again, was != now_is)
 
 

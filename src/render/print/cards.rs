@@ -208,7 +208,7 @@ struct Foot<'f> {
 }
 
 /// The share of the foot that the maker and the licence may take where a long title stands beside them.
-const RIGHTS: f32 = 0.62;
+const RIGHTS: f32 = 0.48;
 
 impl Foot<'_> {
     fn lay(&self, shaper: &mut Shaper<'_>, width: f32, kind: Type) -> impl Iterator<Item = Item> {
@@ -222,16 +222,26 @@ impl Foot<'_> {
             items.extend(placed(line, right));
             right -= if has_rights { kind.size * 0.28 } else { 10.0 };
         }
-        let beside = self.title.map(|title| right - width_of(shaper, title, kind) - 14.0);
+        let title =
+            self.title.map(|title| short_title(shaper, title, kind, right * (1.0 - RIGHTS)));
+        let beside = title.map(|title| right - width_of(shaper, title, kind) - 14.0);
         let room = beside.map_or(right, |beside| beside.max(right * RIGHTS));
         if let Some(line) = self.rights.fit(shaper, kind, room) {
             right -= line.width;
             items.extend(placed(line, right));
             right -= 10.0;
         }
-        let title = self.title.and_then(|title| fit_line(shaper, title, kind, right));
+        let title = title.and_then(|title| fit_line(shaper, title, kind, right));
         items.extend(title.into_iter().flat_map(|line| placed(line, 0.0)));
         items.into_iter()
+    }
+}
+
+/// A title that is too long for its room is called by what stands before its colon.
+fn short_title<'t>(shaper: &mut Shaper<'_>, title: &'t str, kind: Type, room: f32) -> &'t str {
+    match title.split_once(':') {
+        Some((name, _)) if width_of(shaper, title, kind) > room => name,
+        _ => title,
     }
 }
 
