@@ -139,7 +139,7 @@ pub static KINDS: [Kind; 88] = {
         kind(("rest", "says-rest"), One, Families, CARDS, Part),
         kind(("rounds", "says-rounds"), One, Families, CARDS, Part),
         kind(("recover", "says-recover"), One, Families, CARDS, Part),
-        kind(("part-effort", "says-effort"), One, Families, CARDS, Part),
+        kind(("part-effort", "says-effort"), One, Families, BOTH, Part),
         kind(("part-adult", "adult"), One, Families, CARDS, Part),
         kind(("landing-zone", "landing-zone"), Text, Families, CARDS, Part),
         kind(("stop-and-collect", "stop-and-collect"), Text, Families, CARDS, Part),

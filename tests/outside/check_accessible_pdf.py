@@ -2,7 +2,7 @@
 
 import re
 
-from program import BENCH_ROOM, DEMO, published, tool
+from program import BENCH_ROOM, DEMO, PACKS, published, tool
 from session_text import blocks_of, line_of, parts_of, read_yaml, session_files, squeezed
 from stress_pack import make_stress_pack
 
@@ -71,7 +71,7 @@ def check_table(tally, path):
 
 def check(tally):
     files = 0
-    for pack in [DEMO, make_stress_pack(BENCH_ROOM / "packs")]:
+    for pack in [DEMO, make_stress_pack(PACKS)]:
         folder = published(pack)
         for path, verdict in verdicts(folder / "print").items():
             files += 1

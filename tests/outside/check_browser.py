@@ -8,7 +8,7 @@ import json
 import pathlib
 import threading
 
-from program import BENCH_ROOM, DEMO, NODE_MODULES, fresh_folder, published, teachers_of, tool
+from program import DEMO, NODE_MODULES, PACKS, fresh_folder, published, teachers_of, tool
 from stress_pack import make_stress_pack
 
 AGAINST = "Chromium (npm playwright-core) and the WCAG 2.2 A and AA rules of axe-core"
@@ -86,7 +86,7 @@ def judge(tally, met):
 
 
 def check(tally):
-    demo, stress = published(DEMO), published(make_stress_pack(BENCH_ROOM / "packs"))
+    demo, stress = published(DEMO), published(make_stress_pack(PACKS))
     script, room = pathlib.Path(__file__).with_name("browser.mjs"), fresh_folder("browser")
     with served(demo) as web:
         visits = list(visits_to(demo, stress, web))

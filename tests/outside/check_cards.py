@@ -1,7 +1,7 @@
 """Every word of a session is on its cards, part by part and in order; nothing is cut off between two cards."""
 
 from paper import cards_of, sheet
-from program import BENCH_ROOM, DEMO, published
+from program import DEMO, PACKS, published
 from session_text import blocks_of, line_of, parts_of, read_yaml, session_files, squeezed
 from stress_pack import make_stress_pack
 
@@ -114,7 +114,7 @@ def check_session(tally, where, session, path):
 
 
 def check(tally):
-    for pack in [DEMO, make_stress_pack(BENCH_ROOM / "packs")]:
+    for pack in [DEMO, make_stress_pack(PACKS)]:
         folder = published(pack)
         for name, path in session_files(pack).items():
             check_session(tally, name, read_yaml(path), sheet(folder, name, "cards"))

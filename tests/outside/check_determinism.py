@@ -3,7 +3,7 @@
 import hashlib
 import shutil
 
-from program import BENCH_ROOM, DEMO, fresh_folder, publish
+from program import DEMO, PACKS, fresh_folder, publish
 from stress_pack import make_stress_pack
 
 AGAINST = "its own bytes (SHA-256): again, on 1 and 2 threads, from a copy elsewhere, in another zone and language"
@@ -18,7 +18,7 @@ def check(tally):
     room = fresh_folder("determinism")
     copy = room / "elsewhere" / "sessions"
     shutil.copytree(DEMO, copy)
-    stress = make_stress_pack(BENCH_ROOM / "packs")
+    stress = make_stress_pack(PACKS)
     runs = [("again", DEMO, {}), ("on 1 thread", DEMO, {"RAYON_NUM_THREADS": "1"}), ("on 2 threads", DEMO, {"RAYON_NUM_THREADS": "2"}),
             ("from a copy", copy, {}), ("elsewhere in the world", DEMO, {"TZ": "Pacific/Kiritimati", "LANG": "tr_TR.UTF-8", "LC_ALL": "C"}),
             ("stress on 1 thread", stress, {"RAYON_NUM_THREADS": "1"}), ("stress on 2 threads", stress, {"RAYON_NUM_THREADS": "2"})]

@@ -15,7 +15,7 @@ from pypdf import PdfReader
 from check_cards import find_text, texts_of
 from check_print_layout import MARGIN, page_cases
 from paper import PAPERS, POINTS_PER_MM, ink_edges, sheet
-from program import BENCH_ROOM, DEMO, ROOT, fresh_folder, publish
+from program import DEMO, PACKS, ROOT, fresh_folder, publish
 from session_text import line_of, parts_of, read_yaml, session_files, squeezed
 from stress_pack import make_stress_pack
 from tally import Tally
@@ -197,10 +197,14 @@ def check_sizes(tally, where, path, paper, is_wide=False):
         tally.holds(f"{where}: paper {paper}", near and not page.get("/Rotate"), str(size))
 
 
+# The foot of a card has a line of 11 pt: no more letters than this have room on it.
+FOOT = 90
+
+
 def without_foot(words, title):
-    """The words of a card without the title at its foot, whole or cut off with “…”."""
-    cut = re.search(re.escape(title[:4]) + r"[^…]*(…|\.\.\.)$", words)
-    return words[:cut.start()] if cut else words.removesuffix(title)
+    """The words of a card without its foot: title (whole or cut off), maker, licence and edition."""
+    at = words.rfind(title[:4], max(0, len(words) - FOOT))
+    return words[:at] if at >= 0 else words[:-FOOT]
 
 
 def check_class_set(tally, where, path, cards, title):
@@ -211,7 +215,7 @@ def check_class_set(tally, where, path, cards, title):
         label = f"Set{number}of{COPIES}"
         for page, plain in zip(own, each):
             tally.holds(f"{where}: {label} on each card", page.keys() == plain.keys() and all(label in words for words in page.values()))
-            # The title at the foot gives way to the number of the set: it stands whole on the first card.
+            # Title and maker at the foot give way to the number of the set.
             same = all(page[spot].replace(label, "").startswith(without_foot(plain[spot], title)) for spot in plain)
             tally.holds(f"{where}: {label} has the same cards", same)
 
@@ -340,7 +344,7 @@ def check_one(job):
 
 
 def check(tally):
-    packs = ((DEMO, "A4"), (make_stress_pack(BENCH_ROOM / "packs"), "Letter"))
+    packs = ((DEMO, "A4"), (make_stress_pack(PACKS), "Letter"))
     for pack, _ in packs:
         for options in [*(("--cards", count, "--sides", sides) for count, sides in LAYOUTS), tuple(EXTRAS), (), WIDE]:
             published_with(pack, *options)

@@ -5,7 +5,7 @@ import re
 import gsm0338
 
 from check_time import slot_seconds, spoken, total_seconds
-from program import BENCH_ROOM, DEMO, published
+from program import DEMO, PACKS, published
 from session_text import blocks_of, line_of, parts_of, read_yaml, session_files
 from stress_pack import make_stress_pack
 
@@ -107,7 +107,7 @@ def check_copy(tally, name, session, text):
 
 def check(tally):
     counts, largest = [], {"septets": 0, "units": 0}
-    for pack in (DEMO, make_stress_pack(BENCH_ROOM / "packs")):
+    for pack in (DEMO, make_stress_pack(PACKS)):
         folder = published(pack)
         for name, path in session_files(pack).items():
             session = read_yaml(path)

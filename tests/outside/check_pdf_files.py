@@ -5,7 +5,7 @@ import re
 import subprocess
 
 from paper import PAPERS, SHEETS, sheet
-from program import BENCH_ROOM, DEMO, published, tool
+from program import DEMO, PACKS, published, tool
 from session_text import line_of, read_yaml, session_files, squeezed
 from stress_pack import make_stress_pack
 
@@ -49,7 +49,7 @@ def check_file(tally, where, path, paper, title):
 
 
 def check(tally):
-    for pack in [DEMO, make_stress_pack(BENCH_ROOM / "packs")]:
+    for pack in [DEMO, make_stress_pack(PACKS)]:
         folder = published(pack)
         paper = read_yaml(pack / "pack.yaml").get("paper", "A4")
         for session, path in session_files(pack).items():

@@ -19,7 +19,7 @@ from check_reading import lay_out_cmudict
 from check_slot_fit import best_by_program
 from check_time import lessons_in, seconds, slot_seconds, spoken, total_seconds, with_class, words, work_seconds
 from paper import words_on
-from program import BENCH_ROOM, DEMO, published, teachers_of
+from program import DEMO, PACKS, published, teachers_of
 from session_text import blocks_of, line_of, parts_of, read_yaml, session_files, squeezed
 from stress_pack import bare, write_yaml
 
@@ -439,7 +439,7 @@ def random_needs(dice, shared, titles, least):
 
 def make_invented_pack(name, dice, at_home):
     """`at_home`: the least and the most that a home has of a thing. One session is retired and asks for more than any other."""
-    pack = BENCH_ROOM / "packs" / name
+    pack = PACKS / name
     shutil.rmtree(pack, ignore_errors=True)
     shared = random_things(dice, at_home)
     write_yaml(pack / "pack.yaml", {"title": "Invented", "cautions": ["Clear the floor."], "licence": "CC-BY-4.0", "moderate_from": "3"})

@@ -5,7 +5,7 @@ import itertools
 import unicodedata
 
 from paper import POINTS_PER_MM, SHEETS, glyphs_of, ink_edges, sheet
-from program import BENCH_ROOM, DEMO, published
+from program import DEMO, PACKS, published
 from session_text import session_files
 from stress_pack import make_stress_pack
 
@@ -78,7 +78,7 @@ def sheet_cases(path):
 
 
 def check(tally):
-    packs = {pack: published(pack) for pack in [DEMO, make_stress_pack(BENCH_ROOM / "packs")]}
+    packs = {pack: published(pack) for pack in [DEMO, make_stress_pack(PACKS)]}
     paths = [(f"{session} {name}", sheet(folder, session, name))
              for pack, folder in packs.items() for session in session_files(pack) for name in SHEETS]
     with concurrent.futures.ProcessPoolExecutor() as pool:

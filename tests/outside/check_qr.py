@@ -9,7 +9,7 @@ import yaml
 from PIL import Image
 
 from paper import sheet, words_on
-from program import BENCH_ROOM, DEMO, fresh_folder, published, tool
+from program import DEMO, PACKS, fresh_folder, published, tool
 from session_text import read_yaml, session_files, squeezed
 from stress_pack import make_stress_pack
 
@@ -155,5 +155,5 @@ def check(tally):
     filmed = with_film(fresh_folder("filmed"))
     modules = [module for pack in (DEMO, filmed) for module in check_pack(tally, pack)]
     # Without an address there is nothing to scan.
-    check_pack(tally, make_stress_pack(BENCH_ROOM / "packs"))
+    check_pack(tally, make_stress_pack(PACKS))
     tally.note(f"{len(modules)} codes measured; the smallest module is {min(modules):.2f} mm")

@@ -2,7 +2,7 @@
 
 from check_cards import find_blocks
 from paper import page_count, sheet, words_on
-from program import BENCH_ROOM, DEMO, published
+from program import DEMO, PACKS, published
 from session_text import blocks_of, line_of, parts_of, read_yaml, session_files, squeezed
 from stress_pack import make_stress_pack
 
@@ -52,7 +52,7 @@ def check_review(tally, where, session, path):
 
 
 def check(tally):
-    for pack in [DEMO, make_stress_pack(BENCH_ROOM / "packs")]:
+    for pack in [DEMO, make_stress_pack(PACKS)]:
         folder, usual = published(pack), read_yaml(pack / "pack.yaml").get("cautions", [])
         for name, path in session_files(pack).items():
             session = read_yaml(path)

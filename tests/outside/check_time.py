@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from check_pages import read_page
 from paper import sheet, words_on
-from program import AS_OF, BENCH_ROOM, DEMO, fresh_folder, published, run, teachers_of
+from program import AS_OF, DEMO, PACKS, fresh_folder, published, run, teachers_of
 from session_text import parts_of, read_yaml, session_files, squeezed
 from stress_pack import bare, make_stress_pack, write_yaml
 
@@ -145,7 +145,7 @@ def check_slot(tally, seconds_over):
 
 
 def check(tally):
-    for pack in [DEMO, make_stress_pack(BENCH_ROOM / "packs")]:
+    for pack in [DEMO, make_stress_pack(PACKS)]:
         folder, sessions = published(pack), {n: read_yaml(p) for n, p in session_files(pack).items()}
         for name, session in sessions.items():
             parts = [(part["title"], total_seconds(part["time"])) for _, part in parts_of(session)]

@@ -1,7 +1,7 @@
 """No key point stands alone on a card that goes on from another, nor is one left alone behind."""
 
 from paper import cards_of, sheet
-from program import BENCH_ROOM, DEMO, published
+from program import DEMO, PACKS, published
 from session_text import line_of, parts_of, read_yaml, session_files, squeezed
 from stress_pack import make_stress_pack
 
@@ -15,7 +15,7 @@ def cards_with(text, cards):
 
 def check(tally):
     split = 0
-    for pack in (DEMO, make_stress_pack(BENCH_ROOM / "packs")):
+    for pack in (DEMO, make_stress_pack(PACKS)):
         folder = published(pack)
         for name, path in session_files(pack).items():
             cards = cards_of(sheet(folder, name, "cards"), ("-raw",))

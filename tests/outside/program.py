@@ -13,6 +13,9 @@ TARGET = pathlib.Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")).resol
 BINARY = TARGET / "release" / "homeground"
 BRIDGE = TARGET / "release" / "examples" / "ask_plans"
 BENCH_ROOM = TARGET / "outside"
+# Checks run side by side: each worker has a room of its own, so that none clears away what another reads.
+ROOM = BENCH_ROOM / os.environ.get("CHECK_ROOM", "room")
+PACKS = ROOM / "packs"
 NODE_MODULES = BENCH_ROOM / "node" / "node_modules"
 
 # Held still, so that a session that is due to be looked at again does not change a result.
@@ -21,7 +24,7 @@ AS_OF = "2026-06-01"
 
 def fresh_folder(name):
     """An empty folder for one check to work in."""
-    folder = BENCH_ROOM / "work" / name
+    folder = ROOM / "work" / name
     shutil.rmtree(folder, ignore_errors=True)
     folder.mkdir(parents=True)
     return folder
