@@ -21,7 +21,7 @@ stretch:
     how: Hop twice on one foot and twice on the other.
     easier: Step between.
     harder: Hop backwards.
-    figure: {pose: stand side-on, left arm: back 90}
+    figure: {pose: stand side-on, left_arm: back 90}
 ",
     good: "\
 stretch:
@@ -33,7 +33,7 @@ stretch:
     how: Hop twice on one foot and twice on the other.
     easier: Step between.
     harder: Hop backwards.
-    figure: {pose: stand side-on, left arm: back 45}
+    figure: {pose: stand side-on, left_arm: back 45}
 ",
     check: Check::Session(check),
 };
