@@ -124,9 +124,14 @@ def measure(pack, room, runs):
     return figures
 
 
+def own_session(pack):
+    """The first session that is the pack’s own."""
+    return sorted(path for path in pack.rglob("*.yaml") if path.name not in SHARED and "_neighbours" not in path.parts)[0]
+
+
 def change_one(pack, out):
     """The fastest of three runs, each after another title; the pack is left as it was."""
-    session = sorted(path for path in pack.rglob("*.yaml") if path.name not in SHARED)[0]
+    session = own_session(pack)
     text = session.read_text(encoding="utf-8")
     runs = []
     for title in ["Another title", "A second title", "A third title"]:
@@ -138,7 +143,7 @@ def change_one(pack, out):
 
 def rehearse(pack):
     """Milliseconds from the save of a session to the changed page in a browser, the median of ten."""
-    session = sorted(path for path in pack.rglob("*.yaml") if path.name not in SHARED)[0]
+    session = own_session(pack)
     program = subprocess.Popen([str(BINARY), "rehearse", str(pack), "--port", str(PORT)], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True)
     try:
         address = re.search(r"http://\S+/", program.stdout.readline())[0]
