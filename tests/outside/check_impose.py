@@ -199,7 +199,7 @@ def check_sizes(tally, where, path, paper, is_wide=False):
 
 def without_foot(words):
     """The words of a card up to its edition, after which title, maker and licence stand, whole or cut off."""
-    marks = list(re.finditer(r"·[0-9A-HJKMNP-TV-Z]{4}", words))
+    marks = list(re.finditer(r"·(?!CCBY)[0-9A-HJKMNP-TV-Z]{4}", words))
     return words[:marks[-1].start()] if marks else "no edition on this card"
 
 

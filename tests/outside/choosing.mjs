@@ -60,7 +60,8 @@ await page.keyboard.press("Enter");
 walk.steps = [];
 for (let step = 0; step < 30; step += 1) {
   // The step is shown once the address has changed.
-  await page.waitForFunction((hash) => location.hash === hash && document.querySelector("[data-place]"), `#now-${step + 1}`);
+  // The address changes first; what is told follows.
+  await page.waitForFunction((at) => location.hash === `#now-${at}` && document.querySelector("[data-place]")?.textContent.includes(String(at)), step + 1);
   walk.steps.push(await page.evaluate(() => ({ hash: location.hash, focus: document.activeElement.textContent, place: document.querySelector("[data-place]").textContent })));
   const next = await tabTo(".now-next");
   if (!next) break;
