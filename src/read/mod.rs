@@ -6,6 +6,7 @@
 mod before;
 mod neighbours;
 mod part_time;
+mod paths;
 mod shelf;
 pub(crate) mod text;
 
@@ -48,6 +49,7 @@ use figure_file::PosesDoc;
 use neighbours::{borrow, is_borrowing, open_neighbours};
 use node::Node;
 use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
+use paths::{is_set_aside, is_shared, is_unit, is_yaml, misnamed, stands_in};
 use session_file::SessionDoc;
 use shared_file::{SharedDoc, note_twice};
 use shelf::Shelf;
@@ -133,11 +135,6 @@ impl Selection {
     }
 }
 
-/// Whether a file is a unit of work.
-fn is_unit(path: &str) -> bool {
-    path.starts_with("units/")
-}
-
 /// Fonts of the large scripts are the largest files of a look.
 const LARGEST_LOOK: u64 = 16 * 1024 * 1024;
 
@@ -187,36 +184,6 @@ pub fn read_pack_again(
     read_pictures(source, &entries, &mut documents);
     read_look(source, &entries, &mut documents);
     Ok(documents)
-}
-
-fn is_yaml(path: &str) -> bool {
-    let path = path.to_lowercase();
-    path.ends_with(".yaml") || path.ends_with(".yml")
-}
-
-/// Whether a path, or a folder that it stands in, is among those asked for.
-fn stands_in(path: &str, asked: &BTreeSet<String>) -> bool {
-    asked.contains(path) || path.rmatch_indices('/').any(|(at, _)| asked.contains(&path[..at]))
-}
-
-fn is_shared(path: &str) -> bool {
-    matches!(
-        path,
-        "pack.yaml" | "equipment.yaml" | "curriculum.yaml" | "shared.yaml" | "poses.yaml"
-    )
-}
-
-/// The right name of a shared file that stands under a near one: pack.yml, games/equipment.yaml.
-fn misnamed(path: &str) -> Option<&'static str> {
-    let name = path.rsplit('/').next()?.to_lowercase();
-    let stem = name.rsplit_once('.').map_or(name.as_str(), |(stem, _)| stem);
-    let right = ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml", "poses.yaml"];
-    right.into_iter().find(|right| right.strip_suffix(".yaml") == Some(stem) && *right != path)
-}
-
-/// Folders of a pack that hold no sessions.
-fn is_set_aside(path: &str) -> bool {
-    path.starts_with("look/") || path.split('/').rev().skip(1).any(|folder| folder == "pictures")
 }
 
 /// What one file came to, before it is put in its place.

@@ -2,7 +2,8 @@ use crate::finding::Severity;
 use crate::inspect::rule::{Check, Notes, Rule};
 use crate::pack::{Pack, Session};
 use crate::plan::Plans;
-use crate::figure::range::beyond_range;
+use crate::figure::Side;
+use crate::figure::range::{Beyond, beyond_range};
 use crate::figure::trade::{name_of, word_for};
 
 pub const RULE: Rule = Rule {
@@ -40,18 +41,29 @@ stretch:
 
 fn check(session: &Session, _: &Plans, _: &Pack, notes: &mut Notes<'_>) {
     for moment in session.parts.iter().flat_map(|part| &part.figure.moments) {
-        for beyond in beyond_range(&moment.pose.angles) {
-            let (joint, motion) = beyond.turn;
-            let way = word_for(joint, motion, beyond.degrees);
+        let beyond = beyond_range(&moment.pose.angles);
+        for each in beyond.iter().filter(|each| !is_said(each, &beyond)) {
+            let (joint, motion) = each.turn;
+            let way = word_for(joint, motion, each.degrees);
             notes.find(
                 moment.place,
                 format!(
                     "The {} is {way} {:.0}°, further than it usually goes.",
                     name_of(joint),
-                    beyond.degrees.abs()
+                    each.degrees.abs()
                 ),
-                format!("Write {:.0}° at most.", beyond.most.abs()),
+                format!("Write {:.0}° at most.", each.most.abs()),
             );
         }
     }
+}
+
+/// What both sides do alike is written once (“knees: bent 200”) and said once, of the left.
+fn is_said(beyond: &Beyond, all: &[Beyond]) -> bool {
+    let (joint, motion) = beyond.turn;
+    let is_other = |other: &Beyond| {
+        other.turn == (joint.mirrored(), motion)
+            && other.degrees.to_bits() == beyond.degrees.to_bits()
+    };
+    joint.side() == Some(Side::Right) && all.iter().any(is_other)
 }
