@@ -20,9 +20,7 @@ pub use compare::{Change, Changes, Happened, PartRef, SessionChange, SessionRef,
 pub use kind::{Audience, CardOf, KINDS, Kind, Shape, kind_of};
 pub use mark::{ALPHABET, Mark};
 pub use outline::{outline_pack, outline_session, outline_shared};
-pub use record::{
-    LARGEST_RECORD, RECORD, read_record, write_parts, write_record, write_session,
-};
+pub use record::{LARGEST_RECORD, RECORD, read_record, write_parts, write_record, write_session};
 pub use reworded::{Piece, is_small_correction, mark_words, shorten};
 pub use sheets::Sheets;
 pub use stale::{StaleCard, StaleSheet};

@@ -72,17 +72,10 @@ impl LastTime {
     ///
     /// # Errors
     /// Where the disk refuses.
-    pub fn put_all(
-        &self,
-        bundle: &Bundle,
-        workshop: &Workshop,
-    ) -> Result<Published, PublishFault> {
+    pub fn put_all(&self, bundle: &Bundle, workshop: &Workshop) -> Result<Published, PublishFault> {
         let put = |(path, bytes): (&String, &Vec<u8>)| {
-            let file = PublishedFile {
-                length: bytes.len() as u64,
-                key: Key::of(bytes),
-                stamp: None,
-            };
+            let file =
+                PublishedFile { length: bytes.len() as u64, key: Key::of(bytes), stamp: None };
             let known = self.files.get(path).filter(|known| known.key == file.key);
             let stamp = match known.and_then(|_| self.look_at(path)) {
                 Some(stamp) => {
@@ -114,9 +107,9 @@ impl LastTime {
         files.par_iter_mut().for_each(|(path, file)| {
             let now = fs::symlink_metadata(self.folder.join(path)).ok();
             let now = now.and_then(|about| Stamp::of(&about));
-            file.stamp = now.zip(file.stamp).and_then(|(now, known)| {
-                (now.is_as_written(&known)).then_some(now)
-            });
+            file.stamp = now
+                .zip(file.stamp)
+                .and_then(|(now, known)| (now.is_as_written(&known)).then_some(now));
         });
         let made = held(&self.now).clone();
         write_file(&self.record, write_record(program, &Record { files, made }).as_bytes());

@@ -95,10 +95,8 @@ mod tests {
     #[test]
     fn notes_are_read_as_they_were_written_or_not_at_all() {
         let program = Key::of(b"program");
-        let notes = BTreeMap::from([
-            (Key::of(b"one"), b"a\nb\0".to_vec()),
-            (Key::of(b"two"), Vec::new()),
-        ]);
+        let notes =
+            BTreeMap::from([(Key::of(b"one"), b"a\nb\0".to_vec()), (Key::of(b"two"), Vec::new())]);
         let whole = write_notes(program, &notes);
         let read = read_notes(&whole, program).unwrap();
         let found: BTreeMap<Key, Vec<u8>> =

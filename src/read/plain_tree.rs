@@ -124,8 +124,8 @@ mod tests {
 
     /// What a slip or a whim puts into a file.
     const WHIMS: [&str; 28] = [
-        ":", "- ", "\"", "'", "#", " ", "\n", "&a ", "*a", "!!str ", "? ", "|", ">-", "{", "}", "[", "]",
-        ",", "~", "null", "1e999", ".inf", "0x1f", "<<: ", "ü", "\t", "---\n", "yes",
+        ":", "- ", "\"", "'", "#", " ", "\n", "&a ", "*a", "!!str ", "? ", "|", ">-", "{", "}",
+        "[", "]", ",", "~", "null", "1e999", ".inf", "0x1f", "<<: ", "ü", "\t", "---\n", "yes",
     ];
 
     fn shown(node: &Node) -> String {
@@ -137,7 +137,9 @@ mod tests {
         let (mut plain, mut chance) = (0, 1u64);
         let mut below = |most: usize| {
             // Knuth’s linear congruential generator (MMIX): the same texts in every run.
-            chance = chance.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            chance = chance
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1_442_695_040_888_963_407);
             usize::try_from(chance >> 33).unwrap() % most
         };
         for round in 0..2000 {
@@ -158,8 +160,14 @@ mod tests {
 
     #[test]
     fn what_is_unusual_is_left() {
-        for text in ["a: &x 1\nb: *x\n", "a: !!str 1\n", "1: a\n", "a: 1\na: 2\n", "a: .inf\n", "a: 1e999\n"]
-        {
+        for text in [
+            "a: &x 1\nb: *x\n",
+            "a: !!str 1\n",
+            "1: a\n",
+            "a: 1\na: 2\n",
+            "a: .inf\n",
+            "a: 1e999\n",
+        ] {
             assert!(read_plain_tree(text, FileId(0)).is_none(), "{text}");
         }
         assert!(read_plain_tree("a: 1.50\nb: [No, 3 e]\nc:\n", FileId(0)).is_some());

@@ -41,11 +41,11 @@ pub use changes::{
     CHANGES_PAGE, ChangesPages, Earlier, latest_date, outline_languages, render_changes,
 };
 use house::House;
-use shelf::find_or_note;
 pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
 pub use order::Order;
 pub use parcels::{render_cartridge, render_epub};
 pub use sheet::Sheet;
+use shelf::find_or_note;
 
 /// Every file to publish, by its path below the target folder.
 pub type Bundle = BTreeMap<String, Vec<u8>>;
@@ -289,7 +289,8 @@ fn render_edition(
     let (site, (sheets, (mut texts, record))) = rayon::join(
         || site::render_site(&publication),
         || {
-            let beside = || (no_printer::render_texts(&publication), write_edition(&publication, true));
+            let beside =
+                || (no_printer::render_texts(&publication), write_edition(&publication, true));
             rayon::join(|| print::render_sheets(&publication), beside)
         },
     );

@@ -61,10 +61,7 @@ pub fn find_or_make<F>(
 }
 
 /// Finds a note made under a key, or makes it.
-pub fn find_or_note(
-    shelf: Option<(&dyn Shelf, Key)>,
-    make: impl FnOnce() -> Vec<u8>,
-) -> Vec<u8> {
+pub fn find_or_note(shelf: Option<(&dyn Shelf, Key)>, make: impl FnOnce() -> Vec<u8>) -> Vec<u8> {
     let Some((shelf, key)) = shelf else { return make() };
     shelf.find_note(key).unwrap_or_else(|| {
         let note = make();

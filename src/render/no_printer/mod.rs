@@ -42,10 +42,8 @@ pub fn render_texts(publication: &Publication<'_>) -> Bundle {
             return Vec::new();
         }
         let copy = copy_lines(session, plans, publication.pack, words).join("\n") + "\n";
-        let messages =
-            write_messages(session, plans, publication.pack, words).join("\n\n") + "\n";
-        let made =
-            [copy, messages].map(|text| Made { bytes: text.into_bytes(), ink: Vec::new() });
+        let messages = write_messages(session, plans, publication.pack, words).join("\n\n") + "\n";
+        let made = [copy, messages].map(|text| Made { bytes: text.into_bytes(), ink: Vec::new() });
         keep_near(near, &made);
         paths.into_iter().zip(made.map(|made| made.bytes)).collect()
     };

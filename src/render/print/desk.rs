@@ -41,7 +41,9 @@ impl<'d> Desk<'d> {
         let paths: Vec<String> = self.chosen.iter().map(|sheet| sheet.path(&session.id)).collect();
         if let Some(left) = self.publication.leave(near, &paths) {
             let sheets = paths.into_iter().zip(left);
-            return sheets.map(|(path, left)| Printed { path, bytes: None, ink: left.ink }).collect();
+            return sheets
+                .map(|(path, left)| Printed { path, bytes: None, ink: left.ink })
+                .collect();
         }
         let made = self.find_or_print_far(session, print);
         keep_near(near, &made);

@@ -53,7 +53,8 @@ pub(super) fn render_worker(
 /// A mark of paths and bytes, in the order of the paths: the first half of the SHA-256 of what the files’ own are.
 fn mark_of(files: &BTreeMap<&str, Key>) -> String {
     let all = files.iter();
-    let all = all.fold(KeyMaker::default(), |all, (path, key)| all.with(path).with(key.to_string()));
+    let all =
+        all.fold(KeyMaker::default(), |all, (path, key)| all.with(path).with(key.to_string()));
     all.finish().to_string().chars().take(32).collect()
 }
 

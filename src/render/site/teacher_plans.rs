@@ -71,7 +71,9 @@ pub(super) fn show_teacher_plans(
         things: show_things(site, session, plans),
         flights: show_flights(site, session, plans),
         marks: show_marks(site, session, plans),
-        reading: plans.reading(session, site.publication.pack).map(|reading| show_reading(site, reading)),
+        reading: plans
+            .reading(session, site.publication.pack)
+            .map(|reading| show_reading(site, reading)),
     }
 }
 
