@@ -5,7 +5,9 @@ use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheets::one;
 use super::strip::placed;
-use crate::drawing::{Anchor, At, Corner, Drawing, Mark, Pen, Tone, curves_of, start_of};
+use crate::drawing::{
+    Anchor, At, Corner, Drawing, Mark, Pen, Tone, curves_of, hatch_lines, start_of,
+};
 
 /// The grey of a tone on white paper.
 const fn grey(tone: Tone) -> Grey {
@@ -28,7 +30,7 @@ pub fn place_drawing(shaper: &mut Shaper<'_>, drawing: &Drawing) -> Vec<Item> {
 
 /// Marks that hold no words.
 pub fn place_marks(marks: Vec<Mark>) -> impl Iterator<Item = Item> {
-    marks.into_iter().filter_map(|mark| match mark {
+    marks.into_iter().flat_map(in_strokes).filter_map(|mark| match mark {
         Mark::Line { from, to, pen } => Some(line(from, to, pen)),
         Mark::Shape { outline, fill, pen } => Some(Item::Shape {
             outline,
@@ -50,8 +52,16 @@ pub fn place_marks(marks: Vec<Mark>) -> impl Iterator<Item = Item> {
                 is_open,
             }),
         }),
-        Mark::Words { .. } => None,
+        Mark::Words { .. } | Mark::Hatched { .. } => None,
     })
+}
+
+/// Paper has no hatching of its own: each stroke is drawn.
+fn in_strokes(mark: Mark) -> Vec<Mark> {
+    match mark {
+        Mark::Hatched { outline, apart, pen } => hatch_lines(&outline, apart, pen),
+        other => vec![other],
+    }
 }
 
 /// A thinner line is lost on a cheap printer.
