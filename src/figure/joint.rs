@@ -1,6 +1,6 @@
 //! The joints and the ways they move, and a set of angles.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::fmt;
 
 /// A side of the body.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -56,6 +56,42 @@ impl Joint {
         }
     }
 
+    /// How many there are.
+    const COUNT: usize = 15;
+
+    /// All of them, in the order of their places in a table.
+    const ALL: [Self; Self::COUNT] = [
+        Self::Trunk,
+        Self::Back,
+        Self::Head,
+        Self::Arm(Side::Left),
+        Self::Arm(Side::Right),
+        Self::Elbow(Side::Left),
+        Self::Elbow(Side::Right),
+        Self::Wrist(Side::Left),
+        Self::Wrist(Side::Right),
+        Self::Leg(Side::Left),
+        Self::Leg(Side::Right),
+        Self::Knee(Side::Left),
+        Self::Knee(Side::Right),
+        Self::Foot(Side::Left),
+        Self::Foot(Side::Right),
+    ];
+
+    const fn place(self) -> usize {
+        match self {
+            Self::Trunk => 0,
+            Self::Back => 1,
+            Self::Head => 2,
+            Self::Arm(side) => 3 + side as usize,
+            Self::Elbow(side) => 5 + side as usize,
+            Self::Wrist(side) => 7 + side as usize,
+            Self::Leg(side) => 9 + side as usize,
+            Self::Knee(side) => 11 + side as usize,
+            Self::Foot(side) => 13 + side as usize,
+        }
+    }
+
     #[must_use]
     pub const fn mirrored(self) -> Self {
         match self {
@@ -79,60 +115,121 @@ pub enum Motion {
     Turned,
 }
 
+impl Motion {
+    const ALL: [Self; 3] = [Self::Forward, Self::Sideways, Self::Turned];
+}
+
 /// One movement of one joint.
 pub type Turn = (Joint, Motion);
 
-/// Angles in degrees, as far as they are said.
-#[derive(Clone, Debug, Default, PartialEq)]
+/// Movements, as bits by their places in the table.
+type Turns = u64;
+
+const TURNS: usize = Joint::COUNT * Motion::ALL.len();
+
+/// Angles in degrees, as far as they are said. A table, not a map: finding a stance tries hundreds of them.
+#[derive(Clone, Copy, PartialEq)]
 pub struct Angles {
-    said: BTreeMap<Turn, f64>,
+    degrees: [f64; TURNS],
+    said: Turns,
     /// Those among them that were found for the sake of balance.
-    found: BTreeSet<Turn>,
+    found: Turns,
+}
+
+impl Default for Angles {
+    fn default() -> Self {
+        Self { degrees: AT_EASE, said: 0, found: 0 }
+    }
+}
+
+const fn place_of(joint: Joint, motion: Motion) -> usize {
+    joint.place() * Motion::ALL.len() + motion as usize
+}
+
+const fn bit_of(joint: Joint, motion: Motion) -> Turns {
+    1 << place_of(joint, motion)
 }
 
 impl Angles {
-    pub fn set(&mut self, joint: Joint, motion: Motion, degrees: f64) {
-        self.said.insert((joint, motion), degrees);
+    pub const fn set(&mut self, joint: Joint, motion: Motion, degrees: f64) {
+        self.degrees[place_of(joint, motion)] = degrees;
+        self.said |= bit_of(joint, motion);
+    }
+
+    /// These with one changed.
+    #[must_use]
+    pub const fn but(mut self, joint: Joint, motion: Motion, degrees: f64) -> Self {
+        self.set(joint, motion, degrees);
+        self
     }
 
     /// What is said, or how it hangs at ease.
-    pub fn of(&self, joint: Joint, motion: Motion) -> f64 {
-        self.said.get(&(joint, motion)).copied().unwrap_or_else(|| at_ease(joint, motion))
+    pub const fn of(&self, joint: Joint, motion: Motion) -> f64 {
+        self.degrees[place_of(joint, motion)]
     }
 
-    pub fn is_said(&self, joint: Joint, motion: Motion) -> bool {
-        self.said.contains_key(&(joint, motion))
+    pub const fn is_said(&self, joint: Joint, motion: Motion) -> bool {
+        self.said & bit_of(joint, motion) != 0
     }
 
-    pub fn is_found(&self, joint: Joint, motion: Motion) -> bool {
-        self.found.contains(&(joint, motion))
+    pub const fn is_found(&self, joint: Joint, motion: Motion) -> bool {
+        self.found & bit_of(joint, motion) != 0
     }
 
-    pub fn mark_found(&mut self, joint: Joint, motion: Motion) {
-        self.found.insert((joint, motion));
+    pub const fn mark_found(&mut self, joint: Joint, motion: Motion) {
+        self.found |= bit_of(joint, motion);
     }
 
+    /// Those that are said.
     pub fn each(&self) -> impl Iterator<Item = (Turn, f64)> + '_ {
-        self.said.iter().map(|(turn, degrees)| (*turn, *degrees))
+        let turns = Joint::ALL.into_iter().flat_map(|joint| Motion::ALL.map(|m| (joint, m)));
+        turns
+            .filter(|(joint, motion)| self.is_said(*joint, *motion))
+            .map(|(joint, motion)| ((joint, motion), self.of(joint, motion)))
     }
 
     /// These with others on top.
     #[must_use]
     pub fn with(mut self, others: &Self) -> Self {
-        self.said.extend(&others.said);
+        for ((joint, motion), degrees) in others.each() {
+            self.set(joint, motion, degrees);
+        }
         self
     }
 
     /// Left for right.
     #[must_use]
     pub fn mirrored(&self) -> Self {
-        let turned = self.said.iter().map(|((joint, motion), degrees)| {
-            let is_signed = joint.side().is_none() && *motion != Motion::Forward;
-            ((joint.mirrored(), *motion), if is_signed { -degrees } else { *degrees })
-        });
-        Self { said: turned.collect(), found: BTreeSet::new() }
+        let mut turned = Self::default();
+        for ((joint, motion), degrees) in self.each() {
+            let is_signed = joint.side().is_none() && motion != Motion::Forward;
+            turned.set(joint.mirrored(), motion, if is_signed { -degrees } else { degrees });
+        }
+        turned
     }
 }
+
+impl fmt::Debug for Angles {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_map().entries(self.each()).finish()
+    }
+}
+
+/// Every joint of a body at ease.
+const AT_EASE: [f64; TURNS] = {
+    let mut table = [0.0; TURNS];
+    let mut joint = 0;
+    while joint < Joint::COUNT {
+        let mut motion = 0;
+        while motion < Motion::ALL.len() {
+            let turn = (Joint::ALL[joint], Motion::ALL[motion]);
+            table[place_of(turn.0, turn.1)] = at_ease(turn.0, turn.1);
+            motion += 1;
+        }
+        joint += 1;
+    }
+    table
+};
 
 /// Arms hang a little away from the sides, and elbows are never quite straight.
 const fn at_ease(joint: Joint, motion: Motion) -> f64 {

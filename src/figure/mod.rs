@@ -6,6 +6,7 @@
 
 pub mod balance;
 mod body;
+mod crossing;
 mod joint;
 pub mod library;
 mod pose;

@@ -39,6 +39,11 @@ impl Point {
     }
 }
 
+/// Sine and cosine of an angle; none for no angle, which most joints have and which costs nothing then.
+fn turn(degrees: f64) -> Option<(f64, f64)> {
+    (degrees != 0.0).then(|| degrees.to_radians().sin_cos())
+}
+
 /// Three axes at right angles: where a segment’s forwards, left and up lie.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Frame {
@@ -62,21 +67,21 @@ impl Frame {
     /// Turned about its own left axis, so that up tips forwards.
     #[must_use]
     pub fn pitched(self, degrees: f64) -> Self {
-        let (sin, cos) = degrees.to_radians().sin_cos();
+        let Some((sin, cos)) = turn(degrees) else { return self };
         Self { forward: self.way(cos, 0.0, -sin), left: self.left, up: self.way(sin, 0.0, cos) }
     }
 
     /// Turned about its own forward axis, so that up tips to the right.
     #[must_use]
     pub fn rolled(self, degrees: f64) -> Self {
-        let (sin, cos) = degrees.to_radians().sin_cos();
+        let Some((sin, cos)) = turn(degrees) else { return self };
         Self { forward: self.forward, left: self.way(0.0, cos, sin), up: self.way(0.0, -sin, cos) }
     }
 
     /// Turned about its own up axis, to the left.
     #[must_use]
     pub fn turned(self, degrees: f64) -> Self {
-        let (sin, cos) = degrees.to_radians().sin_cos();
+        let Some((sin, cos)) = turn(degrees) else { return self };
         Self { forward: self.way(cos, sin, 0.0), left: self.way(-sin, cos, 0.0), up: self.up }
     }
 

@@ -3,6 +3,7 @@
 
 use super::balance::lowest;
 use super::body::{Body, Flat};
+use super::crossing::find_crossing;
 use super::joint::{Angles, Joint, Motion, Side};
 use super::pose::Pose;
 use super::proportions::Proportions;
@@ -114,7 +115,7 @@ fn set(angles: &Angles, proportions: Proportions, on: Support) -> Body {
         Side::BOTH.map(|side| stands(side) && !angles.is_said(Joint::Foot(side), Motion::Forward));
     let flat = Body::of(angles, proportions, Flat { hands, feet });
     // A foot that its ankle can’t lay flat stands on its ball.
-    let mut stepped = angles.clone();
+    let mut stepped = *angles;
     let mut kept = feet;
     for side in Side::BOTH.into_iter().filter(|side| feet[*side as usize]) {
         if shank_lean(&flat, side) > SHIN_LEANS {
@@ -130,23 +131,6 @@ fn shank_lean(body: &Body, side: Side) -> f64 {
     let leg = body.leg(side);
     let shank = leg.bend.plus(leg.end.times(-1.0));
     shank.dot(leg.frame.forward).atan2(shank.z).to_degrees()
-}
-
-/// Finds where `height` crosses zero between two angles: by halving, from the crossing nearest to `near`.
-fn find_crossing(from: f64, to: f64, near: f64, height: impl Fn(f64) -> f64) -> Option<f64> {
-    let steps = 30_u32;
-    let at = |step: u32| from + (to - from) * f64::from(step) / f64::from(steps);
-    let crossings =
-        (0..steps).filter(|step| (height(at(*step)) < 0.0) != (height(at(step + 1)) < 0.0));
-    let nearest =
-        crossings.min_by(|a, b| (at(*a) - near).abs().total_cmp(&(at(*b) - near).abs()))?;
-    let (mut low, mut high) = (at(nearest), at(nearest + 1));
-    let starts_below = height(low) < 0.0;
-    for _ in 0..30 {
-        let middle = f64::midpoint(low, high);
-        if (height(middle) < 0.0) == starts_below { low = middle } else { high = middle }
-    }
-    Some(f64::midpoint(low, high))
 }
 
 /// The middle of a sole.
@@ -168,7 +152,7 @@ fn stand_on_both(angles: &mut Angles, proportions: Proportions) {
     let knees = open(Joint::Knee, angles);
     if !hips.is_empty() {
         let swung = |degrees: f64, angles: &Angles| {
-            let mut tried = angles.clone();
+            let mut tried = *angles;
             for side in &hips {
                 tried.set(Joint::Leg(*side), Motion::Forward, degrees);
             }
@@ -189,18 +173,15 @@ fn stand_on_both(angles: &mut Angles, proportions: Proportions) {
         return;
     }
     let Some(side) = knees.first().copied() else { return };
-    let bent = |degrees: f64, angles: &Angles| {
-        let mut tried = angles.clone();
-        tried.set(Joint::Knee(side), Motion::Forward, degrees);
-        tried
-    };
+    let standing = *angles;
+    let bent = |degrees: f64| standing.but(Joint::Knee(side), Motion::Forward, degrees);
     let gap = |degrees: f64| {
-        let body = set(&bent(degrees, angles), proportions, Support::Feet);
+        let body = set(&bent(degrees), proportions, Support::Feet);
         let low = |side: Side| body.sole(side).iter().map(|p| p.z).fold(f64::MAX, f64::min);
         low(side) - low(side.other())
     };
     if let Some(found) = find_crossing(0.0, 130.0, 10.0, gap) {
-        *angles = bent(found, angles);
+        *angles = bent(found);
     }
 }
 
@@ -214,11 +195,8 @@ fn stand_on_one(angles: &mut Angles, proportions: Proportions, side: Side) {
             [(Motion::Forward, -60.0, 150.0, lean), (Motion::Sideways, -30.0, 30.0, -5.0)]
         {
             if is_open(angles, side, motion) {
-                let tried = |degrees: f64| {
-                    let mut tried = angles.clone();
-                    tried.set(Joint::Leg(side), motion, degrees);
-                    tried
-                };
+                let standing = *angles;
+                let tried = |degrees: f64| standing.but(Joint::Leg(side), motion, degrees);
                 let off = |degrees: f64| {
                     let body = set(&tried(degrees), proportions, on);
                     let gap = body.centre_of_mass().plus(middle_of_sole(&body, side).times(-1.0));
@@ -255,11 +233,8 @@ fn rest_on_shins(angles: &mut Angles, proportions: Proportions, pose: &Pose) {
         if !is_kneeling || !is_open || is_lying {
             continue;
         }
-        let bent = |degrees: f64| {
-            let mut tried = angles.clone();
-            tried.set(Joint::Knee(side), Motion::Forward, degrees);
-            tried
-        };
+        let kneeling = *angles;
+        let bent = |degrees: f64| kneeling.but(Joint::Knee(side), Motion::Forward, degrees);
         let gap = |degrees: f64| {
             let body = set(&bent(degrees), proportions, pose.on);
             let foot = body.sole(side).iter().map(|p| p.z).fold(f64::MAX, f64::min);
@@ -275,11 +250,8 @@ fn rest_on_shins(angles: &mut Angles, proportions: Proportions, pose: &Pose) {
 
 /// On hands and feet or knees: the trunk leans until both touch the floor.
 fn lean_on_hands(angles: &mut Angles, proportions: Proportions, on: Support) {
-    let leaning = |degrees: f64| {
-        let mut tried = angles.clone();
-        tried.set(Joint::Trunk, Motion::Forward, degrees);
-        tried
-    };
+    let before = *angles;
+    let leaning = |degrees: f64| before.but(Joint::Trunk, Motion::Forward, degrees);
     let gap = |degrees: f64| {
         let body = set(&leaning(degrees), proportions, on);
         let hands = body.arms.iter().map(|arm| arm.end.z.min(arm.tip.z));
