@@ -18,7 +18,7 @@ pub fn draw_time_line(session: &Session, time: &TimePlan, words: &Words, room: R
     let whole = time.total.seconds().max(time.slot.seconds()).max(1);
     let at = |seconds: u32| room.width * share(seconds, whole);
     let mark = room.words * 1.15;
-    let mut marks = Vec::new();
+    let (mut marks, mut kinds) = (Vec::new(), Vec::new());
     for (part, span) in session.parts.iter().zip(&time.spans) {
         let (left, right) = (at(span.start.seconds()), at(span.end().seconds()));
         let tall = BAR * height_of(part.effort.as_ref().map(|effort| effort.value));
@@ -29,12 +29,16 @@ pub fn draw_time_line(session: &Session, time: &TimePlan, words: &Words, room: R
         marks.push(bar);
         if right - left > mark {
             let middle = f32::midpoint(left, right) - mark / 2.0;
-            marks.extend(part_mark(part.kind, (middle, BAR + 5.0), mark));
+            kinds.extend(part_mark(part.kind, (middle, BAR + 5.0), mark));
         }
     }
+    // What is drawn alike stands together, so that a page can say it once.
+    kinds.sort_by_key(|mark| matches!(mark, Mark::Shape { fill: Some(_), .. }));
+    marks.append(&mut kinds);
     marks.push(Mark::line((0.0, BAR), (room.width, BAR), Pen::ink(1.6)));
     let ticks = BAR + mark + 8.0;
-    marks.extend(minute_ticks(whole, ticks, room));
+    let (lines, figures): (Vec<_>, Vec<_>) = minute_ticks(whole, ticks, room).into_iter().unzip();
+    marks.extend(lines.into_iter().chain(figures));
     let minutes = time.slot.seconds().div_ceil(60);
     let drawing = Drawing {
         width: room.width,
@@ -56,12 +60,12 @@ const fn height_of(effort: Option<Effort>) -> f32 {
 }
 
 /// A tick and its minute: every five, or every ten of a long slot.
-fn minute_ticks(whole: u32, top: f32, room: Room) -> Vec<Mark> {
+fn minute_ticks(whole: u32, top: f32, room: Room) -> Vec<(Mark, Mark)> {
     let step = if whole > 45 * 60 { 600 } else { 300 };
     let last = room.width - 0.4;
     (0..=whole)
         .step_by(step)
-        .flat_map(|second| {
+        .map(|second| {
             let x = (room.width * share(second, whole)).clamp(0.4, last);
             let anchor = match x {
                 x if x < room.words => Anchor::Start,
@@ -70,10 +74,10 @@ fn minute_ticks(whole: u32, top: f32, room: Room) -> Vec<Mark> {
             };
             let number = (second / 60).to_string();
             let baseline = top + 5.0 + room.words;
-            [
+            (
                 Mark::line((x, top), (x, top + 4.0), Pen::ink(0.8)),
                 Mark::words((x, baseline), number, room.words, anchor),
-            ]
+            )
         })
         .collect()
 }

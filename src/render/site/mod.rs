@@ -36,6 +36,7 @@ mod teacher_plans;
 mod teachers;
 mod templates;
 mod things;
+mod tighten;
 mod timeline;
 mod unit_teachers;
 mod units;

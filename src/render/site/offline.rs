@@ -45,7 +45,7 @@ pub(super) fn render_worker(
     files.sort();
     let list = serde_json::to_string(&files).unwrap_or_default();
     let body = house.text("static/offline/worker.js");
-    let body = super::assets::tighten_script(body.as_bytes());
+    let body = super::tighten::tighten_script(body.as_bytes());
     let head = format!("\"use strict\";\nconst EDITION = \"{edition}\";\nconst FILES = {list};\n");
     [head.into_bytes(), body].concat()
 }
