@@ -55,8 +55,8 @@ const fn is_no(truth: &bool) -> bool {
 pub fn write_record(pack: &PackOutline, is_for_families: bool) -> Vec<u8> {
     // A retired session is no page for families.
     let sessions = pack.sessions.iter().filter(|s| !(s.is_retired && is_for_families));
-    let parts = sessions.map(|session| write_session(session, is_for_families)).collect();
-    write_parts(pack, is_for_families, parts)
+    let parts: Vec<_> = sessions.map(|s| write_session(s, is_for_families)).collect();
+    write_parts(pack, is_for_families, &parts)
 }
 
 /// A session’s part of the record.
@@ -86,7 +86,7 @@ pub fn write_session(session: &Outline, is_for_families: bool) -> Vec<u8> {
 ///
 /// # Panics
 /// Never: texts and lists can always be written as JSON.
-pub fn write_parts(shared: &PackOutline, is_for_families: bool, parts: Vec<Vec<u8>>) -> Vec<u8> {
+pub fn write_parts(shared: &PackOutline, is_for_families: bool, parts: &[Vec<u8>]) -> Vec<u8> {
     let record = Record {
         homeground_edition: FORM,
         language: shared.language.clone(),

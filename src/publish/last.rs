@@ -39,8 +39,14 @@ pub struct LastTime {
     now: Mutex<BTreeMap<Key, Vec<Recorded>>>,
     /// Where a file is to lie, and the one it is to be.
     left: Mutex<BTreeMap<String, String>>,
-    /// The files that were looked at and are as recorded, with their stamps.
-    sound: Mutex<BTreeMap<String, Option<Stamp>>>,
+    /// The files that were looked at and are as recorded.
+    sound: Mutex<BTreeMap<String, Seen>>,
+}
+
+/// A file that is as recorded, with the stamp it then had.
+#[derive(Clone, Copy, Debug)]
+struct Seen {
+    stamp: Option<Stamp>,
 }
 
 impl LastTime {
@@ -78,9 +84,9 @@ impl LastTime {
                 PublishedFile { length: bytes.len() as u64, key: Key::of(bytes), stamp: None };
             let known = self.files.get(path).filter(|known| known.key == file.key);
             let stamp = match known.and_then(|_| self.look_at(path)) {
-                Some(stamp) => {
+                Some(seen) => {
                     workshop.take_over(path, &self.folder.join(path), bytes)?;
-                    stamp
+                    seen.stamp
                 }
                 None => workshop.put(path, bytes)?,
             };
@@ -91,7 +97,7 @@ impl LastTime {
             files.into_par_iter().map(put).collect::<Result<_, PublishFault>>()?;
         for (path, from) in held(&self.left).iter() {
             workshop.repeat_from(path, &self.folder.join(from))?;
-            let stamp = held(&self.sound).get(from).copied().flatten();
+            let stamp = held(&self.sound).get(from).and_then(|seen| seen.stamp);
             let file = self.files.get(from).map(|file| PublishedFile { stamp, ..*file });
             published.extend(file.map(|file| (path.clone(), file)));
         }
@@ -117,9 +123,9 @@ impl LastTime {
 
     /// Looks whether a file of last time is as recorded, and gives its stamp. It is read only where its stamp
     /// does not tell.
-    fn look_at(&self, path: &str) -> Option<Option<Stamp>> {
-        if let Some(stamp) = held(&self.sound).get(path) {
-            return Some(*stamp);
+    fn look_at(&self, path: &str) -> Option<Seen> {
+        if let Some(seen) = held(&self.sound).get(path) {
+            return Some(*seen);
         }
         let (known, at) = (self.files.get(path)?, self.folder.join(path));
         let about = fs::symlink_metadata(&at).ok()?;
@@ -129,8 +135,9 @@ impl LastTime {
             || about.is_file()
                 && about.len() == known.length
                 && fs::read(&at).is_ok_and(|bytes| Key::of(&bytes) == known.key);
-        is_sound.then(|| held(&self.sound).insert(path.to_owned(), stamp))?;
-        Some(stamp)
+        let seen = is_sound.then_some(Seen { stamp })?;
+        held(&self.sound).insert(path.to_owned(), seen);
+        Some(seen)
     }
 
     /// The bytes of a file as recorded.
@@ -143,7 +150,7 @@ impl LastTime {
         if Key::of(&bytes) != *key {
             return None;
         }
-        held(&self.sound).insert(path.clone(), Stamp::of(&about));
+        held(&self.sound).insert(path.clone(), Seen { stamp: Stamp::of(&about) });
         Some(bytes)
     }
 }

@@ -308,7 +308,7 @@ fn write_edition(publication: &Publication<'_>, is_for_families: bool) -> Option
     let what = if is_for_families { "outline" } else { "outline for teachers" };
     let sessions = pack.sessions.par_iter().zip(&publication.plans);
     // A retired session is no page for families.
-    let parts = sessions
+    let parts: Vec<Vec<u8>> = sessions
         .filter(|(session, _)| !(session.is_retired() && is_for_families))
         .map(|(session, plans)| {
             let outline = || outline_session(session, plans, pack, words);
@@ -316,5 +316,5 @@ fn write_edition(publication: &Publication<'_>, is_for_families: bool) -> Option
             find_or_note(publication.near(what, session), note)
         })
         .collect();
-    Some(write_parts(&outline_shared(pack, words), is_for_families, parts))
+    Some(write_parts(&outline_shared(pack, words), is_for_families, &parts))
 }
