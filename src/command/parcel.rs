@@ -84,7 +84,7 @@ fn keep_chosen(pack: &mut Pack, asked: &[String]) -> Result<(), String> {
     let chosen = chosen_sessions(pack, asked)?;
     let ids: BTreeSet<_> = chosen.iter().map(|session| session.id.clone()).collect();
     let is_kept = |session: &Session| ids.contains(&session.id);
-    pack.sessions.retain(is_kept);
+    pack.sessions.retain(|session| is_kept(session));
     for translation in pack.translations.values_mut() {
         translation.sessions.retain(is_kept);
     }

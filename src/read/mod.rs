@@ -42,6 +42,7 @@ pub use part_time::PartTime;
 pub use text::{Line, Prose};
 
 use crate::finding::{Finding, Severity};
+use crate::pack::Session;
 use crate::place::{FileId, Files, Place};
 use crate::quantity::Date;
 use crate::source::{Entry, EntryKind, Source};
@@ -84,6 +85,8 @@ pub struct Documents {
     pub borrowed: BTreeMap<FileId, BorrowedDoc>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
+    /// Those that were read before, and resolved with the same shared files.
+    pub resolved: Vec<Arc<Session>>,
     /// In the order of their paths.
     pub units: Vec<Written<UnitDoc>>,
     /// Sessions in other languages, in the order of their paths.
@@ -171,6 +174,7 @@ pub fn read_pack_again(
         shared: None,
         borrowed: BTreeMap::new(),
         sessions: Vec::new(),
+        resolved: Vec::new(),
         units: Vec::new(),
         translations: Vec::new(),
         pack_translations: Vec::new(),
@@ -196,6 +200,8 @@ enum Outcome {
     Poses(Option<PosesDoc>),
     Shared(Option<SharedDoc>),
     Session(Option<Box<SessionDoc>>),
+    /// A session that was read and resolved before.
+    Resolved(Arc<Session>),
     Unit(Option<Box<UnitDoc>>),
     /// It is laid over a neighbour’s session when those are open.
     Borrowing(Box<Node>),
@@ -243,8 +249,10 @@ fn read_yaml_files(
         })
         .collect();
     if let Some(before) = before {
-        for (file, _, read) in &read {
-            before.note(*file, read);
+        for (file, entry, read) in &read {
+            if let Some(bytes) = held_bytes(source, entry) {
+                before.note(*file, bytes, read);
+            }
         }
     }
     for (file, entry, (text, outcome, findings, tree)) in read {
@@ -260,6 +268,7 @@ fn read_yaml_files(
             Outcome::Poses(doc) => documents.poses = doc.map(|doc| Written { file, doc }),
             Outcome::Shared(doc) => documents.shared = doc.map(|doc| Written { file, doc }),
             Outcome::Borrowing(tree) => borrowing.push((file, entry.path.clone(), tree)),
+            Outcome::Resolved(session) => documents.resolved.push(session),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
             Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
             Outcome::Unit(Some(doc)) => documents.units.push(Written { file, doc: *doc }),
@@ -336,7 +345,13 @@ fn original_of(path: &str, paths: &BTreeSet<String>) -> Option<String> {
 }
 
 /// The text of a file, what it came to, what was found, and its tree.
-type ReadFile = (String, Outcome, Vec<Finding>, Option<Node>);
+type ReadFile = (Arc<str>, Outcome, Vec<Finding>, Option<Node>);
+
+/// The bytes of a file that can be read and that its source holds still.
+fn held_bytes(source: &dyn Source, entry: &Entry) -> Option<Arc<[u8]>> {
+    let in_bounds = matches!(entry.kind, EntryKind::File { bytes } if bytes <= yaml::LARGEST_FILE);
+    in_bounds.then(|| source.held(&entry.path))?
+}
 
 fn read_one(
     source: &dyn Source,
@@ -345,13 +360,16 @@ fn read_one(
     (documents, shelf): (&Documents, &Shelf),
     before: Option<&ReadBefore>,
 ) -> ReadFile {
-    let text = match text_of(source, file, entry) {
-        Ok(text) => text,
-        Err(unread) => return (unread.shown, Outcome::Nothing, vec![*unread.finding], None),
-    };
-    if let Some(known) = before.and_then(|before| before.find(file, &text)) {
+    let known = before.and_then(|before| before.find(file, &held_bytes(source, entry)?));
+    if let Some(known) = known {
         return known;
     }
+    let text: Arc<str> = match text_of(source, file, entry) {
+        Ok(text) => text.into(),
+        Err(unread) => {
+            return (unread.shown.into(), Outcome::Nothing, vec![*unread.finding], None);
+        }
+    };
     let mut tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
         Err(fault) => return (text, Outcome::Nothing, vec![*fault], None),

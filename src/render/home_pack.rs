@@ -17,7 +17,7 @@ use crate::words::Words;
 /// where someone sees little.
 pub(super) fn pack_of_home(pack: &Pack, sessions: Vec<Session>, home: &Home) -> Pack {
     let mut own = Pack { sessions: Vec::new(), ..pack.clone() };
-    own.sessions = sessions;
+    own.sessions = sessions.into_iter().map(Arc::new).collect();
     own.printing.large_print |= home.needs.contains(&HomeNeed::LowVision);
     own.languages.clear();
     own.translations.clear();

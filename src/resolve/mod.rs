@@ -53,14 +53,16 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         (&things, &poses),
     );
     let borrowed = documents.borrowed;
-    let mut sessions: Vec<Session> = documents
+    let mut sessions: Vec<Arc<Session>> = documents
         .sessions
         .into_par_iter()
         .map(|written| {
             let borrowed = borrowed.get(&written.file).cloned();
-            resolve_borrowed(written, borrowed, &documents.files, shared, (&things, &poses))
+            let things = (&things, &poses);
+            Arc::new(resolve_borrowed(written, borrowed, &documents.files, shared, things))
         })
         .collect();
+    sessions.extend(documents.resolved);
     sessions.sort_by(|a, b| (&a.id, a.file).cmp(&(&b.id, b.file)));
     let file = documents.pack.as_ref().map(|written| written.file);
     let top = Place::top_of(file.unwrap_or(FileId(0)));

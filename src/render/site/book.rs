@@ -1,5 +1,7 @@
 //! Sessions as chapters of a book: XHTML for an EPUB 3, filled from the same views as the pages.
 
+use std::sync::Arc;
+
 use serde::Serialize;
 
 use super::Site;
@@ -120,7 +122,7 @@ fn chapter_path(session: &Session) -> String {
 }
 
 /// Drawings with their namespace, and links to sessions turned to their chapters.
-fn as_xhtml(page: &[u8], sessions: &[Session]) -> Vec<u8> {
+fn as_xhtml(page: &[u8], sessions: &[Arc<Session>]) -> Vec<u8> {
     let page = String::from_utf8_lossy(page);
     let mut page = page.replace("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ");
     for session in sessions {
