@@ -64,7 +64,7 @@ pub fn inspect_pack_noting(
 ) -> (Vec<Arc<Plans>>, Judged) {
     let notebook = note::Notebook::of(pack);
     let look = |session: &Arc<Session>| {
-        let plans = Arc::new(plan_session(session, pack));
+        let plans = plan_session(session, pack);
         let key = notebook.key(session);
         let known = key.and_then(|key| notebook.read(&shelf.find_note(key)?, session));
         let found = known.unwrap_or_else(|| {
@@ -73,7 +73,7 @@ pub fn inspect_pack_noting(
             key.zip(note).inspect(|(key, note)| shelf.keep_note(*key, note));
             found
         });
-        (plans, found)
+        (Arc::new(plans.without_reading()), found)
     };
     let (plans, found) = pack.sessions.par_iter().map(look).unzip();
     (plans, with_rules_of_packs(pack, findings, found))
@@ -101,9 +101,9 @@ fn with_rules_of_packs(
 }
 
 fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {
-    let plans = Arc::new(plan_session(session, pack));
+    let plans = plan_session(session, pack);
     let findings = find_in_session(session, &plans, pack);
-    (plans, findings)
+    (Arc::new(plans.without_reading()), findings)
 }
 
 fn find_in_session(session: &Session, plans: &Plans, pack: &Pack) -> Vec<Finding> {

@@ -13,7 +13,14 @@
   const all = (names) => [...document.querySelectorAll(names)];
   const kept = "main details, main input, main select";
 
-  // What add-ons listen to outside the page’s body goes with the page that they were for.
+  // What add-ons listen to outside the page’s body, and what ticks for them, goes with the page that they were for.
+  const ticking = new Set();
+  const tick = window.setInterval.bind(window);
+  window.setInterval = (...how) => {
+    const id = tick(...how);
+    ticking.add(id);
+    return id;
+  };
   let life = new AbortController();
   for (const target of [window, document, self.speechSynthesis]) {
     if (!target) { continue; }
@@ -73,20 +80,22 @@
     life.abort();
     life = new AbortController();
     self.speechSynthesis?.cancel();
-    // Nothing of the old page goes on ticking.
-    for (let last = setTimeout(() => {}, 0); last > 0; last -= 1) { clearTimeout(last); clearInterval(last); }
+    ticking.forEach((id) => clearInterval(id));
+    ticking.clear();
     document.title = page.title;
     document.body.replaceWith(document.adoptNode(page.body));
     open(was);
     fold();
     for (const old of all("script[data-again]")) { old.remove(); }
-    const addOns = all("head script[src]").filter((node) => node !== own && !node.src.includes("/-rehearse/"));
+    // What only defines something for others is there already.
+    const isAddOn = ({ src }) => !src.includes("/-rehearse/") && !src.endsWith("/marks-reading.js");
+    const addOns = all("head script[src]").filter(isAddOn);
     let left = addOns.length;
     const done = () => { left -= 1; if (left <= 0) { restore(was); ask(); } };
     for (const node of addOns) {
       const again = document.createElement("script");
       for (const { name, value } of node.attributes) { if (name !== "defer") { again.setAttribute(name, value); } }
-      again.dataset.again = "";
+      again.dataset.again = "1";
       again.async = false;
       again.onload = done;
       again.onerror = done;
