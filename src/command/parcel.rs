@@ -164,12 +164,11 @@ fn pack_kind(
         let pages = render_pack(pack, &|| bar.inc(1));
         bar.finish_and_clear();
         let pages = pages.map_err(|fault| fault.to_string())?.bundle;
-        match kind {
-            ParcelKind::Platform => render_cartridge(pack, unit, &pages, date),
-            _ => {
-                let name = unit.map_or_else(|| pack.title.clone(), |unit| plain_line(&unit.title));
-                Ok(pack_folder(&pages, &plain_name(&name), date))
-            }
+        if kind == ParcelKind::Platform {
+            render_cartridge(pack, unit, &pages, date)
+        } else {
+            let name = unit.map_or_else(|| pack.title.clone(), |unit| plain_line(&unit.title));
+            Ok(pack_folder(&pages, &plain_name(&name), date))
         }
     };
     packed.map_err(|fault| fault.to_string())
