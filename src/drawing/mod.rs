@@ -176,6 +176,16 @@ impl Mark {
         self
     }
 
+    /// The same mark so many times as large; but for words, which figures have none of.
+    #[must_use]
+    pub fn scaled(mut self, by: f32) -> Self {
+        self.change_points(|(x, y)| (x * by, y * by));
+        if let Self::Smooth { scale, .. } = &mut self {
+            *scale *= by;
+        }
+        self
+    }
+
     fn change_points(&mut self, change: impl Fn(At) -> At) {
         match self {
             Self::Line { from, to, .. } => (*from, *to) = (change(*from), change(*to)),

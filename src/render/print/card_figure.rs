@@ -2,7 +2,7 @@
 //! with its own words for who can’t see it.
 
 use super::card_type::CardType;
-use super::drawings::place_marks;
+use super::drawings::{THINNEST, place_marks};
 use super::page::{Item, Role};
 use super::sheets::SheetSource;
 use super::strip::{Column, Seat, placed};
@@ -88,7 +88,7 @@ fn lay_frames(
     for (index, frame) in frames.into_iter().enumerate() {
         let says = figure_says(&moments[index..=index], source.words);
         let down = tall - frame.height;
-        let marks = place_marks(frame.marks).map(|item| item.moved(x, down)).collect();
+        let marks = place_marks(frame.marks, THINNEST).map(|item| item.moved(x, down)).collect();
         let key = column.shaper.next_key();
         items.push(Item::group(Role::Figure(says), key, marks));
         if is_strip {

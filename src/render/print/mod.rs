@@ -9,6 +9,7 @@ mod atoms;
 mod bidi;
 mod booklet;
 mod breaks;
+mod brush;
 mod card;
 mod card_figure;
 mod card_fit;
@@ -47,6 +48,7 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod slip;
+mod stamp;
 mod stock;
 mod strip;
 mod structure;
@@ -229,6 +231,7 @@ impl<'f> Printer<'f> {
     /// Prints sheets that share their fonts and pictures.
     fn print(&mut self, sheets: Vec<LaidSheet>, pack: &Pack) -> Vec<Printed> {
         let stock = self.writer.stock(sheets.iter().flat_map(|sheet| &sheet.pages), &pack.pictures);
+        self.meter.begin_document();
         let mut ink_of = |page: &Page| self.meter.measure(page, &pack.pictures);
         let print = |sheet: LaidSheet| {
             let ink = sheet.pages.iter().map(&mut ink_of).collect();

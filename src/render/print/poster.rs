@@ -3,7 +3,7 @@
 //! Type whose capitals subtend ten minutes of arc can be read by an eye of half the usual acuity
 //! (ISO 8596: the letter of 6/6 subtends five). At 2 m that is 5.8 mm; the type here is never smaller.
 
-use super::drawings::place_marks;
+use super::drawings::{THINNEST, place_marks};
 use super::page::{BLACK, Item, Page, Role, WHITE};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
@@ -170,7 +170,7 @@ fn lay_group(
     }
     let mark = 28.0;
     items.push(Item::rectangle((0.0, 0.0), (mark, mark), Some(BLACK), None));
-    let inside = place_marks(part_mark(group.kind, (5.0, 5.0), mark - 10.0));
+    let inside = place_marks(part_mark(group.kind, (5.0, 5.0), mark - 10.0), THINNEST);
     items.extend(inside.map(|item| item.shaded(WHITE)));
     let thick = 4.0;
     let below = (y - mark).max(0.0);
