@@ -9,6 +9,7 @@ mod other_files;
 mod outcome;
 mod part_time;
 mod paths;
+mod plain_tree;
 mod shelf;
 pub(crate) mod text;
 
