@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::{Outcome, ReadFile};
+use super::outcome::{Outcome, ReadFile};
 use crate::pack::{Pack, Session};
 use crate::place::FileId;
 

@@ -73,9 +73,7 @@ fn watch_folders(
 /// Reading a file is told too; only what may change one counts.
 fn write_of(kind: EventKind) -> Option<Told> {
     match kind {
-        EventKind::Access(access) if access == AccessKind::Close(AccessMode::Write) => {
-            Some(Told::Closed)
-        }
+        EventKind::Access(AccessKind::Close(AccessMode::Write)) => Some(Told::Closed),
         EventKind::Access(_) => None,
         EventKind::Modify(ModifyKind::Name(RenameMode::To | RenameMode::Both)) => {
             Some(Told::Closed)
