@@ -1,7 +1,6 @@
 //! A slot as one bar: vigorous, moderate and light work, rest and talk, with the half marked that
 //! should be moderate or vigorous.
 
-use super::pen::hatch;
 use super::{Anchor, Drawing, Mark, Pen, Room, Tone};
 use crate::plan::{EffortPlan, TimePlan};
 use crate::quantity::Duration;
@@ -33,7 +32,8 @@ pub fn draw_effort_bar(effort: &EffortPlan, time: &TimePlan, words: &Words, room
         let (word, at) = (words.say(key), (left, OVER));
         let corners = [at, (left + width, OVER), (left + width, OVER + BAR), (left, OVER + BAR)];
         if fill.is_none() {
-            marks.extend(hatch(&corners, 6.0, Pen::soft(0.8)));
+            let outline = corners.to_vec();
+            marks.push(Mark::Hatched { outline, apart: 6.0, pen: Pen::soft(0.8) });
         }
         marks.push(Mark::rectangle(at, (width, BAR), fill, Some(Pen::ink(0.9))));
         // The words are guessed at half an em a letter: they are left out rather than run over.

@@ -1,7 +1,7 @@
 //! The floor plan of a part, to scale: its zones on the floor that the session asks for, with
 //! dimensions, the places to stand and to wait, the direction, what is kept clear, and a scale bar.
 
-use super::pen::{arrow, circle, dimension, hatch};
+use super::pen::{arrow, circle, dimension};
 use super::{Anchor, At, Drawing, Mark, Pen, Room, Tone};
 use crate::plan::{Floor, Footprint, PartFloor, Placement, Point, ZoneKind};
 use crate::quantity::Length;
@@ -270,10 +270,11 @@ fn zone_mark(kind: ZoneKind, corners: &[At]) -> Vec<Mark> {
         ZoneKind::Landing => solid(Some(Tone::Measured), Pen::ink(1.4)),
         ZoneKind::Stopping => solid(Some(Tone::Pale), Pen::ink(0.9)),
         ZoneKind::Clear => {
-            let mut marks = vec![Mark::polygon(corners, Some(Tone::Ground), None)];
-            marks.extend(hatch(corners, 7.0, Pen::soft(0.8)));
-            marks.push(Mark::polygon(corners, None, Some(Pen::ink(0.9))));
-            marks
+            vec![
+                Mark::polygon(corners, Some(Tone::Ground), None),
+                Mark::Hatched { outline: corners.to_vec(), apart: 7.0, pen: Pen::soft(0.8) },
+                Mark::polygon(corners, None, Some(Pen::ink(0.9))),
+            ]
         }
     }
 }

@@ -16,6 +16,7 @@ mod pen;
 mod qr;
 mod scale_of_marks;
 mod svg;
+mod svg_fill;
 mod svg_path;
 mod time_line;
 
@@ -26,6 +27,7 @@ pub use floor_plan::draw_floor_plan;
 pub use look::{Look, curves_of, start_of};
 pub use mark_strip::{StripDay, StripSetting, draw_mark_strip};
 pub use marks::{effort_steps, effort_width, part_mark};
+pub use pen::hatch_lines;
 pub use qr::draw_qr;
 pub use svg::{escape, marks_to_svg, to_svg};
 pub use time_line::{Bar, draw_low_time_line, draw_time_line, low_bars};
@@ -64,6 +66,12 @@ pub enum Mark {
         is_open: bool,
         /// Units of the drawing in a stature: how thick the pen is.
         scale: f32,
+    },
+    /// Slanting strokes inside a convex outline, so far apart along its sides: what is kept clear.
+    Hatched {
+        outline: Vec<At>,
+        apart: f32,
+        pen: Pen,
     },
     /// One line of words; `at` lies on its baseline.
     Words {
@@ -168,6 +176,16 @@ impl Mark {
         self
     }
 
+    /// The same mark so many times as large; but for words, which figures have none of.
+    #[must_use]
+    pub fn scaled(mut self, by: f32) -> Self {
+        self.change_points(|(x, y)| (x * by, y * by));
+        if let Self::Smooth { scale, .. } = &mut self {
+            *scale *= by;
+        }
+        self
+    }
+
     fn change_points(&mut self, change: impl Fn(At) -> At) {
         match self {
             Self::Line { from, to, .. } => (*from, *to) = (change(*from), change(*to)),
@@ -176,8 +194,8 @@ impl Mark {
                     corner.at = change(corner.at);
                 }
             }
-            Self::Smooth { around, .. } => {
-                for at in around {
+            Self::Smooth { around: points, .. } | Self::Hatched { outline: points, .. } => {
+                for at in points {
                     *at = change(*at);
                 }
             }

@@ -82,8 +82,8 @@ pub fn dimension(from: At, to: At, figure: &str, size: f32) -> Vec<Mark> {
     marks
 }
 
-/// Slanting lines inside a convex outline: what is kept clear.
-pub fn hatch(outline: &[At], apart: f32, pen: Pen) -> Vec<Mark> {
+/// The strokes of [`Mark::Hatched`], for a medium that draws each.
+pub fn hatch_lines(outline: &[At], apart: f32, pen: Pen) -> Vec<Mark> {
     // Lines x + y = sum; each crosses a convex outline in two points at most.
     let sums = outline.iter().map(|(x, y)| x + y);
     let (low, high) = sums.fold((f32::MAX, f32::MIN), |(l, h), sum| (l.min(sum), h.max(sum)));

@@ -10,6 +10,8 @@ pub(super) struct PathData {
     at: (i32, i32),
     /// Where the outline began: closing it leads back there.
     began: (i32, i32),
+    /// The command that the last figures belong to: more of its figures need not say it again.
+    command: char,
 }
 
 impl PathData {
@@ -35,6 +37,7 @@ impl PathData {
             is_begun = true;
         }
         self.text.push('z');
+        self.command = 'z';
         self.at = self.began;
     }
 
@@ -44,6 +47,7 @@ impl PathData {
 
     fn move_to(&mut self, to: (i32, i32)) {
         self.text.push('M');
+        self.command = 'M';
         self.number(to.0);
         self.number(to.1);
         (self.at, self.began) = (to, to);
@@ -66,7 +70,10 @@ impl PathData {
     }
 
     fn step(&mut self, command: char, figures: &[i32]) {
-        self.text.push(command);
+        if self.command != command {
+            self.text.push(command);
+            self.command = command;
+        }
         for figure in figures {
             self.number(*figure);
         }
@@ -121,5 +128,13 @@ mod tests {
         path.outline(&[corner(1.0, 1.0), corner(3.0, 1.0), corner(3.0, 2.5)]);
         path.outline(&[corner(1.0, 1.0), corner(1.0, 3.0)]);
         assert_eq!(path.into_text(), "M1 1h2v1.5zM1 1v2z");
+    }
+
+    #[test]
+    fn a_command_is_said_once() {
+        let corner = |x, y| Corner { at: (x, y), is_bent: false };
+        let mut path = PathData::default();
+        path.outline(&[corner(0.0, 0.0), corner(3.0, 1.0), corner(5.0, 4.0), corner(1.0, 3.0)]);
+        assert_eq!(path.into_text(), "M0 0l3 1 2 3-4-1z");
     }
 }

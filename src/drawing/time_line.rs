@@ -32,9 +32,11 @@ pub fn draw_time_line(session: &Session, time: &TimePlan, words: &Words, room: R
     let mark = room.words * 1.15;
     let bars = bars_of(session, time, (room.width, BAR));
     let mut marks = draw_bars(session, &bars, BAR, room);
-    let ticks = BAR + mark + 8.0;
-    marks.extend(minute_ticks(whole_of(time), ticks, room));
-    let height = ticks + 5.0 + room.words * 1.3;
+    let ticks_top = BAR + mark + 8.0;
+    let ticks = minute_ticks(whole_of(time), ticks_top, room);
+    let (lines, figures): (Vec<_>, Vec<_>) = ticks.into_iter().unzip();
+    marks.extend(lines.into_iter().chain(figures));
+    let height = ticks_top + 5.0 + room.words * 1.3;
     let drawing = Drawing { width: room.width, height, marks, says: line_says(time, words) };
     if room.is_rtl { drawing.mirrored() } else { drawing }
 }
@@ -83,7 +85,7 @@ fn bars_of(session: &Session, time: &TimePlan, (width, tallest): (f32, f32)) -> 
 /// The bars over their foot, and the mark of each part below.
 fn draw_bars(session: &Session, bars: &[Bar], foot: f32, room: Room) -> Vec<Mark> {
     let mark = room.words * 1.15;
-    let mut marks = Vec::new();
+    let (mut marks, mut kinds) = (Vec::new(), Vec::new());
     for (part, bar) in session.parts.iter().zip(bars) {
         let fill = if part.kind == PartKind::Challenge { Tone::Measured } else { Tone::Pale };
         let size = ((bar.width - GAP).max(0.8), bar.height);
@@ -91,9 +93,12 @@ fn draw_bars(session: &Session, bars: &[Bar], foot: f32, room: Room) -> Vec<Mark
         marks.push(Mark::rectangle((bar.left, foot - bar.height), size, Some(fill), pen));
         if bar.width > mark {
             let middle = bar.left + (bar.width - mark) / 2.0;
-            marks.extend(part_mark(part.kind, (middle, foot + UNDER), mark));
+            kinds.extend(part_mark(part.kind, (middle, foot + UNDER), mark));
         }
     }
+    // What is drawn alike stands together, so that a page can say it once.
+    kinds.sort_by_key(|mark| matches!(mark, Mark::Shape { fill: Some(_), .. }));
+    marks.append(&mut kinds);
     marks.push(Mark::line((0.0, foot), (room.width, foot), Pen::ink(1.6)));
     marks
 }
@@ -109,12 +114,12 @@ const fn height_of(effort: Option<Effort>) -> f32 {
 }
 
 /// A tick and its minute: every five, or every ten of a long slot.
-fn minute_ticks(whole: u32, top: f32, room: Room) -> Vec<Mark> {
+fn minute_ticks(whole: u32, top: f32, room: Room) -> Vec<(Mark, Mark)> {
     let step = if whole > 45 * 60 { 600 } else { 300 };
     let last = room.width - 0.4;
     (0..=whole)
         .step_by(step)
-        .flat_map(|second| {
+        .map(|second| {
             let x = (room.width * share(second, whole)).clamp(0.4, last);
             let anchor = match x {
                 x if x < room.words => Anchor::Start,
@@ -123,10 +128,10 @@ fn minute_ticks(whole: u32, top: f32, room: Room) -> Vec<Mark> {
             };
             let number = (second / 60).to_string();
             let baseline = top + 5.0 + room.words;
-            [
+            (
                 Mark::line((x, top), (x, top + 4.0), Pen::ink(0.8)),
                 Mark::words((x, baseline), number, room.words, anchor),
-            ]
+            )
         })
         .collect()
 }

@@ -7,6 +7,7 @@ use serde_saphyr::budget::BudgetBreach;
 use serde_saphyr::{DuplicateKeyPolicy, Error, Options};
 
 use super::node::{Node, Raw, Value};
+use super::plain_tree::read_plain_tree;
 use crate::finding::Finding;
 use crate::place::{FileId, Place};
 
@@ -88,9 +89,10 @@ pub(crate) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> 
     if let Some(fault) = unfinished_merge(text, file) {
         return Err(Box::new(fault));
     }
-    let tree = serde_saphyr::from_str_with_options::<Raw>(text, options())
-        .map(|raw| raw.into_node(file, text))
-        .map_err(|fault| Box::new(explain(&fault, text, file)))?;
+    let tree = match read_plain_tree(text, file) {
+        Some(tree) => tree,
+        None => read_any_tree(text, file)?,
+    };
     match tree.value {
         Value::Fields(_) => Ok(tree),
         _ => Err(Box::new(Finding::problem(
@@ -100,6 +102,13 @@ pub(crate) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> 
             "Begin with “title: …”, or make a starter with: homeground draft \"TITLE\".",
         ))),
     }
+}
+
+/// Reads whatever YAML can say, and says what stands in the way.
+pub(super) fn read_any_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> {
+    serde_saphyr::from_str_with_options::<Raw>(text, options())
+        .map(|raw| raw.into_node(file, text))
+        .map_err(|fault| Box::new(explain(&fault, text, file)))
 }
 
 /// Two versions that were put together and left side by side: the marks begin their lines.

@@ -67,13 +67,38 @@ def with_class(tree, name):
     return [e for e in tree.iter() if name in (e.get("class") or "").split()]
 
 
-def check_page(tally, where, parts, page, slot):
+BAR = re.compile(r"M(-?\d*\.?\d+) ?(-?\d*\.?\d+)h(\d*\.?\d+)v(\d*\.?\d+)h")
+EFFORTS = [None, "light", "moderate", "vigorous"]
+
+
+def bars_of(tree):
+    """From, width (in per cent of the time line) and height of each bar, read from the drawing’s paths."""
+    line = with_class(tree, "timeline")[0]
+    whole = float(line.get("viewbox", line.get("viewBox")).split()[2])
+    fields = [e for name in ("fill-pale", "fill-measured") for e in with_class(line, name)]
+    bars = [bar for field in fields for bar in BAR.findall(field.get("d"))]
+    return sorted((100 * float(x) / whole, 100 * float(wide) / whole, float(tall)) for x, _, wide, tall in bars)
+
+
+def check_heights(tally, where, efforts, bars):
+    """The harder the work, the taller the bar."""
+    tall = {}
+    for effort, (_, _, height) in zip(efforts, bars):
+        tall.setdefault(EFFORTS.index(effort) if effort in EFFORTS else 0, set()).add(height)
+    tally.holds(f"{where}: one height for each effort", all(len(heights) == 1 for heights in tall.values()), str(tall))
+    order = [min(tall[effort]) for effort in sorted(tall)]
+    tally.holds(f"{where}: a taller bar is harder work", order == sorted(set(order)), str(tall))
+
+
+def check_page(tally, where, parts, efforts, page, slot):
     tree = read_page(page)
     sections = with_class(tree, "part")
     if not tally.same(f"{where}: parts on the page", len(sections), len(parts)):
         return
-    shown_bars = sorted((float(bar.get("x").rstrip("%")), float(bar.get("width").rstrip("%")))
-                        for bar in with_class(with_class(tree, "timeline")[0], "bar"))
+    shown_bars = bars_of(tree)
+    if not tally.same(f"{where}: bars on the time line", len(shown_bars), len(parts)):
+        return
+    check_heights(tally, where, efforts, shown_bars)
     whole, start = max(slot, sum(total for _, total in parts)), 0
     for section, (title, total), bar in zip(sections, parts, shown_bars):
         at = f"{where}: {title[:40]}"
@@ -151,7 +176,8 @@ def check(tally):
             parts = [(part["title"], total_seconds(part["time"])) for _, part in parts_of(session)]
             off = abs(sum(total for _, total in parts) - slot_seconds(session))
             tally.holds(f"{name}: the parts fill the slot", off <= 30, f"{off} s off")
-            check_page(tally, name, parts, folder / f"sessions/{name}.html", slot_seconds(session))
+            efforts = [part.get("effort") for _, part in parts_of(session)]
+            check_page(tally, name, parts, efforts, folder / f"sessions/{name}.html", slot_seconds(session))
             check_home_guide(tally, name, parts, sheet(folder, name, "home-guide"))
         if pack == DEMO:
             check_teachers(tally, sessions, teachers_of(folder))

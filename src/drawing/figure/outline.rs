@@ -14,7 +14,9 @@ pub(super) fn between(a: At, b: At, share: f32) -> At {
 }
 
 pub(super) fn gap(a: At, b: At) -> f32 {
-    (a.0 - b.0).hypot(a.1 - b.1)
+    // Bodies are a stature tall: nothing overflows that `hypot` would guard against, at five times the time.
+    let (across, down) = (a.0 - b.0, a.1 - b.1);
+    (across * across + down * down).sqrt()
 }
 
 /// The way from one point to another, one unit long; `otherwise` where they are one.

@@ -5,7 +5,7 @@
 use super::card_fit::{Card, CardForm, Cell};
 use super::card_plan::lay_all_cards;
 use super::card_type::PAGE;
-use super::drawings::place_marks;
+use super::drawings::{THINNEST, place_marks};
 use super::flow::{break_frames, place_frames};
 use super::impose::{booklet_sides, padded};
 use super::page::{BLACK, Item, Key, Page, Role, WHITE};
@@ -219,7 +219,7 @@ fn contents_line(
     let (left, width) = (22.0, column.width);
     let mut items: Vec<Item> = Vec::new();
     if let Some(part) = card.head.kind {
-        items.extend(place_marks(part_mark(part, (1.0, 2.0), 13.0)));
+        items.extend(place_marks(part_mark(part, (1.0, 2.0), 13.0), THINNEST));
     }
     let (label, title) = (&card.head.label, &card.head.title);
     // The opening’s own title stands above, white on black.

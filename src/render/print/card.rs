@@ -2,7 +2,7 @@
 
 use super::card_figure::{figure_strip, moment_beside_points};
 use super::card_type::CardType;
-use super::drawings::place_marks;
+use super::drawings::{THINNEST, place_marks};
 use super::page::Item;
 use super::scale::Type;
 use super::scan::scan_codes;
@@ -106,7 +106,7 @@ fn time_and_effort(
             items.extend(placed(line, left).map(|item| item.moved(0.0, 3.0 * scale)));
             let (tall, top) = (13.0 * scale, 1.5 * scale);
             let steps = left - effort_width(tall) - 5.0 * scale;
-            items.extend(place_marks(effort_steps(effort.value, (steps, top), tall)));
+            items.extend(place_marks(effort_steps(effort.value, (steps, top), tall), THINNEST));
         }
     }
     column.line_of_words(column.shaper.leading(kind), items);

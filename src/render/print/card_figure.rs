@@ -2,7 +2,7 @@
 //! beside the key points, where it takes no room from them.
 
 use super::card_type::CardType;
-use super::drawings::place_marks;
+use super::drawings::{THINNEST, place_marks};
 use super::moment_row::{between, draw_row, lay_row, measure_row};
 use super::page::{Item, Role};
 use super::scale::Type;
@@ -100,7 +100,7 @@ pub fn moment_beside_points(
     });
     let Some((says, drawing)) = drawing else { return };
     let (x, y) = (column.width - drawing.width, tall - drawing.height);
-    let marks = place_marks(drawing.marks).map(|item| item.moved(x, y)).collect();
+    let marks = place_marks(drawing.marks, THINNEST).map(|item| item.moved(x, y)).collect();
     let figure = Item::group(Role::Figure(says), column.shaper.next_key(), marks);
     column.strips[from].items.push(figure);
     for strip in column.strips[from..].iter_mut().rev().skip(1) {

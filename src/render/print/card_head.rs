@@ -1,7 +1,7 @@
 //! The head of a card: a black tab with the part’s mark, as on a card index, a thick line, the title.
 
 use super::card_type::CardType;
-use super::drawings::place_marks;
+use super::drawings::{THINNEST, place_marks};
 use super::page::{BLACK, Corner, Item, Role, WHITE};
 use super::shaper::{ShapedLine, Shaper};
 use super::sheets::{fit_line, one};
@@ -100,7 +100,7 @@ fn lay_tab(
     let (mut items, mut inside) = (Vec::new(), Vec::new());
     let mut left = 7.0 * scale;
     if let Some(part) = head.kind {
-        inside.extend(place_marks(part_mark(part, (left, 2.5 * scale), 13.0 * scale)));
+        inside.extend(place_marks(part_mark(part, (left, 2.5 * scale), 13.0 * scale), THINNEST));
         left += 19.0 * scale;
     }
     let room = width - left - number_room(shaper, kind);

@@ -5,7 +5,9 @@ use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheets::one;
 use super::strip::placed;
-use crate::drawing::{Anchor, At, Corner, Drawing, Mark, Pen, Tone, curves_of, start_of};
+use crate::drawing::{
+    Anchor, At, Corner, Drawing, Mark, Pen, Tone, curves_of, hatch_lines, start_of,
+};
 
 /// The grey of a tone on white paper.
 const fn grey(tone: Tone) -> Grey {
@@ -26,9 +28,9 @@ pub fn place_drawing(shaper: &mut Shaper<'_>, drawing: &Drawing) -> Vec<Item> {
     items
 }
 
-/// Marks that hold no words.
-pub fn place_marks(marks: Vec<Mark>) -> impl Iterator<Item = Item> {
-    marks.into_iter().filter_map(|mark| match mark {
+/// Marks that hold no words; the lines of figures are no thinner than `thinnest`, in points.
+pub fn place_marks(marks: Vec<Mark>, thinnest: f32) -> impl Iterator<Item = Item> {
+    marks.into_iter().flat_map(in_strokes).filter_map(move |mark| match mark {
         Mark::Line { from, to, pen } => Some(line(from, to, pen)),
         Mark::Shape { outline, fill, pen } => Some(Item::Shape {
             outline,
@@ -44,18 +46,26 @@ pub fn place_marks(marks: Vec<Mark>) -> impl Iterator<Item = Item> {
             outline: corners_of(&around, is_open),
             fill: look.fill().map(grey),
             stroke: look.pen().map(|(thickness, tone)| Stroke {
-                thickness: (thickness * scale).max(THINNEST),
+                thickness: (thickness * scale).max(thinnest),
                 grey: grey(tone),
                 dash: None,
                 is_open,
             }),
         }),
-        Mark::Words { .. } => None,
+        Mark::Words { .. } | Mark::Hatched { .. } => None,
     })
 }
 
+/// Paper has no hatching of its own: each stroke is drawn.
+fn in_strokes(mark: Mark) -> Vec<Mark> {
+    match mark {
+        Mark::Hatched { outline, apart, pen } => hatch_lines(&outline, apart, pen),
+        other => vec![other],
+    }
+}
+
 /// A thinner line is lost on a cheap printer.
-const THINNEST: f32 = 0.5;
+pub const THINNEST: f32 = 0.5;
 
 /// A smooth line as corners of cubic curves.
 fn corners_of(around: &[At], is_open: bool) -> Vec<Corner> {
@@ -80,7 +90,7 @@ const fn line(from: At, to: At, pen: Pen) -> Item {
 
 fn place_mark(shaper: &mut Shaper<'_>, mark: &Mark) -> Vec<Item> {
     let Mark::Words { at, text, size, anchor, is_bold } = mark else {
-        return place_marks(vec![mark.clone()]).collect();
+        return place_marks(vec![mark.clone()], THINNEST).collect();
     };
     let kind = Type { is_bold: *is_bold, ..Type::body(*size) };
     let Some(shaped) = shaper.shape(&one(text.as_str()), kind, f32::MAX / 4.0).into_iter().next()

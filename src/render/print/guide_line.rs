@@ -1,6 +1,6 @@
 //! The time line of the home guide, with a figure on the bar of each part: what the child does when, at a glance.
 
-use super::drawings::{place_drawing, place_marks};
+use super::drawings::{THINNEST, place_drawing, place_marks};
 use super::page::{Item, Role};
 use super::sheets::SheetSource;
 use super::strip::Column;
@@ -141,7 +141,7 @@ impl Standing<'_> {
             let title = session.parts.get(*at).map(|part| plain_line(&part.title));
             let says = figure_says(&[(*moment).clone()], words);
             let says = format!("{}: {says}", title.unwrap_or_default());
-            let marks = place_marks(drawing.marks).map(|item| item.moved(x, y)).collect();
+            let marks = place_marks(drawing.marks, THINNEST).map(|item| item.moved(x, y)).collect();
             items.push(Item::group(Role::Figure(says), column.shaper.next_key(), marks));
         }
         column.drawing(line.height, items);

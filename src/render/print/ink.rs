@@ -14,6 +14,7 @@ use skrifa::{FontRef, MetadataProvider};
 
 use super::faces::{Face, Faces};
 use super::page::{At, Corner, GlyphRun, Item, Page, Stroke};
+use super::stamp::{Edge, Impression};
 use crate::picture::dots_for_paper;
 
 /// The side of a cell of the grid, in points.
@@ -24,11 +25,18 @@ pub struct InkMeter<'f> {
     faces: &'f Faces,
     /// In squares of the type’s size.
     glyphs: BTreeMap<(Face, u16), f32>,
+    /// In squares of a unit, of the stamps of one document.
+    stamps: BTreeMap<Edge, f32>,
 }
 
 impl<'f> InkMeter<'f> {
     pub const fn new(faces: &'f Faces) -> Self {
-        Self { faces, glyphs: BTreeMap::new() }
+        Self { faces, glyphs: BTreeMap::new(), stamps: BTreeMap::new() }
+    }
+
+    /// Another document begins, with stamps of its own.
+    pub fn begin_document(&mut self) {
+        self.stamps.clear();
     }
 
     /// The share of a page that is inked, from 0 to 1; half a grey is half the ink.
@@ -52,6 +60,7 @@ impl<'f> InkMeter<'f> {
                 Item::Shape { outline, fill, stroke } => {
                     shape_ink(outline, *fill, *stroke, &mut ground)
                 }
+                Item::Stamp(set) => self.stamp_ink(set, &ground),
                 Item::Picture { path, width, height, .. } => {
                     let bytes = pictures.get(path);
                     bytes.map_or(0.0, |bytes| darkness_of(bytes) * width * height)
@@ -71,11 +80,29 @@ impl<'f> InkMeter<'f> {
         ink
     }
 
+    /// A stamp’s own lights and shades are reckoned once: it stands on one ground.
+    fn stamp_ink(&mut self, set: &Impression, ground: &Ground) -> f32 {
+        let middle = (set.at.0 + set.width() / 2.0, set.at.1 + set.height() / 2.0);
+        let squares = self.stamps.entry(set.edge()).or_insert_with(|| squares_of_stamp(set));
+        *squares * set.scale * set.scale * (1.0 - ground.darkness(middle))
+    }
+
     fn glyph_area(&mut self, face: Face, glyph: u16) -> f32 {
         let faces = self.faces;
         let area = || area_of_glyph(faces.get(face).blob.as_ref(), glyph).unwrap_or(0.0);
         *self.glyphs.entry((face, glyph)).or_insert_with(area)
     }
+}
+
+/// The ink of a stamp on white paper, in squares of its unit.
+fn squares_of_stamp(set: &Impression) -> f32 {
+    let mut ground = Ground::new(set.width(), set.height());
+    let items = set.items();
+    let ink = items.iter().map(|item| match item {
+        Item::Shape { outline, fill, stroke } => shape_ink(outline, *fill, *stroke, &mut ground),
+        _ => 0.0,
+    });
+    ink.sum::<f32>() / (set.scale * set.scale)
 }
 
 /// Every item that is drawn, in the order of drawing.

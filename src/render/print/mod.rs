@@ -9,6 +9,7 @@ mod atoms;
 mod bidi;
 mod booklet;
 mod breaks;
+mod brush;
 mod card;
 mod card_figure;
 mod card_fit;
@@ -52,6 +53,7 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod slip;
+mod stamp;
 mod stock;
 mod strip;
 mod structure;
@@ -73,7 +75,6 @@ use crate::pack::{Pack, Session, SessionId};
 use crate::prose::plain_line;
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
-use crate::render::shelf::Made;
 use crate::words::Words;
 pub use class_sheets::{ClassEntry, ClassSection, ClassSheet};
 use desk::Desk;
@@ -141,18 +142,12 @@ impl Press {
         if publication.wants(GATHER_SHEET) && !publication.gather_set().things.is_empty() {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
-            for sheet in render_gather(&mut printer, publication) {
-                bundle.insert(sheet.path.clone(), sheet.made.bytes);
-                ink.insert(sheet.path, sheet.made.ink);
-            }
+            add(&mut bundle, &mut ink, render_gather(&mut printer, publication));
         }
         if !publication.pack.units.is_empty() && publication.wants_below("print/units/") {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
-            for sheet in unit_sheets::render_unit_sheets(&mut printer, publication) {
-                bundle.insert(sheet.path.clone(), sheet.made.bytes);
-                ink.insert(sheet.path, sheet.made.ink);
-            }
+            add(&mut bundle, &mut ink, unit_sheets::render_unit_sheets(&mut printer, publication));
         }
         (bundle, ink)
     }
@@ -209,10 +204,17 @@ fn render_chosen(
         )
         .flatten_iter()
         .collect();
-    printed
-        .into_iter()
-        .map(|Printed { path, made }| ((path.clone(), made.bytes), (path, made.ink)))
-        .unzip()
+    let (mut bundle, mut ink) = (Bundle::new(), InkReport::new());
+    add(&mut bundle, &mut ink, printed);
+    (bundle, ink)
+}
+
+/// Adds the files that were made, and the ink of all.
+fn add(bundle: &mut Bundle, ink: &mut InkReport, printed: Vec<Printed>) {
+    for sheet in printed {
+        bundle.extend(sheet.bytes.map(|bytes| (sheet.path.clone(), bytes)));
+        ink.insert(sheet.path, sheet.ink);
+    }
 }
 
 /// What one thread prints with.
@@ -234,6 +236,7 @@ impl<'f> Printer<'f> {
     /// Prints sheets that share their fonts and pictures.
     fn print(&mut self, sheets: Vec<LaidSheet>, pack: &Pack) -> Vec<Printed> {
         let stock = self.writer.stock(sheets.iter().flat_map(|sheet| &sheet.pages), &pack.pictures);
+        self.meter.begin_document();
         let mut ink_of = |page: &Page| self.meter.measure(page, &pack.pictures);
         let print = |sheet: LaidSheet| {
             let ink = sheet.pages.iter().map(&mut ink_of).collect();
@@ -253,8 +256,10 @@ struct LaidSheet {
 /// A finished sheet.
 struct Printed {
     path: String,
-    /// The file, with the share of each page that is inked.
-    made: Made,
+    /// Nothing where the file stays as it was published.
+    bytes: Option<Vec<u8>>,
+    /// The share of each page that is inked.
+    ink: Vec<f32>,
 }
 
 /// The one sheet that is for the whole pack.

@@ -1,6 +1,6 @@
 //! The moments of a figure side by side, in one scale, each with its number and its own words for who can’t see it.
 
-use super::drawings::place_marks;
+use super::drawings::{THINNEST, place_marks};
 use super::page::{Item, Role};
 use super::scale::Type;
 use super::shaper::Shaper;
@@ -55,7 +55,7 @@ pub fn lay_row(
     for (index, frame) in frames.into_iter().enumerate() {
         let says = figure_says(&moments[index..=index], source.words);
         let down = tall - frame.height;
-        let marks = place_marks(frame.marks).map(|item| item.moved(x, down)).collect();
+        let marks = place_marks(frame.marks, THINNEST).map(|item| item.moved(x, down)).collect();
         items.push(Item::group(Role::Figure(says), shaper.next_key(), marks));
         if is_strip {
             let number = shaper.shape(&[Run::bold((index + 1).to_string())], numbers, 60.0);

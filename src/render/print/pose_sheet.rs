@@ -1,13 +1,14 @@
 //! The teachers’ sheet of every pose that a session can name: figures in a grid, each over its name.
 
-use super::drawings::place_marks;
+use std::sync::Arc;
+
 use super::page::{Item, Page, Role};
 use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheet_page::{SheetHead, inner_width, lay_columns, lay_head};
 use super::sheets::{Letterhead, one};
+use super::stamp::{Impression, Stamp};
 use super::strip::{Column, Seat, placed};
-use crate::drawing::Drawing;
 use crate::drawing::figure::{Strip, draw_moment};
 use crate::figure::Moment;
 use crate::figure::library::Named;
@@ -32,7 +33,8 @@ pub fn lay_pose_sheet(shaper: &mut Shaper<'_>, pack: &Pack, words: &Words) -> Ve
     let (items, height) = lay_head(shaper, &sheet, &words.say("poses-title"), &title);
     let mut column = Column::new(shaper, inner_width(&sheet));
     column.words(&one(words.say("poses-lead")), Type::body(12.0), Seat::default());
-    for row in pack.poses.poses.chunks(usize::from(ACROSS)) {
+    let numbered: Vec<(u32, &Named)> = (0..).zip(&pack.poses.poses).collect();
+    for row in numbered.chunks(usize::from(ACROSS)) {
         column.gap(12.0);
         lay_row(&mut column, row, words);
     }
@@ -40,18 +42,18 @@ pub fn lay_pose_sheet(shaper: &mut Shaper<'_>, pack: &Pack, words: &Words) -> Ve
     lay_columns(shaper, &sheet, &SheetHead { items, height: height + 6.0 }, strips, 1)
 }
 
-fn lay_row(column: &mut Column<'_, '_>, row: &[Named], words: &Words) {
+fn lay_row(column: &mut Column<'_, '_>, row: &[(u32, &Named)], words: &Words) {
     let cell = column.width / f32::from(ACROSS);
-    let drawn: Vec<(Drawing, String)> = row.iter().map(|named| draw(named, cell, words)).collect();
-    let tall = drawn.iter().map(|(drawing, _)| drawing.height).fold(0.0, f32::max);
+    let drawn: Vec<(Impression, String)> =
+        row.iter().map(|(number, named)| draw(*number, named, cell, words)).collect();
+    let tall = drawn.iter().map(|(set, _)| set.height()).fold(0.0, f32::max);
     let kind = Type::SMALL;
     let leading = column.shaper.leading(kind);
     let (mut items, mut lines, mut x) = (Vec::new(), 1.0_f32, 0.0);
-    for (named, (drawing, says)) in row.iter().zip(drawn) {
-        let left = x + (cell - drawing.width) / 2.0;
-        let down = tall - drawing.height;
-        let marks = place_marks(drawing.marks).map(|item| item.moved(left, down)).collect();
-        items.push(Item::group(Role::Figure(says), column.shaper.next_key(), marks));
+    for ((_, named), (set, says)) in row.iter().zip(drawn) {
+        let at = (x + (cell - set.width()) / 2.0, tall - set.height());
+        let set = Item::Stamp(Impression { at, ..set });
+        items.push(Item::group(Role::Figure(says), column.shaper.next_key(), vec![set]));
         let shaped = column.shaper.shape(&one(named.name.as_str()), kind, cell - 8.0);
         let mut y = tall + 2.0;
         let mut name = Vec::new();
@@ -68,14 +70,11 @@ fn lay_row(column: &mut Column<'_, '_>, row: &[Named], words: &Words) {
 }
 
 /// A pose as large as all are, or as its cell is wide.
-fn draw(named: &Named, cell: f32, words: &Words) -> (Drawing, String) {
+fn draw(number: u32, named: &Named, cell: f32, words: &Words) -> (Impression, String) {
     let moment = Moment::of(&named.name, named.pose.clone());
-    let at = |stature: f32| {
-        let strip = Strip { stature, is_rtl: is_right_to_left(words.language()) };
-        draw_moment(&moment, Proportions::of_age(YEARS), strip)
-    };
-    let drawing = at(STATURE);
-    let most = cell - 8.0;
-    let drawing = if drawing.width > most { at(STATURE * most / drawing.width) } else { drawing };
-    (drawing, moment_says(&moment, words))
+    let strip = Strip { stature: 1.0, is_rtl: is_right_to_left(words.language()) };
+    let stamp = Stamp::new(number, draw_moment(&moment, Proportions::of_age(YEARS), strip));
+    let scale = STATURE.min((cell - 8.0) / stamp.width());
+    let set = Impression { stamp: Arc::new(stamp), at: (0.0, 0.0), scale };
+    (set, moment_says(&moment, words))
 }

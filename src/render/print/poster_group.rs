@@ -1,7 +1,7 @@
 //! A part on the wall poster: its mark over a thick line, its title, its key points, and its figure beside or below
 //! them, whichever takes less of the sheet.
 
-use super::drawings::place_marks;
+use super::drawings::{THINNEST, place_marks};
 use super::moment_row::{Extent, between, draw_row, lay_row, measure_row};
 use super::page::{BLACK, Item, Role, WHITE};
 use super::poster::SMALLEST_POINT;
@@ -98,7 +98,7 @@ pub fn lay_group(
     };
     let mark = 28.0;
     items.push(Item::rectangle((0.0, 0.0), (mark, mark), Some(BLACK), None));
-    let inside = place_marks(part_mark(group.kind, (5.0, 5.0), mark - 10.0));
+    let inside = place_marks(part_mark(group.kind, (5.0, 5.0), mark - 10.0), THINNEST);
     items.extend(inside.map(|item| item.shaded(WHITE)));
     let thick = 4.0;
     let below = (tall - mark).max(0.0);

@@ -11,22 +11,25 @@ use printpdf::{
     RawImage, RawImageData, RawImageFormat, Rect, TextItem, XObject, XObjectId,
 };
 
+use super::content::ContentWriter;
 use super::deflate::Deflater;
 use super::faces::{Face, Faces};
 use super::font_program::thin_program;
 use super::page::{GlyphRun, GlyphText, Item, Page};
 use super::pdf_file::PdfFile;
 use super::pdf_text::PdfText;
+use super::stamp::{Edge, Impression};
 use crate::picture::dots_for_paper;
 
 /// The glyphs of a face that are used, each with the text it stands for.
 type Glyphs = BTreeMap<u16, GlyphText>;
 
-/// Fonts and pictures, finished for every file of a session.
+/// Fonts, pictures and stamps, finished for every file of a session.
 #[derive(Debug)]
 pub struct Stock {
     fonts: Vec<StockFont>,
     pictures: BTreeMap<String, StockThing>,
+    stamps: BTreeMap<Edge, StockThing>,
     /// The first number that is free for the objects of a file.
     pub first_free: usize,
 }
@@ -69,15 +72,17 @@ impl StockMaker {
         pictures: &BTreeMap<String, Arc<[u8]>>,
         deflater: &mut Deflater,
     ) -> Stock {
-        let (mut glyphs, mut paths) = (BTreeMap::new(), BTreeSet::new());
+        let mut used = Used::default();
         for page in pages {
-            gather(&page.items, &mut glyphs, &mut paths);
+            used.gather(&page.items);
         }
+        let Used { glyphs, paths, stamps } = used;
         self.show_specimen(&glyphs, &paths, pictures);
         let options = PdfSaveOptions { image_optimization: None, ..PdfSaveOptions::default() };
         let mut written = self.specimen.to_lopdf_document(&options, &mut Vec::new());
         finish_streams(&mut written, deflater);
-        stock_of(&written, glyphs, paths).unwrap_or_else(Stock::empty)
+        let stock = stock_of(&written, glyphs, paths).unwrap_or_else(Stock::empty);
+        stock.with_stamps(&stamps, deflater)
     }
 
     /// One page with every glyph once, in order, and the pictures.
@@ -117,7 +122,22 @@ impl StockMaker {
 
 impl Stock {
     fn empty() -> Self {
-        Self { fonts: Vec::new(), pictures: BTreeMap::new(), first_free: 1 }
+        let (pictures, stamps) = (BTreeMap::new(), BTreeMap::new());
+        Self { fonts: Vec::new(), pictures, stamps, first_free: 1 }
+    }
+
+    fn with_stamps(
+        mut self,
+        stamps: &BTreeMap<Edge, &Impression>,
+        deflater: &mut Deflater,
+    ) -> Self {
+        for (edge, impression) in stamps {
+            let number = self.first_free;
+            let objects = vec![(number, impression.form(deflater))];
+            self.stamps.insert(*edge, StockThing { number, objects });
+            self.first_free += 1;
+        }
+        self
     }
 
     /// What a face’s glyphs are called.
@@ -137,12 +157,8 @@ impl Stock {
     }
 
     /// Puts into a file what its pages need, and gives the entries for their resources.
-    pub fn write_to(
-        &self,
-        file: &mut PdfFile,
-        faces: &BTreeSet<Face>,
-        paths: &BTreeSet<String>,
-    ) -> String {
+    pub fn write_to(&self, file: &mut PdfFile, shown: &ContentWriter<'_>) -> String {
+        let (faces, paths) = (&shown.used_faces, &shown.used_pictures);
         let mut entries = "/Font<<".to_owned();
         for font in self.fonts.iter().filter(|font| faces.contains(&font.face)) {
             entries.push_str(&format!("/{} {} 0 R", font.face.tag(), font.thing.number));
@@ -152,6 +168,11 @@ impl Stock {
         for (path, picture) in self.pictures.iter().filter(|(path, _)| paths.contains(*path)) {
             entries.push_str(&format!("/{} {} 0 R", self.picture_name(path), picture.number));
             picture.write_to(file);
+        }
+        for edge in &shown.used_stamps {
+            let Some(stamp) = self.stamps.get(edge) else { continue };
+            entries.push_str(&format!("/{} {} 0 R", edge.name(), stamp.number));
+            stamp.write_to(file);
         }
         entries + ">>"
     }
@@ -208,7 +229,7 @@ fn stock_of(
         .into_iter()
         .filter_map(|path| Some((path.clone(), thing(pictures, &picture_id(path).0)?)));
     let first_free = usize::try_from(written.max_id).ok()? + 1;
-    Some(Stock { fonts, pictures: pictures.collect(), first_free })
+    Some(Stock { fonts, pictures: pictures.collect(), stamps: BTreeMap::new(), first_free })
 }
 
 fn resources_of<'d>(written: &'d Document, page: ObjectId, kind: &[u8]) -> Option<&'d Dictionary> {
@@ -309,17 +330,24 @@ fn finish_streams(written: &mut Document, deflater: &mut Deflater) {
     }
 }
 
-fn gather<'p>(
-    items: &'p [Item],
-    glyphs: &mut BTreeMap<Face, Glyphs>,
-    paths: &mut BTreeSet<&'p String>,
-) {
-    for item in items {
-        match item {
-            Item::Glyphs(run) => gather_glyphs(run, glyphs.entry(run.face).or_default()),
-            Item::Picture { path, .. } => _ = paths.insert(path),
-            Item::Group { items, .. } => gather(items, glyphs, paths),
-            _ => {}
+/// What pages show of the stock.
+#[derive(Default)]
+struct Used<'p> {
+    glyphs: BTreeMap<Face, Glyphs>,
+    paths: BTreeSet<&'p String>,
+    stamps: BTreeMap<Edge, &'p Impression>,
+}
+
+impl<'p> Used<'p> {
+    fn gather(&mut self, items: &'p [Item]) {
+        for item in items {
+            match item {
+                Item::Glyphs(run) => gather_glyphs(run, self.glyphs.entry(run.face).or_default()),
+                Item::Picture { path, .. } => _ = self.paths.insert(path),
+                Item::Stamp(set) => _ = self.stamps.entry(set.edge()).or_insert(set),
+                Item::Group { items, .. } => self.gather(items),
+                Item::Line { .. } | Item::Shape { .. } => {}
+            }
         }
     }
 }

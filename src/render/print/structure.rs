@@ -157,6 +157,10 @@ pub fn room_of(items: &[Item], width_of: &dyn Fn(&super::page::GlyphRun) -> f32)
                 take(*at);
                 take((at.0 + width, at.1 + height));
             }
+            Item::Stamp(set) => {
+                take(set.at);
+                take((set.at.0 + set.width(), set.at.1 + set.height()));
+            }
             Item::Group { items, .. } => {
                 let [left, top, right, bottom] = room_of(items, width_of);
                 take((left, top));

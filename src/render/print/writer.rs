@@ -66,7 +66,7 @@ impl<'f> Writer<'f> {
             content.structure.order_as_laid();
         }
         let mut file = PdfFile::new(stock.first_free);
-        let resources = stock.write_to(&mut file, &content.used_faces, &content.used_pictures);
+        let resources = stock.write_to(&mut file, &content);
         let tree = file.number();
         let numbers: Vec<usize> = pages.iter().map(|_| file.number()).collect();
         let tagged = Tagged::new(&mut file, &content.structure, &numbers);

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::home_rules::{self, fill_rules};
+use super::tighten::{tighten_script, tighten_sheet};
 use crate::pack::{Lead, Pack, Session};
 use crate::picture::pixels_of;
 use crate::prose::links_of;
@@ -77,78 +78,4 @@ fn used_pictures(pack: &Pack) -> BTreeSet<String> {
         }
     }
     used
-}
-
-/// Takes whole lines of comment (`//`), indentation and empty lines out of a script. Our scripts hold no
-/// text of several lines in one pair of quotes, so that nothing else can be met.
-pub(super) fn tighten_script(bytes: &[u8]) -> Vec<u8> {
-    let text = String::from_utf8_lossy(bytes);
-    let kept =
-        text.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with("//"));
-    kept.fold(String::new(), |script, line| script + line + "\n").into_bytes()
-}
-
-/// Takes comments and needless spaces out of a style sheet; what stands in quotes stays.
-fn tighten_sheet(bytes: &[u8]) -> Vec<u8> {
-    let text = String::from_utf8_lossy(bytes);
-    let mut sheet = String::with_capacity(text.len());
-    let mut letters = without_comments(&text).into_iter().peekable();
-    let mut quote = None;
-    while let Some(letter) = letters.next() {
-        if quote.is_some() || !letter.is_whitespace() {
-            quote = match (quote, letter) {
-                (None, '"' | '\'') => Some(letter),
-                (Some(open), _) if open == letter && !sheet.ends_with('\\') => None,
-                _ => quote,
-            };
-            sheet.push(letter);
-        } else if !is_open(&sheet) && !matches!(letters.peek(), Some('{' | '}') | None) {
-            sheet.push(' ');
-        }
-    }
-    sheet.into_bytes()
-}
-
-/// Whether a space would say nothing here.
-fn is_open(sheet: &str) -> bool {
-    sheet.is_empty() || sheet.ends_with(['{', '}', ';', ':', ',', ' '])
-}
-
-fn without_comments(text: &str) -> Vec<char> {
-    let mut kept = Vec::with_capacity(text.len());
-    let mut rest = text;
-    while let Some((before, after)) = rest.split_once("/*") {
-        kept.extend(before.chars());
-        rest = after.split_once("*/").map_or("", |(_, after)| after);
-    }
-    kept.extend(rest.chars());
-    kept
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_script_keeps_every_line_that_does_something() {
-        let script = "// What it does.\n\n(() => {\n  // why\n  say(`a // b`);\n})();\n";
-        assert_eq!(tighten_script(script.as_bytes()), b"(() => {\nsay(`a // b`);\n})();\n");
-    }
-
-    #[test]
-    fn comments_are_left_at_home() {
-        let tight = |sheet: &str| String::from_utf8(tighten_sheet(sheet.as_bytes())).unwrap();
-        assert_eq!(
-            tight("/* a\n b */\n\np { color: red } /* c */\n  a > b, i { b: c }\n/* open"),
-            "p{color:red}a > b,i{b:c}"
-        );
-        assert_eq!(
-            tight("p::after { content: \" a; b \" counter(c) }"),
-            "p::after{content:\" a; b \" counter(c)}"
-        );
-        assert_eq!(
-            tight("p { margin: 0 calc(1px + 2px) }\n@media (min-width: 4em) { a :is(b) { c: d } }"),
-            "p{margin:0 calc(1px + 2px)}@media (min-width:4em){a :is(b){c:d}}"
-        );
-    }
 }

@@ -1,0 +1,157 @@
+//! Lines, shapes and the state of drawing → operators of PDF (ISO 32000-1, 8.4 and 8.5; 9.3 for text).
+
+use super::faces::Face;
+use super::page::{At, Corner, Grey, Stroke};
+use super::pdf_text::PdfText;
+
+/// Writes what is drawn on one page, or in one form that pages show.
+#[derive(Debug)]
+pub struct Brush {
+    pub text: PdfText,
+    /// Of the page: places are counted from its top, in a file from its foot.
+    pub height: f32,
+    state: State,
+}
+
+/// What the operators before have set; what is set already is not set again.
+#[derive(Clone, Copy, Debug)]
+struct State {
+    fill: Grey,
+    stroke: Stroke,
+    font: Option<(Face, f32)>,
+    /// Between `BT` and `ET`.
+    is_text: bool,
+}
+
+impl State {
+    /// As a page begins (ISO 32000-1, table 52).
+    const FIRST: Self = Self {
+        fill: 0.0,
+        stroke: Stroke { thickness: 1.0, grey: 0.0, dash: None, is_open: false },
+        font: None,
+        is_text: false,
+    };
+
+    /// As a form begins: with whatever the page has set, but lines are not dashed.
+    const UNKNOWN: Self = Self {
+        fill: f32::NAN,
+        stroke: Stroke { thickness: f32::NAN, grey: f32::NAN, dash: None, is_open: false },
+        ..Self::FIRST
+    };
+}
+
+impl Brush {
+    pub fn on_page(height: f32) -> Self {
+        let text = PdfText { bytes: Vec::with_capacity(16_000) };
+        Self { text, height, state: State::FIRST }
+    }
+
+    pub fn in_form(height: f32) -> Self {
+        let text = PdfText { bytes: Vec::with_capacity(4_000) };
+        Self { text, height, state: State::UNKNOWN }
+    }
+
+    fn point(&mut self, at: At) -> &mut PdfText {
+        let y = self.height - at.1;
+        self.text.real(at.0).put(" ").real(y).put(" ")
+    }
+
+    /// Begins to write words, unless it is at it.
+    pub fn begin_text(&mut self) {
+        if !std::mem::replace(&mut self.state.is_text, true) {
+            self.text.put("BT\n");
+        }
+    }
+
+    pub fn end_text(&mut self) {
+        if std::mem::take(&mut self.state.is_text) {
+            self.text.put("ET\n");
+        }
+    }
+
+    pub fn set_font(&mut self, face: Face, size: f32) {
+        if self.state.font != Some((face, size)) {
+            self.state.font = Some((face, size));
+            self.text.put("/").put(face.tag()).put(" ").fixed(size, 3).put(" Tf\n");
+        }
+    }
+
+    pub fn set_fill(&mut self, grey: Grey) {
+        if self.state.fill.to_bits() != grey.to_bits() {
+            self.state.fill = grey;
+            self.text.fixed(grey, 3).put(" g\n");
+        }
+    }
+
+    /// Sets how lines are drawn; a path can’t begin among words.
+    fn set_stroke(&mut self, stroke: Stroke) {
+        self.end_text();
+        let before = std::mem::replace(&mut self.state.stroke, stroke);
+        if before.grey.to_bits() != stroke.grey.to_bits() {
+            self.text.fixed(stroke.grey, 3).put(" G\n");
+        }
+        if before.thickness.to_bits() != stroke.thickness.to_bits() {
+            self.text.real(stroke.thickness).put(" w\n");
+        }
+        if before.dash != stroke.dash {
+            let (on, off) = stroke.dash.unwrap_or_default();
+            let dash = [on, off];
+            self.text.reals(if stroke.dash.is_some() { &dash } else { &[] }).put("0 d\n");
+        }
+    }
+
+    pub fn write_line(&mut self, from: At, to: At, stroke: Stroke) {
+        self.set_stroke(stroke);
+        self.point(from).put("m ");
+        self.point(to).put("l S\n");
+    }
+
+    pub fn write_shape(&mut self, outline: &[Corner], fill: Option<Grey>, stroke: Option<Stroke>) {
+        self.end_text();
+        if let Some(grey) = fill {
+            self.set_fill(grey);
+        }
+        if let Some(stroke) = stroke {
+            self.set_stroke(stroke);
+        }
+        self.write_path(outline);
+        let is_open = stroke.is_some_and(|stroke| stroke.is_open);
+        // A fill closes its path by itself; capitals leave the line open (ISO 32000-1, table 60).
+        self.text.put(match (fill, stroke) {
+            (Some(_), Some(_)) if is_open => "B\n",
+            (Some(_), Some(_)) => "b\n",
+            (Some(_), None) => "f\n",
+            _ if is_open => "S\n",
+            _ => "s\n",
+        });
+    }
+
+    /// Corners as path operators; two bent ones and a straight one make a curve.
+    fn write_path(&mut self, outline: &[Corner]) {
+        let mut corners = outline.iter();
+        let mut operator = "m ";
+        while let Some(corner) = corners.next() {
+            self.point(corner.at);
+            if corner.is_bent
+                && let (Some(second), Some(end)) = (corners.next(), corners.next())
+            {
+                self.point(second.at);
+                self.point(end.at).put("c ");
+            } else {
+                self.text.put(operator);
+            }
+            operator = "l ";
+        }
+    }
+
+    /// Shows something of the file’s resources, so large and with its foot at so far down the page.
+    pub fn show(&mut self, name: &str, (x, foot): At, (width, height): At) {
+        self.end_text();
+        if self.state.stroke.dash.is_some() {
+            self.set_stroke(Stroke { dash: None, ..self.state.stroke });
+        }
+        let y = self.height - foot;
+        self.text.put("q ").real(width).put(" 0 0 ").real(height).put(" ");
+        self.text.real(x).put(" ").real(y).put(" cm/").put(name).put(" Do Q\n");
+    }
+}

@@ -1,0 +1,162 @@
+//! A drawing that is made once and set down in any size, as a form that pages show (ISO 32000-1, 8.10): a
+//! figure that stands on cards, guide and poster is written into each file as bytes that are ready.
+
+use std::sync::Arc;
+
+use super::brush::Brush;
+use super::deflate::Deflater;
+use super::drawings::{THINNEST, place_marks};
+use super::page::{At, Item, Stroke};
+use crate::drawing::Drawing;
+
+/// Steps of a form’s own grid in a unit of its drawing: a stature of 20 cm is drawn to a tenth of a millimetre.
+const STEPS: f32 = 2_000.0;
+
+/// The step in which lines are made thicker for small sizes, in units of the drawing.
+const THICKER: f32 = 0.0025;
+
+/// A drawing in units of its own.
+#[derive(Debug)]
+pub struct Stamp {
+    /// Tells the stamps of one document apart.
+    number: u32,
+    drawing: Drawing,
+    /// The thinnest line, in units.
+    thinnest: f32,
+}
+
+/// A stamp where it is set down.
+#[derive(Clone, Debug)]
+pub struct Impression {
+    pub stamp: Arc<Stamp>,
+    /// The top left corner.
+    pub at: At,
+    /// Points in a unit.
+    pub scale: f32,
+}
+
+/// Which stamp, and how thick its lines are at least: a small one would lose the thin ones on a cheap
+/// printer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Edge {
+    number: u32,
+    least: u8,
+}
+
+impl Edge {
+    /// What it is called on a page.
+    pub fn name(self) -> String {
+        match self.least {
+            0 => format!("F{}", self.number),
+            least => format!("F{}T{least}", self.number),
+        }
+    }
+}
+
+impl Stamp {
+    /// A drawing whose unit is one.
+    pub fn new(number: u32, drawing: Drawing) -> Self {
+        let pens = place_marks(drawing.marks.clone(), 0.0).filter_map(|item| match item {
+            Item::Shape { stroke, .. } => stroke.map(|stroke| stroke.thickness),
+            _ => None,
+        });
+        let thinnest = pens.fold(f32::MAX, f32::min);
+        Self { number, drawing, thinnest }
+    }
+
+    pub const fn width(&self) -> f32 {
+        self.drawing.width
+    }
+
+    pub const fn height(&self) -> f32 {
+        self.drawing.height
+    }
+
+    /// Its shapes with so many points in a unit.
+    fn items(&self, least: u8, scale: f32) -> Vec<Item> {
+        let marks = self.drawing.marks.iter().map(|mark| mark.clone().scaled(scale)).collect();
+        place_marks(marks, f32::from(least) * THICKER * scale).collect()
+    }
+}
+
+impl Impression {
+    pub fn width(&self) -> f32 {
+        self.stamp.width() * self.scale
+    }
+
+    pub fn height(&self) -> f32 {
+        self.stamp.height() * self.scale
+    }
+
+    /// The stamp with lines that are thick enough at this size.
+    pub fn edge(&self) -> Edge {
+        let least = THINNEST / self.scale;
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "`as` stops at the ends of the type"
+        )]
+        let least = if least > self.stamp.thinnest { (least / THICKER).ceil() as u8 } else { 0 };
+        Edge { number: self.stamp.number, least }
+    }
+
+    /// The shapes it stands for, from its own corner.
+    pub fn items(&self) -> Vec<Item> {
+        self.stamp.items(self.edge().least, self.scale)
+    }
+
+    /// The form as an object of a file.
+    pub fn form(&self, deflater: &mut Deflater) -> Vec<u8> {
+        let mut brush = Brush::in_form(self.stamp.height() * STEPS);
+        for item in self.stamp.items(self.edge().least, STEPS) {
+            if let Item::Shape { mut outline, fill, stroke } = item {
+                for corner in &mut outline {
+                    corner.at = (corner.at.0.round(), corner.at.1.round());
+                }
+                let whole =
+                    |stroke: Stroke| Stroke { thickness: stroke.thickness.round(), ..stroke };
+                brush.write_shape(&outline, fill, stroke.map(whole));
+            }
+        }
+        let content = deflater.deflate(&brush.text.bytes);
+        let (width, height) = (self.stamp.width() * STEPS, brush.height);
+        let mut object = format!(
+            "<</Type/XObject/Subtype/Form/BBox[0 0 {width:.0} {height:.0}]/Matrix[{step} 0 0 {step} 0 0]\
+             /Resources<<>>/Filter/FlateDecode/Length {}>>stream\n",
+            content.len(),
+            step = 1.0 / STEPS,
+        )
+        .into_bytes();
+        object.extend(content);
+        object.extend(b"\nendstream");
+        object
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::drawing::figure::{Strip, draw_moment};
+    use crate::figure::Moment;
+    use crate::figure::library::Library;
+    use crate::figure::proportions::Proportions;
+
+    #[test]
+    fn thin_lines_are_thicker_on_small_figures_alone() {
+        let named = &Library::shipped().poses[0];
+        let moment = Moment::of(&named.name, named.pose.clone());
+        let strip = Strip { stature: 1.0, is_rtl: false };
+        let drawing = draw_moment(&moment, Proportions::of_age(10.0), strip);
+        let stamp = Arc::new(Stamp::new(3, drawing));
+        let set = |scale| Impression { stamp: Arc::clone(&stamp), at: (0.0, 0.0), scale };
+        assert_eq!(set(80.0).edge().name(), "F3");
+        assert_eq!(set(40.0).edge().name(), "F3T5");
+        for scale in [20.0, 40.0, 80.0] {
+            let pens = set(scale).items().into_iter().filter_map(|item| match item {
+                Item::Shape { stroke, .. } => stroke.map(|stroke| stroke.thickness),
+                _ => None,
+            });
+            assert!(pens.fold(f32::MAX, f32::min) >= THINNEST - 1e-4, "{scale}");
+        }
+    }
+}
