@@ -16,7 +16,7 @@ pub struct ContentWriter<'w> {
     faces: &'w Faces,
     stock: &'w Stock,
     /// What each face’s glyphs are called.
-    codes: BTreeMap<Face, &'w BTreeMap<u16, u16>>,
+    codes: BTreeMap<Face, &'w [u16]>,
     pub structure: Structure,
     /// What its pages need of the stock.
     pub used_faces: BTreeSet<Face>,
@@ -158,16 +158,10 @@ impl<'w> ContentWriter<'w> {
     }
 
     /// Glyphs on one baseline.
-    fn write_level(
-        &mut self,
-        level: &[PlacedGlyph],
-        size: f32,
-        widths: &[f32],
-        codes: &BTreeMap<u16, u16>,
-    ) {
+    fn write_level(&mut self, level: &[PlacedGlyph], size: f32, widths: &[f32], codes: &[u16]) {
         let mut pen = level[0].x;
         for (index, glyph) in level.iter().enumerate() {
-            self.brush.text.code(codes.get(&glyph.id).copied().unwrap_or(0));
+            self.brush.text.code(codes.get(usize::from(glyph.id)).copied().unwrap_or(0));
             // The reader moves on by the width table; what differs from the shaped place is put right
             // after the glyph, in thousandths of the size, leftwards.
             pen += widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0) * size / 1000.0;

@@ -57,6 +57,7 @@ mod table_row;
 mod tagged;
 mod term_poster;
 mod unit_sheets;
+mod word_shaper;
 mod writer;
 
 pub use progress::render_progress_sheets;

@@ -21,8 +21,15 @@ use super::pdf_text::PdfText;
 use super::stamp::{Edge, Impression};
 use crate::picture::dots_for_paper;
 
-/// The glyphs of a face that are used, each with the text it stands for.
-type Glyphs = BTreeMap<u16, GlyphText>;
+/// The glyphs of a face, by their numbers: those that are used with the text they stand for.
+#[derive(Default)]
+struct Glyphs(Vec<Option<GlyphText>>);
+
+impl Glyphs {
+    fn used(&self) -> impl Iterator<Item = (u16, &GlyphText)> {
+        (0..).zip(&self.0).filter_map(|(id, text)| Some((id, text.as_ref()?)))
+    }
+}
 
 /// Fonts, pictures and stamps, finished for every file of a session.
 #[derive(Debug)]
@@ -38,8 +45,8 @@ pub struct Stock {
 #[derive(Debug)]
 struct StockFont {
     face: Face,
-    /// What each glyph is called in the subset.
-    codes: BTreeMap<u16, u16>,
+    /// What each glyph is called in the subset, by its number; 0 is none.
+    codes: Vec<u16>,
     thing: StockThing,
 }
 
@@ -105,7 +112,7 @@ impl StockMaker {
             let font = PdfFontHandle::External(FontId(face.tag().to_owned()));
             ops.push(Op::SetFont { font, size: Pt(1.0) });
             let codes =
-                glyphs.iter().map(|(id, text)| Codepoint::with_cid(*id, 0.0, text.to_string()));
+                glyphs.used().map(|(id, text)| Codepoint::with_cid(id, 0.0, text.to_string()));
             ops.push(Op::SetTextCursor { pos: Point { x: Pt(0.0), y: Pt(0.0) } });
             ops.push(Op::ShowText { items: vec![TextItem::GlyphIds(codes.collect())] });
         }
@@ -141,8 +148,8 @@ impl Stock {
     }
 
     /// What a face’s glyphs are called.
-    pub fn codes(&self, face: Face) -> Option<&BTreeMap<u16, u16>> {
-        self.fonts.iter().find(|font| font.face == face).map(|font| &font.codes)
+    pub fn codes(&self, face: Face) -> Option<&[u16]> {
+        self.fonts.iter().find(|font| font.face == face).map(|font| font.codes.as_slice())
     }
 
     /// Whether it has a picture. One that can’t be read is left out.
@@ -221,8 +228,11 @@ fn stock_of(
     };
     let mut codes = shown_codes(written, page)?.into_iter();
     let fonts = glyphs.into_iter().filter_map(|(face, glyphs)| {
-        let codes = glyphs.into_keys().zip(codes.by_ref()).collect();
-        Some(StockFont { face, codes, thing: thing(fonts, face.tag())? })
+        let mut called = vec![0; glyphs.0.len()];
+        for ((id, _), code) in glyphs.used().zip(codes.by_ref()) {
+            called[usize::from(id)] = code;
+        }
+        Some(StockFont { face, codes: called, thing: thing(fonts, face.tag())? })
     });
     let fonts = fonts.collect();
     let pictures = paths
@@ -356,7 +366,11 @@ impl<'p> Used<'p> {
 /// one that does not break, it is the plainer, which comes first in Unicode.
 fn gather_glyphs(run: &GlyphRun, glyphs: &mut Glyphs) {
     for glyph in &run.glyphs {
-        let known = glyphs.entry(glyph.id).or_insert_with(|| glyph.text.clone());
+        let id = usize::from(glyph.id);
+        if glyphs.0.len() <= id {
+            glyphs.0.resize(id + 1, None);
+        }
+        let known = glyphs.0[id].get_or_insert_with(|| glyph.text.clone());
         match (&*known, &glyph.text) {
             (GlyphText::Letter(before), GlyphText::Letter(letter)) if letter < before => {
                 *known = glyph.text.clone();
