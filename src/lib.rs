@@ -46,6 +46,7 @@ use inspect::{Allowed, Judged};
 use pack::Pack;
 use plan::Plans;
 use read::Selection;
+use render::shelf::Shelf;
 use source::Source;
 
 /// A pack and everything that was found in it.
@@ -64,13 +65,31 @@ pub struct Inspected {
 /// # Errors
 /// A sentence for the teacher, where the pack can't be looked into at all.
 pub fn inspect(source: &dyn Source, selection: &Selection) -> Result<Inspected, String> {
-    let mut documents = read::read_pack(source, selection)?;
-    let met_while_reading = std::mem::take(&mut documents.findings);
-    let pack = resolve::resolve_pack(documents);
+    let (pack, met_while_reading) = read_resolved(source, selection)?;
     let (plans, judged) = inspect::inspect_pack(&pack, met_while_reading);
     let Judged { mut findings, allowed } = judged;
     findings.retain(|finding| selection.asks_for(&pack.files.get(finding.place.file).path));
     Ok(Inspected { pack, plans, findings, allowed })
+}
+
+/// Reads and resolves a pack, with what was met while reading.
+///
+/// # Errors
+/// A sentence for the teacher, where the pack can't be looked into at all.
+pub fn read_resolved(
+    source: &dyn Source,
+    selection: &Selection,
+) -> Result<(Pack, Vec<Finding>), String> {
+    let mut documents = read::read_pack(source, selection)?;
+    let met_while_reading = std::mem::take(&mut documents.findings);
+    Ok((resolve::resolve_pack(documents), met_while_reading))
+}
+
+/// Inspects a whole pack that is read; what was found in a session is looked for on a shelf first.
+pub fn inspect_noting(pack: Pack, met_while_reading: Vec<Finding>, shelf: &dyn Shelf) -> Inspected {
+    let (plans, judged) = inspect::inspect_pack_noting(&pack, met_while_reading, shelf);
+    let Judged { findings, allowed } = judged;
+    Inspected { pack, plans, findings, allowed }
 }
 
 /// The same for a pack that was inspected before: only what changed is read and inspected.

@@ -8,16 +8,16 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-use homeground::Inspected;
 use homeground::finding::{Finding, Severity};
 use homeground::place::Files;
 use homeground::publish::{LIST, LastTime, publish_again};
 use homeground::read::Selection;
 use homeground::rehearse::Rehearsal;
 use homeground::render::key::Key;
-use homeground::render::shelf::{Made, Shelf};
-use homeground::render::{Order, plans_of, render_order, render_pack};
+use homeground::render::shelf::{Left, Made, Shelf};
+use homeground::render::{Order, render_order, render_pack};
 use homeground::source::Folder;
+use homeground::{Inspected, inspect_noting, read_resolved};
 
 const EDITS: usize = 200;
 const SOUND: [(&str, &str); 5] = [
@@ -180,6 +180,28 @@ fn damage(room: &Room, chance: &mut Chance) {
             fs::write(&path, bytes).unwrap();
         }
         1 if path.file_name().is_some_and(|name| name != LIST) => fs::remove_file(&path).unwrap(),
+        4 => {
+            // The same length and the same time of writing: only the time of change tells.
+            let Ok(written) = fs::metadata(&path).and_then(|about| about.modified()) else {
+                return;
+            };
+            let mut bytes = fs::read(&path).unwrap();
+            if let Some(last) = bytes.last_mut() {
+                *last = last.wrapping_add(1);
+            }
+            let is_list = path.file_name().is_some_and(|name| name == LIST);
+            if !is_list {
+                fs::write(&path, bytes).unwrap();
+                fs::File::options().write(true).open(&path).unwrap().set_modified(written).unwrap();
+            }
+        }
+        5 => {
+            let notes = room.folder.path().join(".published.homeground-notes");
+            let mut bytes = fs::read(&notes).unwrap();
+            let at = chance.below(bytes.len());
+            bytes[at] = bytes[at].wrapping_add(1);
+            fs::write(&notes, bytes).unwrap();
+        }
         2 => {
             let mut bytes = fs::read(&record).unwrap();
             let at = chance.below(bytes.len());
@@ -196,18 +218,36 @@ struct Counted<'s> {
     shelf: &'s LastTime,
     found: &'s AtomicUsize,
     made: &'s AtomicUsize,
+    /// What was had the near way, unread.
+    left: &'s AtomicUsize,
 }
 
 impl Shelf for Counted<'_> {
     fn find(&self, key: Key) -> Option<Vec<Made>> {
         let found = self.shelf.find(key);
         self.found.fetch_add(usize::from(found.is_some()), Ordering::Relaxed);
+        self.made.fetch_add(usize::from(found.is_none()), Ordering::Relaxed);
         found
     }
 
     fn keep(&self, key: Key, made: &[Made]) {
-        self.made.fetch_add(1, Ordering::Relaxed);
         self.shelf.keep(key, made);
+    }
+
+    fn leave(&self, key: Key, paths: &[String]) -> Option<Vec<Left>> {
+        let left = self.shelf.leave(key, paths);
+        self.left.fetch_add(usize::from(left.is_some()), Ordering::Relaxed);
+        left
+    }
+
+    fn find_note(&self, key: Key) -> Option<Vec<u8>> {
+        let note = self.shelf.find_note(key);
+        self.left.fetch_add(usize::from(note.is_some()), Ordering::Relaxed);
+        note
+    }
+
+    fn keep_note(&self, key: Key, note: &[u8]) {
+        self.shelf.keep_note(key, note);
     }
 }
 
@@ -226,6 +266,7 @@ fn what_is_made_again_is_what_is_made_anew() {
     let mut chance = Chance(7);
     let mut rehearsal = Rehearsal::begin(&room.pack()).unwrap();
     let (found, made) = (AtomicUsize::new(0), AtomicUsize::new(0));
+    let left = AtomicUsize::new(0);
     let (mut published, mut files) = (0, 0);
     let mut sound: Vec<(String, String)> = room.texts();
     for number in 0..EDITS {
@@ -255,9 +296,13 @@ fn what_is_made_again_is_what_is_made_anew() {
             damage(&room, &mut chance);
         }
         let last = LastTime::look_up(&room.published());
-        let shelf = Counted { shelf: &last, found: &found, made: &made };
+        let shelf = Counted { shelf: &last, found: &found, made: &made, left: &left };
+        // As `publish` does it: what was found last time is read from notes.
+        let (pack, met) = read_resolved(&Folder::new(room.pack()), &Selection::All).unwrap();
+        let noted = inspect_noting(pack, met, &shelf);
+        assert_eq!(told(&noted.findings, &noted.pack.files), anew, "edit {number}: {what}");
         let order = Order { shelf: Some(&shelf), ..Order::default() };
-        let again = render_order(&inspected.pack, plans_of(&inspected.pack), order).unwrap();
+        let again = render_order(&noted.pack, noted.plans, order).unwrap();
         assert_eq!(again.ink, whole.ink, "edit {number}: {what}");
         publish_again(&again.bundle, &room.published(), &room.pack(), &last).unwrap();
         let mut there = files_below(&room.published());
@@ -269,9 +314,12 @@ fn what_is_made_again_is_what_is_made_anew() {
         published += 1;
         files += there.len();
     }
-    let (found, made) = (found.into_inner(), made.into_inner());
-    println!("{published} published, {files} files compared; {found} pieces found, {made} made");
+    let (found, made, left) = (found.into_inner(), made.into_inner(), left.into_inner());
+    println!(
+        "{published} published, {files} files compared; {left} pieces left as they were, {found} found, {made} made"
+    );
     assert!(published > EDITS / 4, "{published}");
     // Most of what an edit does not touch is found again.
-    assert!(found > made, "{found} found, {made} made");
+    assert!(left + found > made, "{left} left, {found} found, {made} made");
+    assert!(left > EDITS, "{left} left");
 }

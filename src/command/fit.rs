@@ -160,7 +160,7 @@ fn write_homes(
 }
 
 fn put_all(workshop: &Workshop, bundle: &Bundle) -> Result<(), String> {
-    let put = |(path, bytes): (&String, &Vec<u8>)| workshop.put(path, bytes);
+    let put = |(path, bytes): (&String, &Vec<u8>)| workshop.put(path, bytes).map(drop);
     bundle.iter().try_for_each(put).map_err(|fault| fault.to_string())
 }
 

@@ -11,10 +11,10 @@ use super::teacher_folder::{check_teacher_folder, publish_teacher_folder, way_to
 use crate::finding::{Finding, Severity, count_severity};
 use crate::pack::Pack;
 use crate::progress::guard::check_no_results;
-use crate::publish::{LastTime, check_target, publish_again};
+use crate::publish::{LastTime, Published, check_target, publish_again};
 use crate::read::Selection;
 use crate::render::{
-    Bundle, CHANGES_PAGE, ChangesPages, Earlier, Order, Rendering, render_changes, render_order,
+    CHANGES_PAGE, ChangesPages, Earlier, Order, Rendering, render_changes, render_order,
 };
 use crate::report::{advise_ink, report_text, say_ink};
 
@@ -30,11 +30,12 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     check_target(&arguments.to, &arguments.pack).map_err(|fault| fault.to_string())?;
     check_no_results(&arguments.to)?;
     check_teacher_folder(arguments)?;
-    let (last, inspected) = rayon::join(
+    let (last, read) = rayon::join(
         || LastTime::look_up(&arguments.to),
-        || crate::inspect(&source, &Selection::All),
+        || crate::read_resolved(&source, &Selection::All),
     );
-    let mut inspected = inspected?;
+    let (pack, met_while_reading) = read?;
+    let mut inspected = crate::inspect_noting(pack, met_while_reading, &last);
     if has_problems(&inspected.findings) {
         let report = report_text(&inspected.findings, &inspected.pack.files, console.is_terminal);
         console.message(report.trim_end());
@@ -63,13 +64,13 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     if let Some((pages, _)) = &mut changes {
         bundle.append(&mut pages.families);
     }
-    publish_again(&bundle, &arguments.to, &arguments.pack, &last)
+    let published = publish_again(&bundle, &arguments.to, &arguments.pack, &last)
         .map_err(|fault| fault.to_string())?;
     mention_others(&inspected.findings, arguments, console);
     if let Some(advice) = advise_ink(&ink, inspected.pack.ink_budget) {
         console.message(&advice);
     }
-    console.result(&format!("{}{}\n", tell_result(&bundle, arguments), say_ink(&ink)));
+    console.result(&format!("{}{}\n", tell_result(&published, arguments), say_ink(&ink)));
     let (teachers, told) =
         changes.map_or_else(Default::default, |(pages, told)| (pages.teachers, told));
     console.result(&told);
@@ -134,9 +135,9 @@ fn mention_others(findings: &[Finding], arguments: &PublishArguments, console: &
     }
 }
 
-fn tell_result(bundle: &Bundle, arguments: &PublishArguments) -> String {
-    let count = |ending: &str| bundle.keys().filter(|path| path.ends_with(ending)).count();
-    let bytes: usize = bundle.values().map(Vec::len).sum();
+fn tell_result(published: &Published, arguments: &PublishArguments) -> String {
+    let count = |ending: &str| published.keys().filter(|path| path.ends_with(ending)).count();
+    let bytes: u64 = published.values().map(|file| file.length).sum();
     format!(
         "Published {} pages and {} printable PDFs ({} KB) to {}.\nOpen {} in a browser.\n",
         count(".html"),

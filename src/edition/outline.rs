@@ -66,18 +66,23 @@ pub(super) fn bare(text: &str) -> String {
 
 /// The outline of a whole pack; `plans` in the order of its sessions.
 pub fn outline_pack(pack: &Pack, plans: &[Arc<Plans>], words: &Words) -> PackOutline {
+    let sessions = pack.sessions.par_iter().zip(plans);
+    let sessions =
+        sessions.map(|(session, plans)| outline_session(session, plans, pack, words)).collect();
+    PackOutline { sessions, ..outline_shared(pack, words) }
+}
+
+/// What all sessions of a pack share, and none of them.
+pub fn outline_shared(pack: &Pack, words: &Words) -> PackOutline {
     let mut notebook = Notebook::new(words);
     notebook.note("school", pack.school.as_deref().map(plain_line).unwrap_or_default());
     notebook.note_all("usual-cautions", pack.cautions.iter().map(|caution| bare(caution)));
     notebook.note_if("contact", pack.contact.as_ref().map(|contact| plain_line(contact)));
-    let sessions = pack.sessions.par_iter().zip(plans);
     PackOutline {
         language: pack.language.to_string(),
         is_for_families: false,
         facts: notebook.facts,
-        sessions: sessions
-            .map(|(session, plans)| outline_session(session, plans, pack, words))
-            .collect(),
+        sessions: Vec::new(),
     }
 }
 

@@ -105,7 +105,8 @@ fn figure(notebook: &mut Notebook<'_>, session: &Session, part: &Part) {
         notebook.note("figure", Mark::of_bytes(drawn.as_bytes()).to_string());
     }
     let pictured = part.figure.pictured(part.key_points.len());
-    notebook.note("figure", pictured.iter().map(|at| format!("{at:?} ")).collect::<String>());
+    notebook
+        .note("figure-numbers", pictured.iter().map(|at| format!("{at:?} ")).collect::<String>());
 }
 
 fn measure(notebook: &mut Notebook<'_>, part: &Part, at: usize, plans: &Plans) {

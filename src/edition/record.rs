@@ -53,39 +53,57 @@ const fn is_no(truth: &bool) -> bool {
 /// # Panics
 /// Never: texts and lists can always be written as JSON.
 pub fn write_record(pack: &PackOutline, is_for_families: bool) -> Vec<u8> {
-    let facts = |facts: &[Fact]| written(facts, is_for_families);
     // A retired session is no page for families.
     let sessions = pack.sessions.iter().filter(|s| !(s.is_retired && is_for_families));
-    let record = Record {
-        homeground_edition: FORM,
-        language: pack.language.clone(),
-        for_families: is_for_families,
-        says: facts(&pack.facts),
-        sessions: sessions
-            .map(|session| SessionRecord {
-                id: session.id.clone(),
-                title: session.title.clone(),
-                retired: session.is_retired,
-                marks: session
-                    .marks
-                    .iter()
-                    .map(|(sheets, mark)| (sheets.name().to_owned(), mark.to_string()))
-                    .collect(),
-                says: facts(&session.facts),
-                parts: session
-                    .parts
-                    .iter()
-                    .map(|part| PartRecord {
-                        kind: part.kind.clone(),
-                        title: part.title.clone(),
-                        says: facts(&part.facts),
-                    })
-                    .collect(),
-            })
-            .collect(),
+    let parts: Vec<_> = sessions.map(|s| write_session(s, is_for_families)).collect();
+    write_parts(pack, is_for_families, &parts)
+}
+
+/// A session’s part of the record.
+///
+/// # Panics
+/// Never: texts and lists can always be written as JSON.
+pub fn write_session(session: &Outline, is_for_families: bool) -> Vec<u8> {
+    let facts = |facts: &[Fact]| written(facts, is_for_families);
+    let mark = |(sheets, mark): &(Sheets, Mark)| (sheets.name().to_owned(), mark.to_string());
+    let part = |part: &PartOutline| PartRecord {
+        kind: part.kind.clone(),
+        title: part.title.clone(),
+        says: facts(&part.facts),
+    };
+    let record = SessionRecord {
+        id: session.id.clone(),
+        title: session.title.clone(),
+        retired: session.is_retired,
+        marks: session.marks.iter().map(mark).collect(),
+        says: facts(&session.facts),
+        parts: session.parts.iter().map(part).collect(),
     };
     serde_json::to_vec(&record).expect("texts and lists can be written as JSON")
 }
+
+/// The record of what all sessions share, with the parts of the sessions, which are written already.
+///
+/// # Panics
+/// Never: texts and lists can always be written as JSON.
+pub fn write_parts(shared: &PackOutline, is_for_families: bool, parts: &[Vec<u8>]) -> Vec<u8> {
+    let record = Record {
+        homeground_edition: FORM,
+        language: shared.language.clone(),
+        for_families: is_for_families,
+        says: written(&shared.facts, is_for_families),
+        sessions: Vec::new(),
+    };
+    let mut whole = serde_json::to_vec(&record).expect("texts and lists can be written as JSON");
+    // The list of sessions stands last: they go in before its end.
+    whole.truncate(whole.len() - END.len());
+    whole.extend(parts.join(&b','));
+    whole.extend_from_slice(END);
+    whole
+}
+
+/// How a record ends.
+const END: &[u8] = b"]}";
 
 fn written(facts: &[Fact], is_for_families: bool) -> Vec<(String, String)> {
     // What stands in the foot of every card is no secret, and tells whether a card is as it was.

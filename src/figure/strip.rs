@@ -48,6 +48,19 @@ impl Figure {
         let number = |point| shows(point).filter(|_| self.moments.len() > 1).map_or(0, |at| at + 1);
         (1..=points).map(number).collect()
     }
+
+    /// The moments with the one first that stands for the whole where there is room for one: the moment with
+    /// an arrow, since it tells where the movement goes; else the one in the middle.
+    pub fn by_weight(&self) -> Vec<&Moment> {
+        let arrowed = self.moments.iter().position(|moment| !moment.arrows.is_empty());
+        let chief = arrowed.unwrap_or(self.moments.len() / 2);
+        let mut moments: Vec<&Moment> = self.moments.iter().collect();
+        if chief < moments.len() {
+            let chief = moments.remove(chief);
+            moments.insert(0, chief);
+        }
+        moments
+    }
 }
 
 impl Moment {

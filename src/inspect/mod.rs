@@ -6,6 +6,7 @@ mod before;
 mod example;
 mod fit;
 mod licence;
+mod note;
 mod pictures;
 mod rule;
 pub mod rules;
@@ -25,6 +26,7 @@ use crate::pack::{Pack, Session, Unit};
 use crate::place::Placed;
 use crate::plan::unit::plan_unit;
 use crate::plan::{Plans, plan_session};
+use crate::render::shelf::Shelf;
 
 /// The plans of every session, and every finding of a pack: those met while reading, and those of every
 /// rule; sorted by place. What the pack allows is set aside.
@@ -52,6 +54,29 @@ pub fn inspect_pack_again(
     (plans, with_rules_of_packs(pack, findings, found))
 }
 
+/// The same; what was found in a session that comes from the same as before is read from a note.
+pub fn inspect_pack_noting(
+    pack: &Pack,
+    findings: Vec<Finding>,
+    shelf: &dyn Shelf,
+) -> (Vec<Arc<Plans>>, Judged) {
+    let notebook = note::Notebook::of(pack);
+    let look = |session: &Session| {
+        let plans = Arc::new(plan_session(session, pack));
+        let key = notebook.key(session);
+        let known = key.and_then(|key| notebook.read(&shelf.find_note(key)?, session));
+        let found = known.unwrap_or_else(|| {
+            let found = find_in_session(session, &plans, pack);
+            let note = notebook.write(&found, session);
+            key.zip(note).inspect(|(key, note)| shelf.keep_note(*key, note));
+            found
+        });
+        (plans, found)
+    };
+    let (plans, found) = pack.sessions.par_iter().map(look).unzip();
+    (plans, with_rules_of_packs(pack, findings, found))
+}
+
 fn with_rules_of_packs(
     pack: &Pack,
     mut findings: Vec<Finding>,
@@ -75,14 +100,19 @@ fn with_rules_of_packs(
 
 fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {
     let plans = Arc::new(plan_session(session, pack));
+    let findings = find_in_session(session, &plans, pack);
+    (plans, findings)
+}
+
+fn find_in_session(session: &Session, plans: &Plans, pack: &Pack) -> Vec<Finding> {
     let mut findings = Vec::new();
     for rule in rules::ALL {
         if let Check::Session(check) = rule.check {
-            check(session, &plans, pack, &mut Notes::new(rule, &mut findings));
+            check(session, plans, pack, &mut Notes::new(rule, &mut findings));
         }
     }
     inspect_texts(&session.texts(), pack, &mut findings);
-    (plans, findings)
+    findings
 }
 
 fn inspect_unit(unit: &Unit, pack: &Pack, findings: &mut Vec<Finding>) {

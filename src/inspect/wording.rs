@@ -11,10 +11,14 @@ pub(super) fn is_english(pack: &Pack) -> bool {
 
 /// The words of a text in lower case, without marks; a hyphen or apostrophe inside a word stays.
 pub(super) fn words_of(text: &str) -> Vec<String> {
+    each_word(text).map(str::to_lowercase).collect()
+}
+
+/// The same, as they are written.
+fn each_word(text: &str) -> impl Iterator<Item = &str> {
     text.split(|c: char| !(c.is_alphanumeric() || matches!(c, '-' | '\'' | '’')))
-        .map(|word| word.trim_matches(|c: char| !c.is_alphanumeric()).to_lowercase())
+        .map(|word| word.trim_matches(|c: char| !c.is_alphanumeric()))
         .filter(|word| !word.is_empty())
-        .collect()
 }
 
 /// Names of one or more words to look for.
@@ -36,6 +40,10 @@ impl Names {
     /// The keys of the names that stand in a text, in its order. Where names overlap, the longest
     /// counts: “tape measure” holds no “tape”.
     pub(super) fn keys_in(&self, text: &str) -> Vec<&str> {
+        // Most texts hold no name: that is seen without a list of their words.
+        if !each_word(text).any(|word| self.begins(word)) {
+            return Vec::new();
+        }
         let words = words_of(text);
         let (mut at, mut keys) = (0, Vec::new());
         while at < words.len() {
@@ -46,6 +54,15 @@ impl Names {
             at += length;
         }
         keys
+    }
+
+    fn begins(&self, word: &str) -> bool {
+        let is_plain = word.bytes().all(|byte| byte.is_ascii() && !byte.is_ascii_uppercase());
+        if is_plain {
+            self.by_first.contains_key(word)
+        } else {
+            self.by_first.contains_key(&word.to_lowercase())
+        }
     }
 
     fn longest_at(&self, words: &[String]) -> Option<(usize, &str)> {

@@ -16,17 +16,40 @@ impl Pack {
     /// files, no look, no day, and nothing that is only for `inspect`.
     #[must_use]
     pub fn shared_alone(&self) -> Self {
-        let mut shared = self.clone();
-        shared.sessions = Vec::new();
-        shared.translations = BTreeMap::new();
-        shared.translation_slips = Vec::new();
-        shared.pictures = BTreeMap::new();
-        shared.look = BTreeMap::new();
-        shared.paths = BTreeSet::new();
-        shared.files = Files::default();
-        shared.allow = Vec::new();
-        shared.today = Date::read_quantity(NO_DAY).unwrap_or(self.today);
-        shared
+        // Every field is named, so that a new one has to be thought of; and thousands of sessions are not copied
+        // only to be thrown away.
+        Self {
+            title: self.title.clone(),
+            school: self.school.clone(),
+            language: self.language.clone(),
+            languages: self.languages.clone(),
+            translations: BTreeMap::new(),
+            translation_slips: Vec::new(),
+            paper: self.paper,
+            printing: self.printing.clone(),
+            welcome: self.welcome.clone(),
+            cautions: self.cautions.clone(),
+            contact: self.contact.clone(),
+            address: self.address.clone(),
+            moderate_from: self.moderate_from,
+            ink_budget: self.ink_budget,
+            room_height: self.room_height,
+            things: self.things.clone(),
+            things_twice: self.things_twice.clone(),
+            curriculum: self.curriculum.clone(),
+            poses: self.poses.clone(),
+            sessions: Vec::new(),
+            units: self.units.clone(),
+            pictures: BTreeMap::new(),
+            look: BTreeMap::new(),
+            paths: BTreeSet::new(),
+            files: Files::default(),
+            file: self.file,
+            today: Date::read_quantity(NO_DAY).unwrap_or(self.today),
+            has_changes: self.has_changes,
+            allow: Vec::new(),
+            is_whole: self.is_whole,
+        }
     }
 
     /// The pictures that a session and its parts show, by path.

@@ -11,6 +11,7 @@ mod filling;
 mod fitness;
 mod id;
 mod lead;
+mod origin;
 mod part;
 mod part_space;
 mod printing;
@@ -27,6 +28,7 @@ pub use filling::filled_mass;
 pub use fitness::{Fault as MisfitFault, Figures, Misfit, misfits};
 pub use id::SessionId;
 pub use lead::Lead;
+pub use origin::{Origins, mark_of_files};
 pub use part::{
     Alternative, Fault, Measure, Part, PartKind, PartLengths, Points, PointsFormula, Reference,
     ThrowRules,

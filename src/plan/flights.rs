@@ -32,13 +32,46 @@ pub struct FlightPlan {
     pub headroom: Length,
     /// Under the session’s headroom, or a usual room’s where it says none and is done indoors.
     pub ceiling: Option<Length>,
-    pub best_in_room: Option<BestThrow>,
-    pub best: Option<BestThrow>,
     /// Straight up.
     pub is_toss: bool,
-    /// Distance against angle, with drag where it is known and without.
-    pub figure: Vec<(f64, f64)>,
-    pub vacuum_figure: Vec<(f64, f64)>,
+}
+
+/// What only a page for teachers shows is reckoned when it asks: each looks at many throws.
+impl FlightPlan {
+    fn drag(&self) -> Option<&Ball> {
+        self.ball.as_ref().map(|(_, ball)| ball)
+    }
+
+    /// The best throw at this speed from this height.
+    pub fn best(&self) -> Option<BestThrow> {
+        let Release { speed, height, .. } = self.release;
+        plan_best_throw(speed, height, self.drag()).filter(|_| !self.is_toss)
+    }
+
+    /// The farthest throw under the ceiling.
+    pub fn best_in_room(&self) -> Option<BestThrow> {
+        let ceiling = self.ceiling.filter(|_| !self.is_toss)?;
+        let Release { speed, height, .. } = self.release;
+        let radius = self.drag().map_or(0.0, Ball::radius);
+        plan_farthest_under(metres(ceiling), speed, height, radius, self.drag())
+    }
+
+    /// Distance against angle, with drag where it is known.
+    pub fn figure(&self) -> Vec<(f64, f64)> {
+        if self.is_toss { Vec::new() } else { self.figure_with(self.drag()) }
+    }
+
+    /// The same without drag, beside one with it.
+    pub fn vacuum_figure(&self) -> Vec<(f64, f64)> {
+        let is_beside = !self.is_toss && self.ball.is_some();
+        if is_beside { self.figure_with(None) } else { Vec::new() }
+    }
+
+    fn figure_with(&self, drag: Option<&Ball>) -> Vec<(f64, f64)> {
+        plan_figure(self.release.speed, self.release.height, drag, FIGURE_STEP)
+            .map(|figure| figure.points)
+            .unwrap_or_default()
+    }
 }
 
 /// The flight of each part; `None` where it says none, or one that can’t be.
@@ -57,25 +90,12 @@ fn plan_of(part: &Part, session: &Session, room_height: Length) -> Option<Flight
         None => FlightInAir { flight: vacuum, error: 0.0 },
     };
     let radius = drag.map_or(0.0, Ball::radius);
-    let is_toss = said.rise.is_some();
-    let ceiling = ceiling_of(session, room_height);
-    let figure = |drag: Option<&Ball>| {
-        plan_figure(release.speed, release.height, drag, FIGURE_STEP)
-            .map(|figure| figure.points)
-            .unwrap_or_default()
-    };
     Some(FlightPlan {
         headroom: centimetres_up(plan_headroom(&in_air.flight, radius)?),
         flight: in_air.flight,
         error: in_air.error,
-        best: plan_best_throw(release.speed, release.height, drag).filter(|_| !is_toss),
-        best_in_room: ceiling.filter(|_| !is_toss).and_then(|ceiling| {
-            plan_farthest_under(metres(ceiling), release.speed, release.height, radius, drag)
-        }),
-        figure: if is_toss { Vec::new() } else { figure(drag) },
-        vacuum_figure: if is_toss || drag.is_none() { Vec::new() } else { figure(None) },
-        ceiling,
-        is_toss,
+        ceiling: ceiling_of(session, room_height),
+        is_toss: said.rise.is_some(),
         release,
         vacuum,
         ball,

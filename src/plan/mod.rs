@@ -37,6 +37,8 @@ pub use space::{
 };
 pub use time::{PartSpan, TimePlan, plan_time, total_of};
 
+use std::sync::OnceLock;
+
 use crate::pack::{Pack, Session};
 
 /// Every plan of one session. Lists hold one entry a part, in order.
@@ -49,8 +51,16 @@ pub struct Plans {
     pub flights: Vec<Option<FlightPlan>>,
     pub space: SpacePlan,
     pub marks: Vec<Option<MarksPlan>>,
-    /// For English only.
-    pub reading: Option<SessionReading>,
+    /// Planned when first asked for: it takes the longest, and few pages show it.
+    reading: OnceLock<Option<SessionReading>>,
+}
+
+impl Plans {
+    /// How hard the session of these plans is to read; for English only.
+    pub fn reading(&self, session: &Session, pack: &Pack) -> Option<&SessionReading> {
+        let plan = || pack.is_english().then(|| plan_session_reading(session));
+        self.reading.get_or_init(plan).as_ref()
+    }
 }
 
 /// Computes every plan of a session.
@@ -65,7 +75,7 @@ pub fn plan_session(session: &Session, pack: &Pack) -> Plans {
         equipment: plan_equipment(session),
         space: plan_space(session, &headroom),
         marks: plan_marks(session),
-        reading: pack.is_english().then(|| plan_session_reading(session)),
+        reading: OnceLock::new(),
         flights,
         time,
     }

@@ -41,6 +41,10 @@ pub fn is_web_address(text: &str) -> bool {
 
 /// The target of every link and picture in a text, as written.
 pub fn links_of(text: &str) -> Vec<String> {
+    // Most texts have none, which is seen at once (CommonMark 0.31.2, 6.3 to 6.5).
+    if !text.contains([']', '<']) {
+        return Vec::new();
+    }
     Parser::new(text)
         .filter_map(|event| match event {
             Event::Start(Tag::Link { dest_url, .. } | Tag::Image { dest_url, .. }) => {

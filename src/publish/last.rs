@@ -2,29 +2,27 @@
 //!
 //! A hidden record beside the published folder (`.published.homeground-made` beside `published`) names each
 //! file with its length and SHA-256, and under each [`Key`] what was made from it. It goes to no family and is
-//! never trusted: a file is taken over only while its bytes have the recorded SHA-256, a path only while it
-//! stays inside the folder, and a record that is damaged, or of another build of the program, counts as none.
+//! never trusted: a file is taken over only while its bytes have the recorded SHA-256, which is known without
+//! reading them while its [`Stamp`] is as recorded; a path only while it stays inside the folder; and a record that
+//! is damaged, or of another build of the program, counts as none.
 
-use std::collections::{BTreeMap, BTreeSet};
-use std::fmt::Write as _;
+use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Component, Path, PathBuf};
+use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use rayon::prelude::*;
 
-use super::Workshop;
+use super::notes::Notes;
+use super::record::{
+    Published, PublishedFile, Record, Recorded, path_beside, read_file, read_record, write_file,
+    write_record,
+};
+use super::stamp::{Stamp, TICK};
+use super::{PublishFault, Workshop};
 use crate::render::Bundle;
 use crate::render::key::Key;
-use crate::render::shelf::{Made, Shelf};
-
-const HEADING: &str = "homeground made 1";
-
-/// A larger record is none of ours.
-const LARGEST: u64 = 64 * 1024 * 1024;
-
-/// What is recorded of one file that was made under a key: its SHA-256 and the ink of its pages.
-type Recorded = (Key, Vec<f32>);
+use crate::render::shelf::{Left, Made, Shelf};
 
 /// The files published last, and what was made this time.
 #[derive(Debug)]
@@ -33,13 +31,22 @@ pub struct LastTime {
     record: PathBuf,
     /// The SHA-256 of the program; without it nothing is taken over.
     program: Option<Key>,
-    files: BTreeMap<String, (u64, Key)>,
+    files: Published,
     paths: BTreeMap<Key, String>,
     made: BTreeMap<Key, Vec<Recorded>>,
+    notes: Notes,
     /// What was made or found this time.
     now: Mutex<BTreeMap<Key, Vec<Recorded>>>,
-    /// The files whose bytes were looked at and are as recorded.
-    sound: Mutex<BTreeSet<String>>,
+    /// Where a file is to lie, and the one it is to be.
+    left: Mutex<BTreeMap<String, String>>,
+    /// The files that were looked at and are as recorded.
+    sound: Mutex<BTreeMap<String, Seen>>,
+}
+
+/// A file that is as recorded, with the stamp it then had.
+#[derive(Clone, Copy, Debug)]
+struct Seen {
+    stamp: Option<Stamp>,
 }
 
 impl LastTime {
@@ -48,68 +55,102 @@ impl LastTime {
         let target =
             super::real(&std::path::absolute(target).unwrap_or_else(|_| target.to_owned()));
         let program = std::env::current_exe().and_then(fs::read).ok().map(|bytes| Key::of(&bytes));
-        let record = record_beside(&target);
-        let read = program.and_then(|program| read_record(&record, program)).unwrap_or_default();
-        let paths = read.files.iter().map(|(path, (_, key))| (*key, path.clone())).collect();
+        let record = path_beside(&target, "made");
+        let text = read_file(&record).and_then(|bytes| String::from_utf8(bytes).ok());
+        let read = text.zip(program).and_then(|(text, program)| read_record(&text, program));
+        let read = read.unwrap_or_default();
         Self {
+            paths: read.files.iter().map(|(path, file)| (file.key, path.clone())).collect(),
+            notes: Notes::look_up(&target, program),
             folder: target,
             record,
             program,
             files: read.files,
-            paths,
             made: read.made,
             now: Mutex::default(),
+            left: Mutex::default(),
             sound: Mutex::default(),
         }
     }
 
-    /// Puts a whole bundle into a workshop: what is as it was last time is taken over, the rest written.
+    /// Puts a whole bundle into a workshop, and what is to stay: what is as it was last time is taken over,
+    /// the rest written.
     ///
     /// # Errors
     /// Where the disk refuses.
-    pub fn put_all(
-        &self,
-        bundle: &Bundle,
-        workshop: &Workshop,
-    ) -> Result<Published, super::PublishFault> {
-        let sound = held(&self.sound);
-        let files: Vec<(&String, &Vec<u8>)> = bundle.iter().collect();
+    pub fn put_all(&self, bundle: &Bundle, workshop: &Workshop) -> Result<Published, PublishFault> {
         let put = |(path, bytes): (&String, &Vec<u8>)| {
-            let key = Key::of(bytes);
-            let is_as_it_was = sound.contains(path)
-                && self.files.get(path).is_some_and(|(_, recorded)| *recorded == key);
-            if is_as_it_was {
-                workshop.take_over(path, &self.folder.join(path), bytes)?;
-            } else {
-                workshop.put(path, bytes)?;
-            }
-            Ok((path.clone(), (bytes.len() as u64, key)))
+            let file =
+                PublishedFile { length: bytes.len() as u64, key: Key::of(bytes), stamp: None };
+            let known = self.files.get(path).filter(|known| known.key == file.key);
+            let stamp = match known.and_then(|_| self.look_at(path)) {
+                Some(seen) => {
+                    workshop.take_over(path, &self.folder.join(path), bytes)?;
+                    seen.stamp
+                }
+                None => workshop.put(path, bytes)?,
+            };
+            Ok((path.clone(), PublishedFile { stamp, ..file }))
         };
-        files.into_par_iter().map(put).collect()
+        let files: Vec<(&String, &Vec<u8>)> = bundle.iter().collect();
+        let mut published: Published =
+            files.into_par_iter().map(put).collect::<Result<_, PublishFault>>()?;
+        for (path, from) in held(&self.left).iter() {
+            workshop.repeat_from(path, &self.folder.join(from))?;
+            let stamp = held(&self.sound).get(from).and_then(|seen| seen.stamp);
+            let file = self.files.get(from).map(|file| PublishedFile { stamp, ..*file });
+            published.extend(file.map(|file| (path.clone(), file)));
+        }
+        Ok(published)
     }
 
-    /// Leaves a record of what has been published. Where it can't be written, the next time takes longer.
-    pub fn leave_record(&self, files: Published) {
+    /// Leaves a record of what has been published, when nothing of last time is left. Where it can't be
+    /// written, the next time takes longer.
+    pub fn leave_record(&self, mut files: Published) {
         let Some(program) = self.program else { return };
+        // Names came and went: the stamps are taken when the clock has gone on.
+        rayon::join(|| self.notes.leave(program), || std::thread::sleep(TICK));
+        files.par_iter_mut().for_each(|(path, file)| {
+            let now = fs::symlink_metadata(self.folder.join(path)).ok();
+            let now = now.and_then(|about| Stamp::of(&about));
+            file.stamp = now
+                .zip(file.stamp)
+                .and_then(|(now, known)| (now.is_as_written(&known)).then_some(now));
+        });
         let made = held(&self.now).clone();
-        let text = write_record(program, &Record { files, made });
-        let beside = self.record.with_extension("homeground-new");
-        if fs::write(&beside, text).and_then(|()| fs::rename(&beside, &self.record)).is_err() {
-            let _ = fs::remove_file(&beside);
+        write_file(&self.record, write_record(program, &Record { files, made }).as_bytes());
+    }
+
+    /// Looks whether a file of last time is as recorded, and gives its stamp. It is read only where its stamp
+    /// does not tell.
+    fn look_at(&self, path: &str) -> Option<Seen> {
+        if let Some(seen) = held(&self.sound).get(path) {
+            return Some(*seen);
         }
+        let (known, at) = (self.files.get(path)?, self.folder.join(path));
+        let about = fs::symlink_metadata(&at).ok()?;
+        let stamp = Stamp::of(&about);
+        let is_known = stamp.is_some() && stamp == known.stamp;
+        let is_sound = is_known
+            || about.is_file()
+                && about.len() == known.length
+                && fs::read(&at).is_ok_and(|bytes| Key::of(&bytes) == known.key);
+        let seen = is_sound.then_some(Seen { stamp })?;
+        held(&self.sound).insert(path.to_owned(), seen);
+        Some(seen)
     }
 
     /// The bytes of a file as recorded.
     fn bytes_of(&self, key: &Key) -> Option<Vec<u8>> {
         let path = self.paths.get(key)?;
         let at = self.folder.join(path);
-        let (length, _) = self.files.get(path)?;
+        let length = self.files.get(path)?.length;
         let about = fs::symlink_metadata(&at).ok()?;
-        let bytes = (about.is_file() && about.len() == *length).then(|| fs::read(&at).ok())??;
+        let bytes = (about.is_file() && about.len() == length).then(|| fs::read(&at).ok())??;
         if Key::of(&bytes) != *key {
             return None;
         }
-        held(&self.sound).insert(path.clone());
+        held(&self.sound).insert(path.clone(), Seen { stamp: Stamp::of(&about) });
         Some(bytes)
     }
 }
@@ -131,125 +172,29 @@ impl Shelf for LastTime {
         let recorded = made.iter().map(|made| (Key::of(&made.bytes), made.ink.clone())).collect();
         held(&self.now).insert(key, recorded);
     }
+
+    fn leave(&self, key: Key, paths: &[String]) -> Option<Vec<Left>> {
+        let recorded = self.made.get(&key).filter(|recorded| recorded.len() == paths.len())?;
+        let from: Option<Vec<&String>> =
+            recorded.iter().map(|(file, _)| self.paths.get(file)).collect();
+        let from = from?;
+        from.iter().all(|path| self.look_at(path).is_some()).then_some(())?;
+        let pairs = paths.iter().cloned().zip(from.into_iter().cloned());
+        held(&self.left).extend(pairs);
+        held(&self.now).insert(key, recorded.clone());
+        let left = |(key, ink): &Recorded| Left { key: *key, ink: ink.clone() };
+        Some(recorded.iter().map(left).collect())
+    }
+
+    fn find_note(&self, key: Key) -> Option<Vec<u8>> {
+        self.notes.find(key)
+    }
+
+    fn keep_note(&self, key: Key, note: &[u8]) {
+        self.notes.keep(key, note);
+    }
 }
 
 fn held<T>(shared: &Mutex<T>) -> MutexGuard<'_, T> {
     shared.lock().unwrap_or_else(PoisonError::into_inner)
-}
-
-/// Each published file with its length and SHA-256.
-pub type Published = BTreeMap<String, (u64, Key)>;
-
-#[derive(Debug, Default, PartialEq)]
-struct Record {
-    files: Published,
-    made: BTreeMap<Key, Vec<Recorded>>,
-}
-
-fn record_beside(target: &Path) -> PathBuf {
-    let name = target.file_name().map_or_else(String::new, |name| name.to_string_lossy().into());
-    target.with_file_name(format!(".{name}.homeground-made"))
-}
-
-/// A heading, the program, a line for each file and each key, and the SHA-256 of all that.
-fn write_record(program: Key, record: &Record) -> String {
-    let mut text = format!("{HEADING}\n{program}\n");
-    for (path, (length, key)) in &record.files {
-        let _ = writeln!(text, "file {key} {length} {path}");
-    }
-    for (key, files) in &record.made {
-        let _ = write!(text, "made {key}");
-        for (file, ink) in files {
-            let ink: Vec<String> =
-                ink.iter().map(|share| format!("{:x}", share.to_bits())).collect();
-            let _ = write!(text, " {file}:{}", ink.join(","));
-        }
-        text.push('\n');
-    }
-    let key = Key::of(text.as_bytes());
-    let _ = writeln!(text, "{key}");
-    text
-}
-
-fn read_record(path: &Path, program: Key) -> Option<Record> {
-    let about = fs::symlink_metadata(path).ok()?;
-    let is_ours = about.is_file() && about.len() <= LARGEST;
-    let text = is_ours.then(|| fs::read_to_string(path).ok())??;
-    read_record_text(&text, program)
-}
-
-/// `None` at the first slip.
-fn read_record_text(text: &str, program: Key) -> Option<Record> {
-    let body = text.get(..text.trim_end_matches('\n').rfind('\n')? + 1)?;
-    (Key::read(text[body.len()..].trim_end())? == Key::of(body.as_bytes())).then_some(())?;
-    let mut lines = body.lines();
-    (lines.next()? == HEADING && Key::read(lines.next()?)? == program).then_some(())?;
-    let mut record = Record::default();
-    for line in lines {
-        let (kind, rest) = line.split_once(' ')?;
-        match kind {
-            "file" => record.files.extend([read_file_line(rest)?]),
-            "made" => record.made.extend([read_made_line(rest)?]),
-            _ => return None,
-        }
-    }
-    Some(record)
-}
-
-fn read_file_line(line: &str) -> Option<(String, (u64, Key))> {
-    let mut words = line.splitn(3, ' ');
-    let (key, length, path) =
-        (Key::read(words.next()?)?, words.next()?.parse().ok()?, words.next()?);
-    let is_inside = Path::new(path).components().all(|part| matches!(part, Component::Normal(_)));
-    (is_inside && !path.is_empty()).then(|| (path.to_owned(), (length, key)))
-}
-
-fn read_made_line(line: &str) -> Option<(Key, Vec<Recorded>)> {
-    let mut words = line.split(' ');
-    let key = Key::read(words.next()?)?;
-    let read_file = |word: &str| {
-        let (file, ink) = word.split_once(':')?;
-        let shares = ink.split(',').filter(|share| !share.is_empty());
-        let ink = shares.map(|share| u32::from_str_radix(share, 16).ok().map(f32::from_bits));
-        Some((Key::read(file)?, ink.collect::<Option<Vec<f32>>>()?))
-    };
-    Some((key, words.map(read_file).collect::<Option<_>>()?))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn record() -> Record {
-        let (one, two) = (Key::of(b"one"), Key::of(b"two"));
-        Record {
-            files: [("a b/ü.html".to_owned(), (3, one)), ("x.pdf".to_owned(), (7, two))].into(),
-            made: [(Key::of(b"k"), vec![(one, vec![]), (two, vec![0.25, 0.1])])].into(),
-        }
-    }
-
-    #[test]
-    fn a_record_is_read_as_it_was_written() {
-        let program = Key::of(b"program");
-        let text = write_record(program, &record());
-        assert_eq!(read_record_text(&text, program), Some(record()));
-        assert_eq!(read_record_text(&text, Key::of(b"another")), None);
-    }
-
-    #[test]
-    fn a_damaged_record_is_none() {
-        let program = Key::of(b"program");
-        let text = write_record(program, &record());
-        let seal = |body: &str| format!("{body}{}\n", Key::of(body.as_bytes()));
-        let body = &text[..=text.trim_end().rfind('\n').unwrap()];
-        assert_eq!(seal(body), text);
-        for at in (0..text.len() - 1).filter(|at| text.is_char_boundary(*at)) {
-            assert_eq!(read_record_text(&text[..at], program), None, "cut at {at}");
-        }
-        let outside = ["../x.pdf", "/x.pdf", "a/../../x.pdf", ""];
-        for path in outside {
-            let moved = seal(&body.replace(" x.pdf", &format!(" {path}")));
-            assert_eq!(read_record_text(&moved, program), None, "{path}");
-        }
-    }
 }

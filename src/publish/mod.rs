@@ -2,6 +2,9 @@
 //! that a failure leaves the last good pack as it was.
 
 mod last;
+mod notes;
+mod record;
+mod stamp;
 
 use std::collections::BTreeSet;
 use std::fmt;
@@ -11,6 +14,8 @@ use std::sync::Mutex;
 
 use crate::render::Bundle;
 pub use last::LastTime;
+pub use record::{Published, PublishedFile};
+use stamp::Stamp;
 
 /// The list of what was published, kept in the folder itself: only what it names is ever removed.
 pub const LIST: &str = ".homeground";
@@ -157,7 +162,7 @@ pub fn publish_bundle(bundle: &Bundle, target: &Path, pack: &Path) -> Result<(),
     workshop.finish()
 }
 
-/// The same, with what is as it was last time taken over.
+/// The same, with what is as it was last time taken over; gives what lies there now.
 ///
 /// # Errors
 /// Where the target may not be published to, or the disk refuses; the target is then as it was.
@@ -166,13 +171,13 @@ pub fn publish_again(
     target: &Path,
     pack: &Path,
     last: &LastTime,
-) -> Result<(), PublishFault> {
+) -> Result<Published, PublishFault> {
     let workshop = Workshop::begin(target, pack)?;
     let published = last.put_all(bundle, &workshop)?;
-    let old = workshop.swap()?;
-    // The old pack is cleared away while the record is written.
-    rayon::join(|| drop(old), || last.leave_record(published));
-    Ok(())
+    // The record says what file systems say when the old pack is cleared away.
+    drop(workshop.swap()?);
+    last.leave_record(published.clone());
+    Ok(published)
 }
 
 /// Removes what was published to a folder, and the folders left empty by it; anything else stays.
@@ -207,7 +212,14 @@ pub struct Workshop {
     room: tempfile::TempDir,
     fresh: PathBuf,
     /// What was put into it so far.
-    listed: Mutex<BTreeSet<String>>,
+    listed: Mutex<Listed>,
+}
+
+/// Files and the folders that were made for them, by their paths.
+#[derive(Debug, Default)]
+struct Listed {
+    files: BTreeSet<String>,
+    folders: BTreeSet<String>,
 }
 
 impl Workshop {
@@ -228,13 +240,14 @@ impl Workshop {
         Ok(Self { target, room, fresh, listed: Mutex::default() })
     }
 
-    /// Writes a file.
+    /// Writes a file, and gives its stamp where one can be had.
     ///
     /// # Errors
     /// Where the disk refuses.
-    pub fn put(&self, path: &str, bytes: &[u8]) -> Result<(), PublishFault> {
+    pub fn put(&self, path: &str, bytes: &[u8]) -> Result<Option<Stamp>, PublishFault> {
         let to = self.make_room(path)?;
-        fs::write(&to, bytes).map_err(refused(&to))
+        fs::write(&to, bytes).map_err(refused(&to))?;
+        Ok(fs::symlink_metadata(&to).ok().and_then(|about| Stamp::of(&about)))
     }
 
     /// Takes a file over from elsewhere on this disk, where it has the bytes that are wished for: the two are
@@ -253,17 +266,24 @@ impl Workshop {
     /// # Errors
     /// Where the disk refuses.
     pub fn repeat(&self, path: &str, from: &str) -> Result<(), PublishFault> {
-        let (to, from) = (self.make_room(path)?, self.fresh.join(from));
-        fs::hard_link(&from, &to).or_else(|_| fs::copy(&from, &to).map(drop)).map_err(refused(&to))
+        self.repeat_from(path, &self.fresh.join(from))
+    }
+
+    /// Puts a file that lies elsewhere on this disk at a path.
+    fn repeat_from(&self, path: &str, from: &Path) -> Result<(), PublishFault> {
+        let to = self.make_room(path)?;
+        fs::hard_link(from, &to).or_else(|_| fs::copy(from, &to).map(drop)).map_err(refused(&to))
     }
 
     fn make_room(&self, path: &str) -> Result<PathBuf, PublishFault> {
         let to = self.fresh.join(path);
-        if let Some(folder) = to.parent() {
-            fs::create_dir_all(folder).map_err(refused(&to))?;
-        }
+        let folder = path.rsplit_once('/').map_or("", |(folder, _)| folder);
         let mut listed = self.listed.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-        listed.insert(path.to_owned());
+        if !listed.folders.contains(folder) {
+            fs::create_dir_all(self.fresh.join(folder)).map_err(refused(&to))?;
+            listed.folders.insert(folder.to_owned());
+        }
+        listed.files.insert(path.to_owned());
         Ok(to)
     }
 
@@ -278,7 +298,7 @@ impl Workshop {
     /// The same; the old pack lies in the folder that is given back, and goes with it.
     fn swap(self) -> Result<tempfile::TempDir, PublishFault> {
         let listed = self.listed.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
-        let list: String = listed.iter().map(|path| format!("{path}\n")).collect();
+        let list: String = listed.files.iter().map(|path| format!("{path}\n")).collect();
         let to = self.fresh.join(LIST);
         fs::create_dir_all(&self.fresh)
             .and_then(|()| fs::write(&to, list))

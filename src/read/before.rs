@@ -20,17 +20,14 @@ impl ReadBefore {
         self.files.get(&file)?.iter().find(|(known, ..)| known == text).cloned()
     }
 
-    /// Remembers what a file came to; its tree only where a translation is laid over it.
-    pub(super) fn note(&mut self, file: FileId, read: &ReadFile, is_original: bool) {
+    /// Remembers what a file came to.
+    pub(super) fn note(&mut self, file: FileId, read: &ReadFile) {
         let versions = self.files.entry(file).or_default();
         let known = versions.iter().position(|(text, ..)| *text == read.0);
-        let mut read = match known {
+        let read = match known {
             Some(at) => versions.remove(at),
             None => read.clone(),
         };
-        if !is_original {
-            read.3 = None;
-        }
         versions.push(read);
         if versions.len() > VERSIONS {
             versions.remove(0);

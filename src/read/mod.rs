@@ -7,6 +7,7 @@ mod before;
 mod neighbours;
 mod part_time;
 mod paths;
+mod plain_tree;
 mod shelf;
 pub(crate) mod text;
 
@@ -233,19 +234,21 @@ fn read_yaml_files(
     let read: Vec<_> = wanted
         .par_iter()
         .map(|(file, entry)| {
-            let read = read_one(source, *file, entry, (documents, &shelf), before.as_deref());
+            let mut read = read_one(source, *file, entry, (documents, &shelf), before.as_deref());
+            if !originals.contains(&entry.path) {
+                // Trees are large, and most are of no further use.
+                read.3 = None;
+            }
             (*file, entry, read)
         })
         .collect();
     if let Some(before) = before {
-        for (file, entry, read) in &read {
-            before.note(*file, read, originals.contains(&entry.path));
+        for (file, _, read) in &read {
+            before.note(*file, read);
         }
     }
     for (file, entry, (text, outcome, findings, tree)) in read {
-        if originals.contains(&entry.path)
-            && let Some(tree) = tree
-        {
+        if let Some(tree) = tree {
             trees.insert(entry.path.clone(), tree);
         }
         documents.files.set_text(file, text);

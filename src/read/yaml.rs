@@ -7,6 +7,7 @@ use serde_saphyr::budget::BudgetBreach;
 use serde_saphyr::{DuplicateKeyPolicy, Error, Options};
 
 use super::node::{Node, Raw, Value};
+use super::plain_tree::read_plain_tree;
 use crate::finding::Finding;
 use crate::place::{FileId, Place};
 
@@ -88,9 +89,10 @@ pub(crate) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> 
     if let Some(fault) = unfinished_merge(text, file) {
         return Err(Box::new(fault));
     }
-    let tree = serde_saphyr::from_str_with_options::<Raw>(text, options())
-        .map(|raw| raw.into_node(file, text))
-        .map_err(|fault| Box::new(explain(&fault, text, file)))?;
+    let tree = match read_plain_tree(text, file) {
+        Some(tree) => tree,
+        None => read_any_tree(text, file)?,
+    };
     match tree.value {
         Value::Fields(_) => Ok(tree),
         _ => Err(Box::new(Finding::problem(
@@ -100,6 +102,13 @@ pub(crate) fn read_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> 
             "Begin with “title: …”, or make a starter with: homeground draft \"TITLE\".",
         ))),
     }
+}
+
+/// Reads whatever YAML can say, and says what stands in the way.
+pub(super) fn read_any_tree(text: &str, file: FileId) -> Result<Node, Box<Finding>> {
+    serde_saphyr::from_str_with_options::<Raw>(text, options())
+        .map(|raw| raw.into_node(file, text))
+        .map_err(|fault| Box::new(explain(&fault, text, file)))
 }
 
 /// Two versions that were put together and left side by side: the marks begin their lines.
@@ -157,6 +166,9 @@ fn explain(fault: &Error, text: &str, file: FileId) -> Finding {
         ),
         other => {
             let place = tab_near(text, place).unwrap_or(place);
+            if let Some(open) = open_above(text, place) {
+                return explain_syntax("flow", &line_at(text, open), open);
+            }
             explain_wording(&other.to_string(), &line_at(text, place), place)
         }
     }
@@ -243,10 +255,37 @@ fn explain_syntax(fault: &str, line: &str, place: Place) -> Finding {
 
 /// `how: Jump: then land` — a second “: ” on a line that is not quoted.
 fn has_second_colon(line: &str) -> bool {
-    line.split_once(": ").is_some_and(|(_, rest)| {
+    line.split_once(": ").is_some_and(|(key, rest)| {
         let rest = rest.trim_start();
-        rest.contains(": ") && !rest.starts_with(['"', '\'', '{', '[', '|', '>'])
+        !key.contains(['{', '['])
+            && rest.contains(": ")
+            && !rest.starts_with(['"', '\'', '{', '[', '|', '>'])
     })
+}
+
+/// The bracket that was opened on the line before and not closed, where a new entry of a list begins at the place: no
+/// bracket goes on over one.
+fn open_above(text: &str, place: Place) -> Option<Place> {
+    let at = (place.start as usize).min(text.len());
+    let line = text[..at].rfind('\n').map_or(0, |newline| newline + 1);
+    if !text[line..].trim_start_matches(' ').starts_with("- ") {
+        return None;
+    }
+    let above = text[..line].trim_end();
+    let start = above.rfind('\n').map_or(0, |newline| newline + 1);
+    let mut open = Vec::new();
+    for (index, letter) in above[start..].char_indices() {
+        match letter {
+            '[' | '{' => open.push(start + index),
+            ']' | '}' => {
+                open.pop();
+            }
+            '#' | '"' | '\'' => return None,
+            _ => {}
+        }
+    }
+    let start = u32::try_from(*open.first()?).ok()?;
+    Some(Place { start, end: start + 1, ..place })
 }
 
 /// The tab that moves in the line at a place, or the line after it: the package may stop before it.

@@ -37,7 +37,7 @@ pub fn flight_sentences(plan: &FlightPlan, words: &Words) -> Vec<String> {
     });
     let headroom = plan.headroom.say(words);
     sentences.push(words.say_with("flight-headroom", &[("height", Filling::Text(&headroom))]));
-    if let Some((ceiling, best)) = plan.ceiling.zip(plan.best_in_room) {
+    if let Some((ceiling, best)) = plan.ceiling.zip(plan.best_in_room()) {
         let (ceiling, angle) = (ceiling.say(words), format!("{:.0}", best.angle));
         let distance = metres(best.distance);
         let with = [
@@ -47,7 +47,7 @@ pub fn flight_sentences(plan: &FlightPlan, words: &Words) -> Vec<String> {
         ];
         sentences.push(words.say_with("flight-room", &with));
     }
-    if let Some(best) = plan.best {
+    if let Some(best) = plan.best() {
         let (angle, distance) = (format!("{:.0}", best.angle), metres(best.distance));
         let with = [("angle", Filling::Text(&angle)), ("distance", Filling::Text(&distance))];
         sentences.push(words.say_with("flight-best", &with));

@@ -12,6 +12,7 @@ mod home_pack;
 pub mod house;
 mod ink_report;
 pub mod key;
+mod near;
 pub mod no_printer;
 mod order;
 mod parcels;
@@ -31,7 +32,7 @@ use std::sync::{Arc, OnceLock};
 
 use rayon::prelude::*;
 
-use crate::edition::{RECORD, outline_pack, write_record};
+use crate::edition::{RECORD, outline_session, outline_shared, write_parts, write_session};
 use crate::pack::{Pack, SessionId};
 use crate::plan::unit::{UnitPlan, plan_unit};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
@@ -44,6 +45,7 @@ pub use ink_report::{InkReport, ink_by_sheet, sheets_over};
 pub use order::Order;
 pub use parcels::{render_cartridge, render_epub};
 pub use sheet::Sheet;
+use shelf::find_or_note;
 
 /// Every file to publish, by its path below the target folder.
 pub type Bundle = BTreeMap<String, Vec<u8>>;
@@ -64,12 +66,13 @@ pub struct Publication<'p> {
     pub gathered: Gathered,
 }
 
-/// What the whole pack asks to be gathered.
+/// What is reckoned once for a whole edition: what there is to gather, the units, and the marks of its sessions.
 #[derive(Debug, Default)]
 pub struct Gathered {
     gathering: OnceLock<GatherPlan>,
     gather_set: OnceLock<GatherSet>,
     units: OnceLock<Vec<UnitPlan>>,
+    near: OnceLock<near::Near>,
 }
 
 impl fmt::Debug for Publication<'_> {
@@ -283,13 +286,35 @@ fn render_edition(
     order: Order<'_>,
 ) -> Result<Rendering, RenderFault> {
     let publication = Publication::of_edition(pack, plans, (editions.to_vec(), edition), order)?;
-    let mut bundle = site::render_site(&publication)?;
-    let (mut sheets, ink) = print::render_sheets(&publication)?;
+    let (site, (sheets, (mut texts, record))) = rayon::join(
+        || site::render_site(&publication),
+        || {
+            let beside =
+                || (no_printer::render_texts(&publication), write_edition(&publication, true));
+            rayon::join(|| print::render_sheets(&publication), beside)
+        },
+    );
+    let (mut bundle, (mut sheets, ink)) = (site?, sheets?);
     bundle.append(&mut sheets);
-    bundle.append(&mut no_printer::render_texts(&publication));
-    if publication.wants(RECORD) {
-        let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
-        bundle.insert(RECORD.to_owned(), write_record(&outline, true));
-    }
+    bundle.append(&mut texts);
+    bundle.extend(record.map(|record| (RECORD.to_owned(), record)));
     Ok(Rendering { bundle, ink })
+}
+
+/// The record of an edition, where it is wanted; a session’s part of it is looked for first.
+fn write_edition(publication: &Publication<'_>, is_for_families: bool) -> Option<Vec<u8>> {
+    publication.wants(RECORD).then_some(())?;
+    let (pack, words) = (publication.pack, &publication.words);
+    let what = if is_for_families { "outline" } else { "outline for teachers" };
+    let sessions = pack.sessions.par_iter().zip(&publication.plans);
+    // A retired session is no page for families.
+    let parts: Vec<Vec<u8>> = sessions
+        .filter(|(session, _)| !(session.is_retired() && is_for_families))
+        .map(|(session, plans)| {
+            let outline = || outline_session(session, plans, pack, words);
+            let note = || write_session(&outline(), is_for_families);
+            find_or_note(publication.near(what, session), note)
+        })
+        .collect();
+    Some(write_parts(&outline_shared(pack, words), is_for_families, &parts))
 }

@@ -13,6 +13,7 @@ from PIL import ImageFont
 from pypdf import PdfReader
 
 from check_cards import find_text, texts_of
+from check_figures_placed import numbers_on_poster
 from check_print_layout import MARGIN, page_cases
 from paper import PAPERS, POINTS_PER_MM, ink_edges, sheet
 from program import DEMO, PACKS, ROOT, fresh_folder, publish
@@ -223,6 +224,17 @@ def capital_mm(size):
     return (bottom - top) / 1000 * size / POINTS_PER_MM
 
 
+def with_numbers(session):
+    """The key points with the numbers of the figures that show them, those of each part followed by its figures’ own."""
+    said = ""
+    for _, part in parts_of(session):
+        if part.get("key_points"):
+            pairs, count = numbers_on_poster(part)
+            said += "".join(f"{number or ''}{squeezed(point)}" for number, point in pairs)
+            said += "".join(str(number) for number in range(1, count + 1)) if count > 1 else ""
+    return said
+
+
 def check_poster(tally, where, session, path, sizes, is_whole):
     tally.same(f"{where}: one poster", len(read_pages(path)), 1)
     glyphs = read_pages(path)[0][2]
@@ -231,7 +243,8 @@ def check_poster(tally, where, session, path, sizes, is_whole):
     words = squeezed("".join(g["text"] for g in points))
     wanted = [squeezed(line_of(point)) for _, part in parts_of(session) for point in part.get("key_points", [])]
     if is_whole:
-        tally.same(f"{where}: every key point is on the poster", words, "".join(wanted))
+        shown = with_numbers(session) if any(part.get("figure") for _, part in parts_of(session)) else "".join(wanted)
+        tally.same(f"{where}: every key point is on the poster", words, shown)
     elif wanted:
         tally.holds(f"{where}: the poster has key points", any(point in words for point in wanted), words[:60])
     if points:

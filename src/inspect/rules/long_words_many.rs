@@ -41,8 +41,8 @@ const FEWEST_WORDS: u32 = 20;
 /// How many of them are named.
 const NAMED: usize = 5;
 
-fn check(_: &Session, plans: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
-    for text in plans.reading.iter().flat_map(|reading| &reading.texts) {
+fn check(session: &Session, plans: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
+    for text in plans.reading(session, pack).into_iter().flat_map(|reading| &reading.texts) {
         check_text(text, pack, notes);
     }
 }

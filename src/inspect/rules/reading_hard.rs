@@ -68,8 +68,8 @@ const READS_ALONE: u8 = 8;
 /// How many years a text may be ahead of the youngest.
 const AHEAD: u8 = 2;
 
-fn check(session: &Session, plans: &Plans, _: &Pack, notes: &mut Notes<'_>) {
-    let Some(reading) = plans.reading.as_ref().filter(|reading| reading.is_enough()) else { return };
+fn check(session: &Session, plans: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
+    let Some(reading) = plans.reading(session, pack).filter(|reading| reading.is_enough()) else { return };
     let whole = &reading.whole;
     let youngest = session.ages.youngest;
     let limit = if youngest < READS_ALONE { READ_TO } else { youngest + AHEAD };

@@ -39,7 +39,7 @@ const MOST: u32 = 25;
 const FIRST_WORDS: usize = 4;
 
 fn check(session: &Session, plans: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
-    let texts = plans.reading.iter().flat_map(|reading| &reading.texts);
+    let texts = plans.reading(session, pack).into_iter().flat_map(|reading| &reading.texts);
     // A title is no sentence, and has a rule of its own.
     for text in texts.filter(|text| !is_title(text, session)) {
         check_text(text, pack, notes);

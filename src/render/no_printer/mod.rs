@@ -8,10 +8,15 @@ mod messages;
 pub use copy::{copy_lines, copy_minutes};
 pub use messages::write_messages;
 
+use std::sync::Arc;
+
 use rayon::prelude::*;
 
+use super::near::keep_near;
+use super::shelf::Made;
 use super::{Bundle, Publication};
 use crate::pack::{Session, SessionId};
+use crate::plan::Plans;
 
 /// The path of the words to copy below the published folder.
 pub fn copy_path(session: &SessionId) -> String {
@@ -30,15 +35,17 @@ pub fn render_texts(publication: &Publication<'_>) -> Bundle {
     let sessions = publication.pack.sessions.par_iter().zip(&publication.plans);
     let is_wanted = |session: &Session| publication.wants_below(&format!("print/{}/", session.id));
     let offered = sessions.filter(|(session, _)| !session.is_retired() && is_wanted(session));
-    offered
-        .flat_map_iter(|(session, plans)| {
-            let copy = copy_lines(session, plans, publication.pack, words).join("\n") + "\n";
-            let messages =
-                write_messages(session, plans, publication.pack, words).join("\n\n") + "\n";
-            [
-                (copy_path(&session.id), copy.into_bytes()),
-                (messages_path(&session.id), messages.into_bytes()),
-            ]
-        })
-        .collect()
+    let write = |(session, plans): (&Session, &Arc<Plans>)| {
+        let paths = [copy_path(&session.id), messages_path(&session.id)];
+        let near = publication.near("texts", session);
+        if publication.leave(near, &paths).is_some() {
+            return Vec::new();
+        }
+        let copy = copy_lines(session, plans, publication.pack, words).join("\n") + "\n";
+        let messages = write_messages(session, plans, publication.pack, words).join("\n\n") + "\n";
+        let made = [copy, messages].map(|text| Made { bytes: text.into_bytes(), ink: Vec::new() });
+        keep_near(near, &made);
+        paths.into_iter().zip(made.map(|made| made.bytes)).collect()
+    };
+    offered.flat_map_iter(write).collect()
 }

@@ -4,6 +4,7 @@
 use super::Printed;
 use crate::pack::{Pack, Session};
 use crate::render::key::{Key, KeyMaker};
+use crate::render::near::keep_near;
 use crate::render::shelf::{Made, find_or_make};
 use crate::render::{Publication, Sheet};
 
@@ -36,16 +37,33 @@ impl<'d> Desk<'d> {
         session: &Session,
         print: impl FnOnce(&Pack) -> Vec<Printed>,
     ) -> Vec<Printed> {
+        let near = self.publication.near("sheets", session);
+        let paths: Vec<String> = self.chosen.iter().map(|sheet| sheet.path(&session.id)).collect();
+        if let Some(left) = self.publication.leave(near, &paths) {
+            let sheets = paths.into_iter().zip(left);
+            return sheets
+                .map(|(path, left)| Printed { path, bytes: None, ink: left.ink })
+                .collect();
+        }
+        let made = self.find_or_print_far(session, print);
+        keep_near(near, &made);
+        paths.into_iter().zip(made).map(|(path, made)| Printed::of(path, made)).collect()
+    }
+
+    fn find_or_print_far(
+        &self,
+        session: &Session,
+        print: impl FnOnce(&Pack) -> Vec<Printed>,
+    ) -> Vec<Made> {
         let mut pack = self.shared.clone();
         pack.pictures = self.publication.pack.pictures_of(session);
         let make = || {
             let printed = print(&pack).into_iter();
-            Ok::<_, std::convert::Infallible>(printed.map(|sheet| sheet.made).collect())
+            Ok::<_, std::convert::Infallible>(printed.map(Printed::into_made).collect())
         };
         let Ok(made) =
             find_or_make(self.publication.order.shelf, || self.key(session, &pack), make);
-        let paths = self.chosen.iter().map(|sheet| sheet.path(&session.id));
-        paths.zip(made).map(|(path, made)| Printed { path, made }).collect()
+        made
     }
 
     fn key(&self, session: &Session, pack: &Pack) -> Key {
@@ -57,6 +75,14 @@ impl<'d> Desk<'d> {
 
 impl Printed {
     pub(super) fn new(path: String, bytes: Vec<u8>, ink: Vec<f32>) -> Self {
-        Self { path, made: Made { bytes, ink } }
+        Self { path, bytes: Some(bytes), ink }
+    }
+
+    fn of(path: String, Made { bytes, ink }: Made) -> Self {
+        Self::new(path, bytes, ink)
+    }
+
+    fn into_made(self) -> Made {
+        Made { bytes: self.bytes.unwrap_or_default(), ink: self.ink }
     }
 }

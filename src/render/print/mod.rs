@@ -13,6 +13,7 @@ mod brush;
 mod card;
 mod card_figure;
 mod card_fit;
+mod card_foot;
 mod card_head;
 mod card_plan;
 mod card_type;
@@ -27,15 +28,19 @@ mod floor_card;
 mod flow;
 mod font_program;
 mod gather;
+mod guide_head;
+mod guide_line;
 mod home_guide;
 mod impose;
 mod ink;
 mod line_breaks;
+mod moment_row;
 mod page;
 mod pdf_file;
 mod pdf_text;
 mod pose_sheet;
 mod poster;
+mod poster_group;
 mod progress;
 mod record;
 mod record_class;
@@ -71,7 +76,6 @@ use crate::pack::{Pack, Session, SessionId};
 use crate::prose::plain_line;
 use crate::read::print_choices::Spacing;
 use crate::render::phrases::is_right_to_left;
-use crate::render::shelf::Made;
 use crate::words::Words;
 pub use class_sheets::{ClassEntry, ClassSection, ClassSheet};
 use desk::Desk;
@@ -139,18 +143,12 @@ impl Press {
         if publication.wants(GATHER_SHEET) && !publication.gather_set().things.is_empty() {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
-            for sheet in render_gather(&mut printer, publication) {
-                bundle.insert(sheet.path.clone(), sheet.made.bytes);
-                ink.insert(sheet.path, sheet.made.ink);
-            }
+            add(&mut bundle, &mut ink, render_gather(&mut printer, publication));
         }
         if !publication.pack.units.is_empty() && publication.wants_below("print/units/") {
             let air = Air::of(publication.pack.printing.spacing);
             let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
-            for sheet in unit_sheets::render_unit_sheets(&mut printer, publication) {
-                bundle.insert(sheet.path.clone(), sheet.made.bytes);
-                ink.insert(sheet.path, sheet.made.ink);
-            }
+            add(&mut bundle, &mut ink, unit_sheets::render_unit_sheets(&mut printer, publication));
         }
         (bundle, ink)
     }
@@ -207,10 +205,17 @@ fn render_chosen(
         )
         .flatten_iter()
         .collect();
-    printed
-        .into_iter()
-        .map(|Printed { path, made }| ((path.clone(), made.bytes), (path, made.ink)))
-        .unzip()
+    let (mut bundle, mut ink) = (Bundle::new(), InkReport::new());
+    add(&mut bundle, &mut ink, printed);
+    (bundle, ink)
+}
+
+/// Adds the files that were made, and the ink of all.
+fn add(bundle: &mut Bundle, ink: &mut InkReport, printed: Vec<Printed>) {
+    for sheet in printed {
+        bundle.extend(sheet.bytes.map(|bytes| (sheet.path.clone(), bytes)));
+        ink.insert(sheet.path, sheet.ink);
+    }
 }
 
 /// What one thread prints with.
@@ -252,8 +257,10 @@ struct LaidSheet {
 /// A finished sheet.
 struct Printed {
     path: String,
-    /// The file, with the share of each page that is inked.
-    made: Made,
+    /// Nothing where the file stays as it was published.
+    bytes: Option<Vec<u8>>,
+    /// The share of each page that is inked.
+    ink: Vec<f32>,
 }
 
 /// The one sheet that is for the whole pack.

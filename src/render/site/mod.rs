@@ -46,10 +46,14 @@ pub use changes::render_changes_page;
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
 
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use rayon::prelude::*;
 
+use super::key::Key;
+use super::near::keep_near;
+use super::shelf::Made;
 use super::{Bundle, Publication, RenderFault, page_path};
 use crate::pack::{Session, SessionId};
 use crate::plan::Plans;
@@ -149,27 +153,46 @@ pub fn render_site(publication: &Publication<'_>) -> Result<Bundle, RenderFault>
         bundle.insert("things.html".into(), things::render_things(&site)?);
     }
     bundle.extend(units::render_units(&site)?);
-    bundle.extend(render_sessions(&site)?);
+    let (pages, left) = render_sessions(&site)?;
+    bundle.extend(pages);
     if wants(feed::FEED) {
         bundle.extend(feed::render_feed(&site).map(|feed| (feed::FEED.to_owned(), feed)));
     }
     // It is made from all pages there are: a single one asked for, as `rehearse` does, has no worker.
     if publication.order.only.is_none() {
-        let worker = offline::render_worker(&site, &bundle);
+        let worker = offline::render_worker(&site, &bundle, &left);
         bundle.insert(offline::WORKER.into(), worker);
     }
     Ok(bundle)
 }
 
-fn render_sessions(site: &Site<'_>) -> Result<Bundle, RenderFault> {
+/// The pages of sessions that were made, and the marks of those that stay as they were published.
+type Pages = (Bundle, BTreeMap<String, Key>);
+
+fn render_sessions(site: &Site<'_>) -> Result<Pages, RenderFault> {
     let publication = site.publication;
+    let what = format!("page, feed {}", feed::has_feed(site));
     let render = |(session, plans): (&Session, &Plans)| {
-        let page = session::render_session(site, session, plans);
+        let (path, near) = (page_path(&session.id), publication.near(&what, session));
+        let left = publication.leave(near, std::slice::from_ref(&path));
         (publication.order.on_session)();
-        page.map(|page| (page_path(&session.id), page))
+        if let Some([left]) = left.as_deref() {
+            return Ok((path, Err(left.key)));
+        }
+        let bytes = session::render_session(site, session, plans)?;
+        let made = Made { bytes, ink: Vec::new() };
+        keep_near(near, std::slice::from_ref(&made));
+        Ok((path, Ok(made.bytes)))
     };
     let is_wanted = |(session, _): &(&Session, &Plans)| publication.wants(&page_path(&session.id));
     let sessions: Vec<_> = site.sessions().filter(is_wanted).collect();
     let pages: Result<Vec<_>, RenderFault> = sessions.into_par_iter().map(render).collect();
-    Ok(pages?.into_iter().collect())
+    let (mut made, mut left) = Pages::default();
+    for (path, page) in pages? {
+        match page {
+            Ok(bytes) => drop(made.insert(path, bytes)),
+            Err(key) => drop(left.insert(path, key)),
+        }
+    }
+    Ok((made, left))
 }

@@ -4,9 +4,14 @@
 //! byte of this language’s pages, and the files to keep from the start. The same pages give the same bytes;
 //! any change gives another edition, whose worker puts away what the last one kept.
 
+use std::collections::BTreeMap;
+
+use rayon::prelude::*;
+
 use super::Site;
 use super::assets::{FOLDERS, house_assets};
 use crate::render::Bundle;
+use crate::render::key::{Key, KeyMaker};
 
 /// The path of the worker below the folder of its language, so that it answers for all pages there.
 pub(super) const WORKER: &str = "sw.js";
@@ -14,11 +19,19 @@ pub(super) const WORKER: &str = "sw.js";
 /// What every visit needs. Other letters, sheets and pages are kept once they have been asked for.
 const USUAL_FONTS: [&str; 2] = ["static/fonts/andika-400.woff2", "static/fonts/andika-700.woff2"];
 
-/// The worker for the pages in a bundle.
-pub(super) fn render_worker(site: &Site<'_>, pages: &Bundle) -> Vec<u8> {
+/// The worker for the pages in a bundle, and for those that stay as they were published.
+pub(super) fn render_worker(
+    site: &Site<'_>,
+    pages: &Bundle,
+    left: &BTreeMap<String, Key>,
+) -> Vec<u8> {
     let house = &site.publication.house;
     let shared = house_assets(house, &FOLDERS, false);
-    let edition = mark_of(pages.iter().chain(&shared));
+    let made: Vec<_> = pages.iter().chain(&shared).collect();
+    let made = made.into_par_iter().map(|(path, bytes)| (path.as_str(), Key::of(bytes)));
+    let mut marks: BTreeMap<&str, Key> = made.collect();
+    marks.extend(left.iter().map(|(path, key)| (path.as_str(), *key)));
+    let edition = mark_of(&marks);
     let up = site.up();
     let is_usual = |path: &&String| {
         USUAL_FONTS.contains(&path.as_str())
@@ -37,18 +50,12 @@ pub(super) fn render_worker(site: &Site<'_>, pages: &Bundle) -> Vec<u8> {
     [head.into_bytes(), body].concat()
 }
 
-/// A mark of paths and bytes, in order: the hash FNV-1a (Fowler, Noll and Vo; 128 bits).
-fn mark_of<'b>(files: impl Iterator<Item = (&'b String, &'b Vec<u8>)>) -> String {
-    const BASIS: u128 = 0x6c62_272e_07bb_0142_62b8_2175_6295_c58d;
-    const PRIME: u128 = 0x0000_0000_0100_0000_0000_0000_0000_013b;
-    let mut mark = BASIS;
-    for (path, bytes) in files {
-        let length = (bytes.len() as u64).to_be_bytes();
-        for byte in path.as_bytes().iter().chain(&[0]).chain(&length).chain(bytes) {
-            mark = (mark ^ u128::from(*byte)).wrapping_mul(PRIME);
-        }
-    }
-    format!("{mark:032x}")
+/// A mark of paths and bytes, in the order of the paths: the first half of the SHA-256 of what the files’ own are.
+fn mark_of(files: &BTreeMap<&str, Key>) -> String {
+    let all = files.iter();
+    let all =
+        all.fold(KeyMaker::default(), |all, (path, key)| all.with(path).with(key.to_string()));
+    all.finish().to_string().chars().take(32).collect()
 }
 
 #[cfg(test)]
@@ -57,11 +64,11 @@ mod tests {
 
     #[test]
     fn any_change_gives_another_mark() {
-        let mark = |path: &str, text: &str| mark_of([(&path.to_owned(), &text.into())].into_iter());
+        let mark = |path, text: &str| mark_of(&[(path, Key::of(text.as_bytes()))].into());
         assert_eq!(mark("a", "b"), mark("a", "b"));
         assert_ne!(mark("a", "b"), mark("a", "c"));
         assert_ne!(mark("a", "b"), mark("b", "b"));
-        // FNV-1a of nothing is its offset basis (draft-eastlake-fnv).
-        assert_eq!(mark_of(std::iter::empty()), "6c62272e07bb014262b821756295c58d");
+        // The beginning of the SHA-256 of nothing (NIST’s example of an empty message).
+        assert_eq!(mark_of(&BTreeMap::new()), "e3b0c44298fc1c149afbf4c8996fb924");
     }
 }

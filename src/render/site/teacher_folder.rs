@@ -6,11 +6,11 @@ use rayon::prelude::*;
 use super::assets::gather_assets;
 use super::picture::encoded_path;
 use super::{Site, coverage, poses, rules, teachers, unit_teachers};
-use crate::edition::{RECORD, outline_pack, write_record};
+use crate::edition::RECORD;
 use crate::pack::Session;
 use crate::plan::Plans;
 use crate::render::print::render_pose_sheet;
-use crate::render::{Bundle, POSES_SHEET, Publication, RenderFault, page_path};
+use crate::render::{Bundle, POSES_SHEET, Publication, RenderFault, page_path, write_edition};
 
 /// Renders the folder; `families` leads from it to the families’ pages: `../published/`.
 ///
@@ -51,9 +51,7 @@ pub fn render_teacher_pages(
         .map(|(session, plans)| teachers::render_lesson(&site, session, plans))
         .collect();
     bundle.extend(lessons?);
-    if publication.wants(RECORD) {
-        let outline = outline_pack(publication.pack, &publication.plans, &publication.words);
-        bundle.insert(RECORD.to_owned(), write_record(&outline, false));
-    }
+    let record = write_edition(publication, false);
+    bundle.extend(record.map(|record| (RECORD.to_owned(), record)));
     Ok(bundle)
 }

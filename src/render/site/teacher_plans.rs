@@ -71,7 +71,9 @@ pub(super) fn show_teacher_plans(
         things: show_things(site, session, plans),
         flights: show_flights(site, session, plans),
         marks: show_marks(site, session, plans),
-        reading: plans.reading.as_ref().map(|reading| show_reading(site, reading)),
+        reading: plans
+            .reading(session, site.publication.pack)
+            .map(|reading| show_reading(site, reading)),
     }
 }
 
@@ -174,10 +176,10 @@ fn show_flights(site: &Site<'_>, session: &Session, plans: &Plans) -> Vec<PartPl
         let flight = flight.as_ref()?;
         Some(PartPlan {
             title: plain_line(&part.title),
-            svg: flight.best.map(|best| {
+            svg: flight.best().map(|best| {
                 let curves = Curves {
-                    flown: &flight.figure,
-                    vacuum: &flight.vacuum_figure,
+                    flown: &flight.figure(),
+                    vacuum: &flight.vacuum_figure(),
                     best: (best.angle, best.distance),
                 };
                 drawn(&draw_angle_figure(curves, &site.words, page_room(site)), "angle-figure")

@@ -122,7 +122,8 @@ pub(super) fn render_lesson(
 
 fn show_glance(site: &Site<'_>, session: &Session, plans: &Plans) -> Glance {
     let (root, _) = site.ways_from("");
-    let reading = plans.reading.as_ref().filter(|reading| reading.is_enough());
+    let reading =
+        plans.reading(session, site.publication.pack).filter(|reading| reading.is_enough());
     let scores = reading.and_then(|reading| reading.whole.scores.as_ref());
     Glance {
         page: link_to(session),
