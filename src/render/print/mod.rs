@@ -24,6 +24,7 @@ mod deflate;
 mod desk;
 mod drawings;
 mod faces;
+mod figure_case;
 mod floor_card;
 mod flow;
 mod font_program;
@@ -67,6 +68,8 @@ mod writer;
 
 pub use progress::render_progress_sheets;
 
+use std::sync::Arc;
+
 use rayon::prelude::*;
 
 use super::house::House;
@@ -80,6 +83,7 @@ use crate::words::Words;
 pub use class_sheets::{ClassEntry, ClassSection, ClassSheet};
 use desk::Desk;
 use faces::Faces;
+use figure_case::FigureCase;
 use ink::InkMeter;
 use page::Page;
 use scale::Air;
@@ -194,8 +198,10 @@ fn render_chosen(
                         press.get_or_insert_with(|| Printer::new(faces, &pack.language, air));
                     let (words, codes) = (&publication.words, Codes::of(session, pack));
                     let marks = outline_session(session, plans, pack, words).marks;
-                    let sheets = Sheets::NONE;
-                    let source = SheetSource { session, plans, pack, words, codes, marks, sheets };
+                    let (sheets, figures) =
+                        (Sheets::NONE, Arc::new(FigureCase::of(session, words)));
+                    let source =
+                        SheetSource { session, plans, pack, words, codes, figures, marks, sheets };
                     render_session(press, &source, chosen)
                 };
                 let sheets = desk.find_or_print(session, print);

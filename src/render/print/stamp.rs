@@ -7,7 +7,7 @@ use super::brush::Brush;
 use super::deflate::Deflater;
 use super::drawings::{THINNEST, place_marks};
 use super::page::{At, Item, Stroke};
-use crate::drawing::Drawing;
+use crate::drawing::{Drawing, Mark};
 
 /// Steps of a form’s own grid in a unit of its drawing: a stature of 20 cm is drawn to a tenth of a millimetre.
 const STEPS: f32 = 2_000.0;
@@ -56,8 +56,8 @@ impl Edge {
 impl Stamp {
     /// A drawing whose unit is one.
     pub fn new(number: u32, drawing: Drawing) -> Self {
-        let pens = place_marks(drawing.marks.clone(), 0.0).filter_map(|item| match item {
-            Item::Shape { stroke, .. } => stroke.map(|stroke| stroke.thickness),
+        let pens = drawing.marks.iter().filter_map(|mark| match mark {
+            Mark::Smooth { look, scale, .. } => look.pen().map(|(thickness, _)| thickness * scale),
             _ => None,
         });
         let thinnest = pens.fold(f32::MAX, f32::min);
