@@ -80,6 +80,15 @@ impl<T: fmt::Display> fmt::Display for Placed<T> {
 pub struct FileText {
     pub path: String,
     pub text: String,
+    /// Where it stands in the pack of a neighbour, if it is that neighbour’s.
+    pub lent: Option<Lent>,
+}
+
+/// Where a file of a neighbour’s pack stands there, and the folder that its pictures have in this pack.
+#[derive(Clone, Debug)]
+pub struct Lent {
+    pub path: String,
+    pub under: String,
 }
 
 /// Every file that was read, in the order of their paths.
@@ -99,8 +108,15 @@ impl Files {
     /// Adds a file and gives its id.
     pub fn add(&mut self, path: String, text: String) -> FileId {
         let id = u32::try_from(self.files.len()).expect("fewer than four thousand million files");
-        self.files.push(FileText { path, text });
+        self.files.push(FileText { path, text, lent: None });
         FileId(id)
+    }
+
+    /// Adds a file of a neighbour’s pack.
+    pub(crate) fn add_lent(&mut self, path: String, lent: Lent) -> FileId {
+        let id = self.add(path, String::new());
+        self.files[id.0 as usize].lent = Some(lent);
+        id
     }
 
     /// Gives a file the text that was read for it.

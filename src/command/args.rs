@@ -166,7 +166,8 @@ pub struct RehearseArguments {
 #[derive(Args, Debug)]
 #[command(after_help = "Examples:\n  homeground parcel sessions --to pe-at-home.zip\n  \
     homeground parcel sessions --to pe-at-home.imscc\n  \
-    homeground parcel sessions --session games --to games.epub")]
+    homeground parcel sessions --session games --to games.epub\n  \
+    homeground parcel sessions --unit brook-to-harbour --to spring.epub")]
 pub struct ParcelArguments {
     /// The pack’s folder.
     #[arg(value_name = "PACK", default_value = "sessions")]
@@ -180,6 +181,9 @@ pub struct ParcelArguments {
     /// Only these sessions, by id or folder (games/gull-catch); may be given several times.
     #[arg(long = "session", value_name = "ID")]
     pub sessions: Vec<String>,
+    /// Only this unit and its sessions, by the name of its file (brook-to-harbour).
+    #[arg(long, value_name = "NAME", conflicts_with = "sessions")]
+    pub unit: Option<String>,
     /// Date the parcel this day (2027-09-01), instead of the latest one that a session names.
     #[arg(long, value_name = "DATE")]
     pub as_of: Option<String>,

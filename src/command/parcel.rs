@@ -10,10 +10,12 @@ use super::console::Console;
 use super::fit::chosen_sessions;
 use super::packs::open_folder;
 use super::publish::{has_problems, progress_bar};
-use crate::pack::{Pack, Session};
+use crate::pack::{Pack, Session, SessionId, Unit};
 use crate::parcel::{Packed, pack_folder, plain_name};
+use crate::plan::unit::plan_unit;
+use crate::prose::plain_line;
 use crate::quantity::{Date, Quantity};
-use crate::read::Selection;
+use crate::read::{Selection, nearest};
 use crate::render::{latest_date, render_cartridge, render_epub, render_pack};
 use crate::report::report_text;
 
@@ -36,10 +38,14 @@ fn parcel(arguments: &ParcelArguments, console: &Console) -> Result<Ending, Stri
         return Ok(Ending::Problems);
     }
     let mut pack = inspected.pack;
-    keep_chosen(&mut pack, &arguments.sessions)?;
+    match &arguments.unit {
+        Some(named) => keep_unit(&mut pack, named)?,
+        None => keep_chosen(&mut pack, &arguments.sessions)?,
+    }
     // Where no day is asked for, it is that of the sessions: the clock would make each parcel another.
     let date = arguments.as_of.as_deref().and_then(|day| Date::read_quantity(day).ok());
-    let packed = pack_kind(&pack, kind, date.or_else(|| latest_date(&pack)), console)?;
+    let asked = Asked { kind, is_unit: arguments.unit.is_some() };
+    let packed = pack_kind(&pack, asked, date.or_else(|| latest_date(&pack)), console)?;
     write_beside(&arguments.to, &packed)?;
     console.result(&tell_result(&pack, kind, &packed, &arguments.to));
     Ok(Ending::Well)
@@ -79,34 +85,90 @@ fn check_file(to: &Path) -> Result<(), String> {
     }
 }
 
-/// Leaves the sessions out that are not asked for, so that no link leads to them.
+/// Leaves the sessions out that are not asked for, so that no link leads to them, and the units that would be
+/// without one of theirs.
 fn keep_chosen(pack: &mut Pack, asked: &[String]) -> Result<(), String> {
     let chosen = chosen_sessions(pack, asked)?;
     let ids: BTreeSet<_> = chosen.iter().map(|session| session.id.clone()).collect();
-    let is_kept = |session: &Session| ids.contains(&session.id);
+    let is_whole = |unit: &&Unit| sessions_of(unit, pack).iter().all(|id| ids.contains(id));
+    let whole: BTreeSet<_> =
+        pack.units.iter().filter(is_whole).map(|unit| unit.id.clone()).collect();
+    keep_only(pack, &ids, &whole);
+    Ok(())
+}
+
+/// Leaves all but a unit and its sessions out.
+fn keep_unit(pack: &mut Pack, named: &str) -> Result<(), String> {
+    let name = named.trim_start_matches("units/");
+    let name = name.strip_suffix(".yaml").unwrap_or(name);
+    let ids: Vec<&str> = pack.units.iter().map(|unit| unit.id.as_str()).collect();
+    let Some(at) = ids.iter().position(|id| *id == name) else {
+        return Err(format!(
+            "There is no unit “{named}” in this pack. {}",
+            way_to_unit(name, &ids)
+        ));
+    };
+    let unit = &pack.units[at];
+    let sessions: BTreeSet<_> = sessions_of(unit, pack).into_iter().collect();
+    if sessions.is_empty() {
+        return Err(format!(
+            "The unit “{named}” has no day with a session, so there is nothing to pack."
+        ));
+    }
+    let unit = BTreeSet::from([unit.id.clone()]);
+    keep_only(pack, &sessions, &unit);
+    Ok(())
+}
+
+fn way_to_unit(name: &str, ids: &[&str]) -> String {
+    match nearest(name, ids) {
+        Some(near) => format!("Did you mean “{near}”?"),
+        None if ids.is_empty() => "Units are the files in its folder “units”.".into(),
+        None => format!("There are: {}.", ids.join(", ")),
+    }
+}
+
+/// The sessions of a unit, also those that were chosen for it.
+fn sessions_of(unit: &Unit, pack: &Pack) -> Vec<SessionId> {
+    let days = plan_unit(unit, pack).days;
+    days.iter().map(|day| pack.sessions[day.session].id.clone()).collect()
+}
+
+fn keep_only(pack: &mut Pack, sessions: &BTreeSet<SessionId>, units: &BTreeSet<SessionId>) {
+    let is_kept = |session: &Session| sessions.contains(&session.id);
     pack.sessions.retain(is_kept);
+    pack.units.retain(|unit| units.contains(&unit.id));
     for translation in pack.translations.values_mut() {
         translation.sessions.retain(is_kept);
     }
-    Ok(())
+}
+
+/// What is to be packed, and how.
+#[derive(Clone, Copy)]
+struct Asked {
+    kind: ParcelKind,
+    is_unit: bool,
 }
 
 fn pack_kind(
     pack: &Pack,
-    kind: ParcelKind,
+    Asked { kind, is_unit }: Asked,
     date: Option<Date>,
     console: &Console,
 ) -> Result<Packed, String> {
+    let unit = pack.units.first().filter(|_| is_unit);
     let packed = if kind == ParcelKind::Book {
-        render_epub(pack, date)
+        render_epub(pack, unit, date)
     } else {
         let bar = progress_bar(pack.sessions.len(), console);
         let pages = render_pack(pack, &|| bar.inc(1));
         bar.finish_and_clear();
         let pages = pages.map_err(|fault| fault.to_string())?.bundle;
-        match kind {
-            ParcelKind::Platform => render_cartridge(pack, &pages, date),
-            _ => Ok(pack_folder(&pages, &plain_name(&pack.title), date)),
+        if kind == ParcelKind::Platform {
+            render_cartridge(pack, unit, &pages, date)
+        } else {
+            let name = unit.map_or_else(|| pack.title.clone(), |unit| plain_line(&unit.title));
+            Ok(pack_folder(&pages, &plain_name(&name), date))
         }
     };
     packed.map_err(|fault| fault.to_string())

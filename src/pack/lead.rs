@@ -2,7 +2,7 @@
 
 use super::{Pack, Session, SessionId};
 use crate::place::FileId;
-use crate::resolve::path_from;
+use crate::resolve::path_from_file;
 
 /// What a link leads to.
 #[derive(Clone, Copy, Debug)]
@@ -19,8 +19,9 @@ pub enum Lead<'p> {
 impl Pack {
     /// Follows a link that stands in a file of the pack. A space may be written `%20`.
     pub fn lead(&self, from: FileId, link: &str) -> Lead<'_> {
-        let from = &self.files.get(from).path;
-        let Some(path) = path_from(from, &link.replace("%20", " ")) else { return Lead::Nowhere };
+        let Some(path) = path_from_file(&self.files, from, &link.replace("%20", " ")) else {
+            return Lead::Nowhere;
+        };
         if let Some((path, _)) = self.pictures.get_key_value(&path) {
             return Lead::Picture(path);
         }

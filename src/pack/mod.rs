@@ -128,6 +128,11 @@ impl Pack {
                 pack.sessions[at] = translated;
             }
         }
+        for translated in translation.units {
+            if let Some(unit) = pack.units.iter_mut().find(|unit| unit.id == translated.id) {
+                unit.say_as(translated);
+            }
+        }
         pack
     }
 
@@ -166,6 +171,8 @@ pub struct Translation {
     pub contact: Option<Placed<Line>>,
     /// In no order: each stands for the session of the same id.
     pub sessions: Vec<Session>,
+    /// In no order, as sessions.
+    pub units: Vec<Unit>,
     /// The shared list with its names in this language, under the names of the original.
     pub things: BTreeMap<String, Arc<Thing>>,
 }

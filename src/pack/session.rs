@@ -138,6 +138,10 @@ pub struct Picture {
     pub file: Placed<Line>,
     /// The path inside the pack, where it stays inside it.
     pub path: Option<String>,
+    /// It is a neighbour’s.
+    pub is_lent: bool,
+    /// Whose it is and under which licence, where that is a neighbour’s to say.
+    pub rights: Option<String>,
     pub alt: Option<Placed<Line>>,
     pub caption: Option<Placed<Line>>,
 }

@@ -13,6 +13,10 @@ pub struct Unit {
     /// The address of its page below `units`.
     pub id: SessionId,
     pub file: FileId,
+    /// The language that its texts are written in, as a BCP 47 tag.
+    pub language: String,
+    /// It is a translation whose original has changed since.
+    pub is_old_translation: bool,
     pub title: Placed<Line>,
     pub summary: Option<Placed<Line>>,
     pub ages: Option<Placed<Ages>>,
@@ -96,6 +100,17 @@ impl Unit {
         let mut texts: Vec<_> = lines.map(placed).collect();
         texts.extend(self.no_school.iter().filter_map(|days| days.what.as_ref()).map(placed));
         texts
+    }
+
+    /// The same unit with its texts in another language: what is planned stays that of the original.
+    pub(super) fn say_as(&mut self, translated: Self) {
+        self.language = translated.language;
+        self.is_old_translation = translated.is_old_translation;
+        self.title = translated.title;
+        self.summary = translated.summary;
+        for (days, said) in self.no_school.iter_mut().zip(translated.no_school) {
+            days.what = said.what;
+        }
     }
 
     /// The days without school that a date lies in.

@@ -13,7 +13,7 @@ mod xml;
 pub use archive::{Packed, pack_files, pack_folder};
 pub use book::{BookAbout, write_book};
 pub use manifest::About as CartridgeAbout;
-pub use platform::{CartridgeSession, write_cartridge};
+pub use platform::{CartridgeFolder, write_cartridge};
 pub use questions::AskedQuestion;
 pub use xml::is_xml;
 

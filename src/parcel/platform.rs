@@ -9,22 +9,23 @@ use super::questions::{AskedQuestion, write_assessment};
 use crate::quantity::Date;
 use crate::render::Bundle;
 
-/// A session as the cartridge shows it.
+/// A session or a unit as the cartridge shows it.
 #[derive(Clone, Debug)]
-pub struct CartridgeSession {
+pub struct CartridgeFolder {
     pub title: String,
     /// Its page and its sheets: path and title, the page first.
     pub files: Vec<(String, String)>,
     /// What its assessment is called.
     pub review: String,
+    /// None for a unit: its questions are those of its sessions.
     pub questions: Vec<AskedQuestion>,
 }
 
-/// Packs the cartridge.
+/// Packs the cartridge: units first, then sessions, each in the order given.
 pub fn write_cartridge(
     bundle: &Bundle,
     about: &About,
-    sessions: &[CartridgeSession],
+    (units, sessions): (&[CartridgeFolder], &[CartridgeFolder]),
     date: Option<Date>,
 ) -> Packed {
     let mut assessments = Bundle::new();
@@ -36,8 +37,13 @@ pub fn write_cartridge(
         opens: Some("front".into()),
         inside: Vec::new(),
     });
+    for (number, unit) in (1..).zip(units) {
+        let (entry, own) = folder_entry("unit", number, unit);
+        entries.push(entry);
+        resources.extend(own);
+    }
     for (number, session) in (1..).zip(sessions) {
-        let (entry, own) = session_entry(number, session);
+        let (entry, own) = folder_entry("session", number, session);
         entries.push(entry);
         resources.extend(own);
         if !session.questions.is_empty() {
@@ -75,8 +81,8 @@ fn page_resource(identifier: &str, path: &str, needs_shared: bool) -> Resource {
     }
 }
 
-/// A folder with the page, the sheets and the questions of a session.
-fn session_entry(number: usize, session: &CartridgeSession) -> (Entry, Vec<Resource>) {
+/// A folder with the page, the sheets and the questions of a session or a unit.
+fn folder_entry(kind: &str, number: usize, folder: &CartridgeFolder) -> (Entry, Vec<Resource>) {
     let (mut inside, mut resources) = (Vec::new(), Vec::new());
     let mut add = |name: String, title: &str, resource: Resource| {
         inside.push(Entry {
@@ -87,21 +93,21 @@ fn session_entry(number: usize, session: &CartridgeSession) -> (Entry, Vec<Resou
         });
         resources.push(resource);
     };
-    for (at, (path, title)) in session.files.iter().enumerate() {
-        let name = format!("session-{number}-{at}");
+    for (at, (path, title)) in folder.files.iter().enumerate() {
+        let name = format!("{kind}-{number}-{at}");
         let is_page = path.ends_with(".html");
         add(name.clone(), title, page_resource(&name, path, is_page));
     }
-    if !session.questions.is_empty() {
+    if !folder.questions.is_empty() {
         let (name, path) = (format!("questions-{number}"), assessment_path(number));
         let resource = Resource { kind: ASSESSMENT, ..page_resource(&name, &path, false) };
-        add(name, &session.review, Resource { href: None, ..resource });
+        add(name, &folder.review, Resource { href: None, ..resource });
     }
-    let folder = Entry {
-        identifier: format!("folder-{number}"),
-        title: session.title.clone(),
+    let entry = Entry {
+        identifier: format!("folder-{kind}-{number}"),
+        title: folder.title.clone(),
         opens: None,
         inside,
     };
-    (folder, resources)
+    (entry, resources)
 }

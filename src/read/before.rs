@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::ReadFile;
+use super::outcome::ReadFile;
 use crate::place::FileId;
 
 /// So many texts of one file are remembered: as it is now, and as it was when it was last sound.

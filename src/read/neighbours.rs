@@ -5,18 +5,22 @@
 //! neighbour draws on itself is not followed, so there are no circles.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use super::desk::{Desk, FromNode, nearest};
 use super::node::{Field, Node, Value};
+use super::other_files::LARGEST_PICTURE;
 use super::pack_files::EquipmentDoc;
+use super::paths::is_picture;
 use super::shelf::{Shelf, entries_of, field, lay_over, text_at};
 use super::yaml::{LARGEST_FILE, read_text, read_tree};
 use crate::finding::Finding;
-use crate::place::{FileId, Files, Place};
-use crate::source::{EntryKind, Source};
+use crate::place::{FileId, Files, Lent, Place};
+use crate::source::{Entry, EntryKind, Source};
 
-/// More than a department draws on.
+/// More than a department draws on, and than a session shows.
 const MOST: usize = 20;
+const MOST_PICTURES: usize = 60;
 
 /// Keys that each department says for itself; they are taken from no lender and change nothing in the session.
 const OWN: [&str; 4] = ["borrows", "curriculum", "standing", "allow"];
@@ -37,6 +41,8 @@ pub struct BorrowedDoc {
     pub place: Place,
     /// The lender’s shared list.
     pub equipment: Option<EquipmentDoc>,
+    /// The lender’s pictures that the session names, by the path they have in this pack.
+    pub pictures: BTreeMap<String, Arc<[u8]>>,
 }
 
 /// A neighbour whose folder could be opened.
@@ -44,6 +50,8 @@ pub(super) struct Neighbour {
     source: Box<dyn Source>,
     /// As it is written in pack.yaml.
     folder: String,
+    /// The folder that its pictures have in this pack.
+    under: String,
     pack: Option<Node>,
     shelf: Shelf,
     equipment: Option<EquipmentDoc>,
@@ -67,7 +75,8 @@ pub(super) fn open_neighbours(
         let place = field(entry, "folder").map_or(entry.place, |node| node.place);
         match source.neighbour(&folder) {
             Ok(found) => {
-                let neighbour = open(found, folder, files);
+                let under = folder_for(&name, &neighbours);
+                let neighbour = open((found, folder, under), files);
                 if neighbour.pack.is_none() {
                     let says = format!("There is no pack.yaml in {}.", neighbour.folder);
                     let way_out = "Name the folder that holds the neighbour’s pack.yaml.";
@@ -85,9 +94,22 @@ pub(super) fn open_neighbours(
     neighbours
 }
 
-fn open(source: Box<dyn Source>, folder: String, files: &mut Files) -> Neighbour {
+/// A folder for a neighbour’s pictures that no folder of this pack is likely to be called, nor another neighbour’s.
+fn folder_for(name: &str, others: &Neighbours) -> String {
+    let plain = |letter: char| if letter.is_alphanumeric() { letter } else { '-' };
+    let mut under = format!("~{}", name.to_lowercase().chars().map(plain).collect::<String>());
+    while others.values().any(|other| other.under == under) {
+        under.push('-');
+    }
+    under
+}
+
+fn open(
+    (source, folder, under): (Box<dyn Source>, String, String),
+    files: &mut Files,
+) -> Neighbour {
     let mut neighbour =
-        Neighbour { source, folder, pack: None, shelf: Shelf::default(), equipment: None };
+        Neighbour { source, folder, under, pack: None, shelf: Shelf::default(), equipment: None };
     neighbour.pack = neighbour.tree("pack.yaml", files).map(|(tree, _)| tree);
     if let Some((_, file)) = neighbour.tree("shared.yaml", files) {
         neighbour.shelf = Shelf::of(&files.get(file).text.clone(), file);
@@ -105,11 +127,31 @@ impl Neighbour {
         let entry = entries.iter().find(|entry| entry.path == path)?;
         let in_bounds = matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_FILE);
         let bytes = in_bounds.then(|| self.source.bytes(path).ok())??;
-        let file = files.add(format!("{}/{path}", self.folder), String::new());
+        let lent = Lent { path: path.to_owned(), under: self.under.clone() };
+        let file = files.add_lent(format!("{}/{path}", self.folder), lent);
         let text = read_text(bytes, file).ok()?;
         let tree = read_tree(&text, file).ok();
         files.set_text(file, text);
         Some((tree?, file))
+    }
+
+    /// Its pictures whose names occur in a text of a tree, so that pictures and links find them.
+    fn pictures_named(&self, tree: &Node) -> BTreeMap<String, Arc<[u8]>> {
+        let mut texts = Vec::new();
+        gather_texts(tree, &mut texts);
+        let is_named = |entry: &Entry| {
+            let name = entry.path.rsplit('/').next().unwrap_or_default();
+            let encoded = name.replace(' ', "%20");
+            texts.iter().any(|text| text.contains(name) || text.contains(&encoded))
+        };
+        let in_bounds = |entry: &Entry| matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_PICTURE);
+        let entries = self.source.entries().unwrap_or_default().into_iter();
+        entries
+            .filter(|entry| is_picture(&entry.path) && in_bounds(entry) && is_named(entry))
+            .take(MOST_PICTURES)
+            .filter_map(|entry| Some((entry.path.clone(), self.source.bytes(&entry.path).ok()?)))
+            .map(|(path, bytes)| (format!("{}/{path}", self.under), bytes.into()))
+            .collect()
     }
 
     /// The ids of its sessions.
@@ -167,6 +209,7 @@ pub(super) fn borrow(
     if !neighbour.shelf.fill(&mut tree, findings) {
         return None;
     }
+    let pictures = neighbour.pictures_named(&tree);
     let (Value::Fields(lent), Value::Fields(over)) = (tree.value, &own.value) else { return None };
     let over: Vec<Field> =
         over.iter().filter(|field| !is_right(field, findings)).cloned().collect();
@@ -178,6 +221,7 @@ pub(super) fn borrow(
         changed: changed.collect(),
         place,
         equipment: neighbour.equipment.clone(),
+        pictures,
     };
     let is_lent = |field: &Field| !OWN.contains(&field.key.as_str());
     let lent: Vec<Field> = lent.into_iter().filter(is_lent).collect();
@@ -212,6 +256,15 @@ fn with_rights(mut lent: Vec<Field>, neighbour: &Neighbour, place: Place) -> Vec
         }
     }
     lent
+}
+
+fn gather_texts<'n>(node: &'n Node, texts: &mut Vec<&'n str>) {
+    match &node.value {
+        Value::Scalar(text) => texts.push(text),
+        Value::List(entries) => entries.iter().for_each(|entry| gather_texts(entry, texts)),
+        Value::Fields(fields) => fields.iter().for_each(|field| gather_texts(&field.node, texts)),
+        Value::Empty => {}
+    }
 }
 
 fn near_or(name: &str, names: &[&str], otherwise: &str) -> String {

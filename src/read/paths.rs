@@ -38,3 +38,9 @@ pub(super) fn misnamed(path: &str) -> Option<&'static str> {
 pub(super) fn is_set_aside(path: &str) -> bool {
     path.starts_with("look/") || path.split('/').rev().skip(1).any(|folder| folder == "pictures")
 }
+
+/// Whether a file is a picture, by its name.
+pub(super) fn is_picture(path: &str) -> bool {
+    let path = path.to_lowercase();
+    [".png", ".jpg", ".jpeg"].iter().any(|ending| path.ends_with(ending))
+}

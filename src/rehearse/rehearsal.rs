@@ -174,5 +174,6 @@ fn leave_out_broken(shown: &mut Inspected) {
     (pack.sessions, shown.plans) = kept.unzip();
     for translation in pack.translations.values_mut() {
         translation.sessions.retain(|session| !broken.contains(&session.file));
+        translation.units.retain(|unit| !broken.contains(&unit.file));
     }
 }

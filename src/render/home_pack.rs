@@ -5,7 +5,9 @@ use std::sync::Arc;
 
 use crate::fit::FittedHome;
 use crate::homes::{Home, HomeFloor, HomeNeed};
-use crate::pack::{Alternative, Need, Pack, Part, PartKind, Session, Space, Substitute, Thing};
+use crate::pack::{
+    Alternative, Need, Pack, Part, PartKind, Session, Space, Substitute, Thing, Unit,
+};
 use crate::place::Placed;
 use crate::plan::{HomeThings, total_of};
 use crate::quantity::Duration;
@@ -13,17 +15,21 @@ use crate::read::words::{Suited, Whereabouts};
 use crate::read::{PartTime, Prose};
 use crate::words::Words;
 
-/// A pack of some sessions as they are done in a home: in its language already, in large print besides
+/// A pack of some sessions and units as they are done in a home: in its language already, in large print besides
 /// where someone sees little.
-pub(super) fn pack_of_home(pack: &Pack, sessions: Vec<Session>, home: &Home) -> Pack {
+pub(super) fn pack_of_home(
+    pack: &Pack,
+    (sessions, units): (Vec<Session>, Vec<Unit>),
+    home: &Home,
+) -> Pack {
     let mut own = Pack { sessions: Vec::new(), ..pack.clone() };
     own.sessions = sessions;
+    own.units = units;
     own.printing.large_print |= home.needs.contains(&HomeNeed::LowVision);
     own.languages.clear();
     own.translations.clear();
     // What is the teacher’s, and other homes’, stays with the teacher.
     own.curriculum = None;
-    own.units.clear();
     own.things_twice.clear();
     own
 }

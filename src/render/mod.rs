@@ -9,6 +9,7 @@ pub mod figure_phrases;
 pub mod fit_phrases;
 pub mod flight_phrases;
 mod home_pack;
+mod home_units;
 pub mod house;
 mod ink_report;
 pub mod key;
@@ -26,6 +27,7 @@ pub mod shelf;
 pub mod site;
 pub mod unit;
 
+use std::cell::OnceCell;
 use std::collections::BTreeMap;
 use std::fmt;
 use std::sync::{Arc, OnceLock};
@@ -34,7 +36,7 @@ use rayon::prelude::*;
 
 use crate::edition::{RECORD, outline_session, outline_shared, write_parts, write_session};
 use crate::pack::{Pack, SessionId};
-use crate::plan::unit::{UnitPlan, plan_unit};
+use crate::plan::unit::{UnitDays, UnitPlan, plan_unit};
 use crate::plan::{GatherPlan, GatherSet, Plans, plan_gather_set, plan_gathering, plan_session};
 use crate::words::Words;
 pub use changes::{
@@ -130,6 +132,11 @@ impl<'p> Publication<'p> {
         self.gathered.units.get_or_init(plan)
     }
 
+    /// The days of each unit, to be held fast elsewhere.
+    fn days_of_units(&self) -> Vec<UnitDays> {
+        self.units().iter().map(|plan| UnitDays::of(plan, self.pack)).collect()
+    }
+
     /// Whether a file is wanted, by its path below the folder of this language.
     pub fn wants(&self, path: &str) -> bool {
         self.order.wants(&format!("{}{path}", self.editions[self.edition].folder))
@@ -204,12 +211,14 @@ pub fn render_order(
     if !other {
         whole = render_edition(pack, plans, (&editions, 0), order)?;
     }
+    let days = OnceCell::new();
     for edition in 1..editions.len() {
         let folder = &editions[edition].folder;
         if !order.wants_below(folder) {
             continue;
         }
-        let translated = pack.in_language(&editions[edition].language);
+        let mut translated = pack.in_language(&editions[edition].language);
+        hold_days(&mut translated, days.get_or_init(|| plan_days_of(pack)));
         let order = Order { on_session: &|| {}, ..order };
         let plans = plans_of(&translated);
         let rendered = render_edition(&translated, plans, (&editions, edition), order)?;
@@ -218,6 +227,20 @@ pub fn render_order(
         whole.bundle.extend(files.map(|(path, bytes)| (format!("{folder}{path}"), bytes)));
     }
     Ok(whole)
+}
+
+fn plan_days_of(pack: &Pack) -> Vec<UnitDays> {
+    pack.units.iter().map(|unit| UnitDays::of(&plan_unit(unit, pack), pack)).collect()
+}
+
+/// Units in every language have the days of the pack’s own: things that are called otherwise in some sessions
+/// would count as others, and sessions would change their days.
+fn hold_days(pack: &mut Pack, days: &[UnitDays]) {
+    for (unit, days) in pack.units.iter_mut().zip(days) {
+        if let Some(held) = days.hold(unit, &|_| true) {
+            *unit = held;
+        }
+    }
 }
 
 /// Plans every session of a pack.

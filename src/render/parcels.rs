@@ -2,10 +2,11 @@
 
 use super::phrases::is_right_to_left;
 use super::site::{Book, render_book};
+use super::unit::{unit_calendar, unit_gather, unit_page, unit_poster, unit_remember};
 use super::{Publication, RenderFault, Sheet, latest_date, page_path};
-use crate::pack::{Pack, Question, Session, plain_paragraphs};
+use crate::pack::{Pack, Question, Session, Unit, plain_paragraphs};
 use crate::parcel::{
-    AskedQuestion, BookAbout, CartridgeAbout, CartridgeSession, Packed, write_book, write_cartridge,
+    AskedQuestion, BookAbout, CartridgeAbout, CartridgeFolder, Packed, write_book, write_cartridge,
 };
 use crate::prose::{plain_line, prose_to_html};
 use crate::quantity::Date;
@@ -13,34 +14,78 @@ use crate::read::words::QuestionKind;
 use crate::render::Bundle;
 use crate::words::Words;
 
-/// Packs the pages of a pack, as published, for a learning platform.
+/// Packs the pages of a pack, or of one unit of it, as published, for a learning platform.
 ///
 /// # Errors
 /// Where the labels of the pack's own look can't be read.
 pub fn render_cartridge(
     pack: &Pack,
+    unit: Option<&Unit>,
     bundle: &Bundle,
     date: Option<Date>,
 ) -> Result<Packed, RenderFault> {
-    let words = Publication::of(pack)?.words;
+    let publication = Publication::of(pack)?;
+    let words = &publication.words;
+    let (title, description) = said_of(pack, unit, words);
     let about = CartridgeAbout {
-        title: plain_line(&pack.title),
+        title,
         language: pack.language.to_string(),
-        about: words.say("front-about"),
+        about: description,
         licence: licences_of(pack),
     };
-    let offered = pack.sessions.iter().filter(|session| !session.is_retired());
-    let sessions: Vec<CartridgeSession> =
-        offered.map(|session| session_of(session, pack, &words)).collect();
-    Ok(write_cartridge(bundle, &about, &sessions, date.or_else(|| latest_date(pack))))
+    let units: Vec<CartridgeFolder> =
+        pack.units.iter().map(|unit| unit_folder(unit, bundle, words)).collect();
+    let order = sessions_in_order(&publication, unit);
+    let sessions: Vec<CartridgeFolder> =
+        order.into_iter().map(|at| session_folder(&pack.sessions[at], pack, words)).collect();
+    let date = date.or_else(|| latest_date(pack));
+    Ok(write_cartridge(bundle, &about, (&units, &sessions), date))
 }
 
-fn session_of(session: &Session, pack: &Pack, words: &Words) -> CartridgeSession {
+/// The name of a parcel and a sentence about it: the unit’s own, where it is of one unit.
+fn said_of(pack: &Pack, unit: Option<&Unit>, words: &Words) -> (String, String) {
+    let about = unit.and_then(|unit| unit.summary.as_ref()).map(|summary| plain_line(summary));
+    let title = unit.map_or_else(|| plain_line(&pack.title), |unit| plain_line(&unit.title));
+    (title, about.unwrap_or_else(|| words.say("front-about")))
+}
+
+/// The places of the offered sessions in the order they are read in: that of the unit’s days, or of the pack.
+pub(super) fn sessions_in_order(publication: &Publication<'_>, unit: Option<&Unit>) -> Vec<usize> {
+    let pack = publication.pack;
+    let is_offered = |at: &usize| !pack.sessions[*at].is_retired();
+    let plan = unit.and_then(|unit| {
+        publication.units().iter().zip(&pack.units).find(|(_, other)| other.id == unit.id)
+    });
+    let mut order: Vec<usize> = Vec::new();
+    let days = plan.iter().flat_map(|(plan, _)| plan.days.iter().map(|day| day.session));
+    for at in days.chain(0..pack.sessions.len()).filter(is_offered) {
+        if !order.contains(&at) {
+            order.push(at);
+        }
+    }
+    order
+}
+
+/// The page of a unit, its calendar and its sheets.
+fn unit_folder(unit: &Unit, bundle: &Bundle, words: &Words) -> CartridgeFolder {
+    let title = plain_line(&unit.title);
+    let files = [
+        (unit_page(unit), title.clone()),
+        (unit_calendar(unit), words.say("unit-calendar")),
+        (unit_poster(unit), words.say("unit-poster")),
+        (unit_remember(unit), words.say("unit-remember-sheet")),
+        (unit_gather(unit), words.say("unit-gather-sheet")),
+    ];
+    let files = files.into_iter().filter(|(path, _)| bundle.contains_key(path)).collect();
+    CartridgeFolder { title, files, review: String::new(), questions: Vec::new() }
+}
+
+fn session_folder(session: &Session, pack: &Pack, words: &Words) -> CartridgeFolder {
     let title = plain_line(&session.title);
     let sheet = |sheet: Sheet| (sheet.path(&session.id), words.say(&sheet.word_key()));
     let page = (page_path(&session.id), title.clone());
     let sheets = Sheet::chosen(&pack.printing).into_iter().map(sheet);
-    CartridgeSession {
+    CartridgeFolder {
         files: std::iter::once(page).chain(sheets).collect(),
         title,
         review: words.say("review"),
@@ -60,20 +105,26 @@ fn asked(question: &Question, words: &Words) -> AskedQuestion {
     }
 }
 
-/// Packs the offered sessions of a pack as a book.
+/// Packs the offered sessions of a pack, or those of one unit, as a book.
 ///
 /// # Errors
 /// Where a template of the pack's own look can't be used.
-pub fn render_epub(pack: &Pack, date: Option<Date>) -> Result<Packed, RenderFault> {
+pub fn render_epub(
+    pack: &Pack,
+    unit: Option<&Unit>,
+    date: Option<Date>,
+) -> Result<Packed, RenderFault> {
     let publication = Publication::of(pack)?;
-    let Book { files, spine } = render_book(&publication)?;
     let words = &publication.words;
+    let order = sessions_in_order(&publication, unit);
+    let Book { files, spine } = render_book(&publication, unit, &order)?;
+    let (title, description) = said_of(pack, unit, words);
     let about = BookAbout {
-        title: plain_line(&pack.title),
+        title,
         language: pack.language.to_string(),
         maker: pack.school.as_deref().map(plain_line),
         licence: licences_of(pack),
-        description: words.say("front-about"),
+        description,
         access: words.say("book-access"),
         is_rtl: is_right_to_left(&pack.language),
     };

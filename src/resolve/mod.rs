@@ -19,6 +19,7 @@ use crate::pack::{
     Question, Session, SessionId, Space, Standing, Statement, Thing, Translation, YearGroup,
 };
 use crate::place::{FileId, Files, Place, Placed};
+use crate::prose::plain_line;
 use crate::quantity::{Decimal, Length};
 use crate::read::compendium::USUAL_MODERATE_FROM;
 use crate::read::pack_files::{CurriculumDoc, PackDoc};
@@ -27,7 +28,7 @@ use crate::read::session_file::{AdaptationsDoc, SessionDoc, SpaceDoc, StandingDo
 use crate::read::words::{Paper, Whereabouts};
 use crate::read::{BorrowedDoc, Documents, Written};
 
-pub use pictures::path_from;
+pub use pictures::{path_from, path_from_file};
 
 /// The height of a room in a pack that sets none: what England’s nationally described space standard
 /// (2015) asks of most of a home’s floor.
@@ -46,8 +47,9 @@ pub fn resolve_pack(documents: Documents) -> Pack {
     let (things, things_twice) = things.unwrap_or_default();
     let shared = documents.pack.as_ref().map(|written| &written.doc);
     let poses = Library::with_own(documents.poses.as_ref().map(|written| &written.doc));
-    let translated = (documents.pack_translations, documents.translations);
-    let translations = translations::resolve_translations(
+    let translated =
+        (documents.pack_translations, documents.unit_translations, documents.translations);
+    let mut translations = translations::resolve_translations(
         translated,
         (&documents.files, shared),
         (&things, &poses),
@@ -62,13 +64,16 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         })
         .collect();
     sessions.sort_by(|a, b| (&a.id, a.file).cmp(&(&b.id, b.file)));
+    for translation in translations.values_mut() {
+        translation.sessions.iter_mut().for_each(|session| keep_lender(session, &sessions));
+    }
     let file = documents.pack.as_ref().map(|written| written.file);
     let top = Place::top_of(file.unwrap_or(FileId(0)));
     let shared = documents.pack.map(|written| written.doc);
+    let language = language_of(shared.as_ref(), top);
     Pack {
         title: title_of(shared.as_ref(), &documents.name),
         school: shared.as_ref().and_then(|doc| doc.school.as_ref()).map(ToString::to_string),
-        language: language_of(shared.as_ref(), top),
         languages: languages_of(shared.as_ref(), &translations),
         translations,
         translation_slips: documents.translation_slips,
@@ -94,7 +99,8 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         poses,
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
         sessions,
-        units: units::resolve_units(documents.units, &documents.files),
+        units: units::resolve_units(documents.units, &documents.files, &language),
+        language,
         pictures: documents.pictures,
         look: documents.look,
         paths: documents.paths,
@@ -190,7 +196,7 @@ fn resolve_session(
 ) -> Session {
     let Written { file, mut doc } = written;
     let path = files.get(file).path.clone();
-    let parts = parts::resolve_parts(&path, &mut doc, moderate_from(shared), poses);
+    let parts = parts::resolve_parts((&path, files), &mut doc, moderate_from(shared), poses);
     let needs = equipment::resolve_needs(doc.equipment, &parts, things);
     Session {
         id: SessionId::of_path(&path),
@@ -216,7 +222,7 @@ fn resolve_session(
             adult.map(|a| AdultTime { nearby: a.nearby, helping: a.helping, why: a.why })
         }),
         film: doc.film.map(|film| Film { link: film.link, shows: film.shows }),
-        pictures: pictures::resolve_pictures(&path, doc.pictures),
+        pictures: pictures::resolve_pictures(&path, doc.pictures, files),
         parts,
         review: doc
             .review
@@ -257,7 +263,30 @@ fn resolve_borrowed(
         changed_by,
         place: borrowed.place,
     };
-    Session { licence, credit, borrowed: Some(borrowed), ..session }
+    let mut session = Session { licence, credit, borrowed: Some(borrowed), ..session };
+    tell_rights(&mut session);
+    session
+}
+
+/// A translation of a borrowed session is the lender’s as its original is.
+fn keep_lender(translated: &mut Session, sessions: &[Session]) {
+    let original = sessions.iter().find(|session| session.id == translated.id);
+    if let Some(original) = original.filter(|session| session.borrowed.is_some()) {
+        translated.borrowed = original.borrowed.clone();
+        translated.licence = original.licence.clone();
+        translated.credit = original.credit.clone();
+        tell_rights(translated);
+    }
+}
+
+/// A neighbour’s pictures say whose they are wherever they are shown.
+fn tell_rights(session: &mut Session) {
+    let said = session.credit.iter().chain(&session.licence).map(|line| plain_line(line));
+    let rights = said.collect::<Vec<_>>().join(", ");
+    let parts = session.parts.iter_mut().flat_map(|part| &mut part.pictures);
+    for picture in session.pictures.iter_mut().chain(parts).filter(|picture| picture.is_lent) {
+        picture.rights = (!rights.is_empty()).then(|| rights.clone());
+    }
 }
 
 /// The longer side is the length, whichever way round it was written.

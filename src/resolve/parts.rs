@@ -6,7 +6,7 @@ use crate::pack::{
     Alternative, Fault, FlightSaid, Measure, Part, PartKind, PartLengths, PartSpace, Points,
     PointsFormula, Reference, ThrowRules,
 };
-use crate::place::Placed;
+use crate::place::{Files, Placed};
 use crate::quantity::Decimal;
 use crate::read::part_file::{
     AlternativeDoc, FlightDoc, FormulaDoc, MeasureDoc, PartDoc, PartSpaceDoc, PointsDoc,
@@ -22,7 +22,7 @@ const USUAL_WORTH: u32 = 3;
 
 /// Puts the parts in order and numbers those of each kind. They are taken out of the document.
 pub(super) fn resolve_parts(
-    path: &str,
+    (path, files): (&str, &Files),
     doc: &mut SessionDoc,
     moderate_from: Decimal,
     poses: &Library,
@@ -39,7 +39,7 @@ pub(super) fn resolve_parts(
         let of = docs.len();
         for (index, mut doc) in docs.into_iter().enumerate() {
             let figure = std::mem::take(&mut doc.figure);
-            let mut part = resolve_part(path, kind, (index + 1, of), doc, moderate_from);
+            let mut part = resolve_part((path, files), kind, (index + 1, of), doc, moderate_from);
             part.figure = poses.figure(figure);
             parts.push(part);
         }
@@ -48,7 +48,7 @@ pub(super) fn resolve_parts(
 }
 
 fn resolve_part(
-    path: &str,
+    (path, files): (&str, &Files),
     kind: PartKind,
     (number, of): (usize, usize),
     doc: PartDoc,
@@ -76,7 +76,7 @@ fn resolve_part(
         flight: doc.flight.map(|flight| flight.map(resolve_flight)),
         compendium: doc.compendium,
         alternatives: doc.alternatives.into_iter().map(resolve_alternative).collect(),
-        pictures: resolve_pictures(path, doc.pictures),
+        pictures: resolve_pictures(path, doc.pictures, files),
         figure: Figure::default(),
     }
 }

@@ -1,20 +1,21 @@
-//! The pack’s other languages: translated documents → sessions under the ids of their originals, with things
+//! The pack’s other languages: translated documents → sessions and units under the ids of their originals, things
 //! called as in that language.
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::resolve_session;
+use super::units::resolve_translated_unit;
 use crate::figure::library::Library;
 use crate::pack::{Need, Session, Substitute, Thing, Translation};
 use crate::place::Files;
 use crate::read::Written;
 use crate::read::pack_files::PackDoc;
-use crate::read::translation::{ThingNames, TranslatedDoc, TranslatedPack};
+use crate::read::translation::{ThingNames, TranslatedDoc, TranslatedPack, TranslatedUnit};
 
 /// By language tag.
 pub(super) fn resolve_translations(
-    (packs, sessions): (Vec<TranslatedPack>, Vec<TranslatedDoc>),
+    (packs, units, sessions): (Vec<TranslatedPack>, Vec<TranslatedUnit>, Vec<TranslatedDoc>),
     (files, shared): (&Files, Option<&PackDoc>),
     (things, poses): (&BTreeMap<String, Arc<Thing>>, &Library),
 ) -> BTreeMap<String, Translation> {
@@ -33,6 +34,10 @@ pub(super) fn resolve_translations(
             .map(|(name, thing)| (name.clone(), Arc::new(thing)))
             .collect();
         names.insert(pack.language, pack.things);
+    }
+    for translated in units {
+        let (language, unit) = resolve_translated_unit(translated);
+        translations.entry(language).or_default().units.push(unit);
     }
     for translated in sessions {
         let language = translated.language.clone();

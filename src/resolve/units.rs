@@ -3,11 +3,20 @@
 use crate::pack::{BringBack, Cover, GatherStep, NoSchool, SessionId, Unit, UnitDay, UnitEntry};
 use crate::place::{Files, Placed};
 use crate::read::Written;
+use crate::read::translation::TranslatedUnit;
 use crate::read::unit_file::{BringBackDoc, NoSchoolDoc, UnitDoc, UnitSessionDoc};
 
 /// The units of a pack in the order of their first days, then of their addresses.
-pub fn resolve_units(units: Vec<Written<UnitDoc>>, files: &Files) -> Vec<Unit> {
-    let mut units: Vec<Unit> = units.into_iter().map(|unit| resolve_unit(unit, files)).collect();
+pub(super) fn resolve_units(
+    units: Vec<Written<UnitDoc>>,
+    files: &Files,
+    language: &str,
+) -> Vec<Unit> {
+    let resolve = |unit: Written<UnitDoc>| {
+        let path = files.get(unit.file).path.clone();
+        resolve_unit(unit, &path, language)
+    };
+    let mut units: Vec<Unit> = units.into_iter().map(resolve).collect();
     units.sort_by(|a, b| (a.starts.value, &a.id, a.file).cmp(&(b.starts.value, &b.id, b.file)));
     units
 }
@@ -17,7 +26,15 @@ const MOST_DAYS: usize = 14;
 const MOST_SESSIONS: usize = 400;
 const MOST_HOLIDAYS: usize = 100;
 
-fn resolve_unit(written: Written<UnitDoc>, files: &Files) -> Unit {
+/// A unit under the id of the original that a translation is laid over.
+pub(super) fn resolve_translated_unit(translated: TranslatedUnit) -> (String, Unit) {
+    let TranslatedUnit { language, file, original, doc, is_old } = translated;
+    let unit = resolve_unit(Written { file, doc }, &original, &language);
+    (language, Unit { is_old_translation: is_old, ..unit })
+}
+
+/// A unit with the texts of a language, by the path that its id is made from.
+fn resolve_unit(written: Written<UnitDoc>, path: &str, language: &str) -> Unit {
     let Written { file, mut doc } = written;
     let was_cut = doc.days.len() > MOST_DAYS
         || doc.sessions.len() > MOST_SESSIONS
@@ -25,13 +42,14 @@ fn resolve_unit(written: Written<UnitDoc>, files: &Files) -> Unit {
     doc.days.truncate(MOST_DAYS);
     doc.sessions.truncate(MOST_SESSIONS);
     doc.no_school.truncate(MOST_HOLIDAYS);
-    let path = files.get(file).path.as_str();
     let mut days: Vec<UnitDay> =
         doc.days.into_iter().map(|day| UnitDay { day: day.day, at: day.at.value }).collect();
     days.sort_by_key(|day| (day.day.value, day.at));
     Unit {
         id: SessionId::of_path(path.strip_prefix("units/").unwrap_or(path)),
         file,
+        language: language.to_owned(),
+        is_old_translation: false,
         title: doc.title,
         summary: doc.summary,
         ages: doc.ages,

@@ -59,6 +59,7 @@ pub const KINDS: &[FileKind] = &[
     FileKind::of("unit", &["units/*.yaml"], &UnitDoc::GROUP),
     FileKind::of("home", &["home.yaml"], &HomeDoc::GROUP),
     FileKind::translating("translation", &["*/*.fr.yaml"], &SessionDoc::GROUP),
+    FileKind::translating("unit-translation", &["units/*.fr.yaml"], &UnitDoc::GROUP),
     FileKind::translating("pack-translation", &["pack.fr.yaml"], &PackDoc::GROUP),
 ];
 

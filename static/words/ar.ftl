@@ -358,8 +358,6 @@ teachers-by = بواسطة { $by }
 teachers-on = في { $on }
 teachers-look-again = المراجعة القادمة { $on }
 teachers-changed = ما الذي تغيّر
-teachers-curriculum = تغطية المنهاج
-teachers-uncovered = لا توجد حصة بعد
 
 ## Paper
 

@@ -358,8 +358,6 @@ teachers-by = gan { $by }
 teachers-on = ar { $on }
 teachers-look-again = edrych eto { $on }
 teachers-changed = Beth a newidiwyd
-teachers-curriculum = Cwmpas y cwricwlwm
-teachers-uncovered = dim sesiwn eto
 
 ## Paper
 

@@ -343,8 +343,6 @@ teachers-by = by { $by }
 teachers-on = on { $on }
 teachers-look-again = look again { $on }
 teachers-changed = What changed
-teachers-curriculum = Standards coverage
-teachers-uncovered = no session yet
 
 ## Paper
 

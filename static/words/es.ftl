@@ -342,8 +342,6 @@ teachers-by = por { $by }
 teachers-on = el { $on }
 teachers-look-again = revisar el { $on }
 teachers-changed = Qué ha cambiado
-teachers-curriculum = Cobertura del currículo
-teachers-uncovered = todavía sin sesión
 
 ## Paper
 

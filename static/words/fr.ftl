@@ -342,8 +342,6 @@ teachers-by = par { $by }
 teachers-on = le { $on }
 teachers-look-again = à revoir le { $on }
 teachers-changed = Ce qui a changé
-teachers-curriculum = Couverture du programme
-teachers-uncovered = pas encore de séance
 
 ## Paper
 

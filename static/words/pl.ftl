@@ -350,8 +350,6 @@ teachers-by = { $by }
 teachers-on = dnia { $on }
 teachers-look-again = ponownie sprawdzić { $on }
 teachers-changed = Co zmieniono
-teachers-curriculum = Realizacja podstawy programowej
-teachers-uncovered = jeszcze bez zajęć
 
 ## Paper
 

@@ -350,8 +350,6 @@ teachers-by = { $by }
 teachers-on = { $on }
 teachers-look-again = переглянути { $on }
 teachers-changed = Що змінено
-teachers-curriculum = Охоплення навчальної програми
-teachers-uncovered = заняття ще немає
 
 ## Paper
 

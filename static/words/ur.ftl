@@ -342,8 +342,6 @@ teachers-by = از { $by }
 teachers-on = { $on } کو
 teachers-look-again = دوبارہ دیکھیں { $on }
 teachers-changed = کیا بدلا
-teachers-curriculum = نصاب کا احاطہ
-teachers-uncovered = ابھی کوئی سیشن نہیں
 
 ## Paper
 

@@ -9,7 +9,7 @@ import icalendar
 import yaml
 from icalendar.parser import unescape_char
 from program import AS_OF, DEMO, fresh_folder, published, run
-from session_text import SHARED, read_yaml, session_files
+from session_text import SHARED, read_yaml, session_files, unit_files
 
 # The zones of the package, so that no older list of this computer’s is compared with.
 zoneinfo.reset_tzpath(to=[])
@@ -177,7 +177,7 @@ def check(tally):
     check_reader(tally)
     folder = published(DEMO)
     crossed = False
-    for path in sorted((DEMO / "units").glob("*.yaml")):
+    for path in unit_files(DEMO):
         raw = (folder / "units" / f"{path.stem}.ics").read_bytes()
         check_grammar(tally, path.stem, raw)
         crossed |= len(check_unit(tally, path, raw)) > 1

@@ -1,12 +1,16 @@
 """What `fit` and `progress` make for the invented class: sound pages and accessible paper."""
 
+import re
 import shutil
+
+import icalendar
 
 from check_accessible_pdf import faults_of, verdicts
 from check_pages import nu_errors
-from program import AS_OF, DEMO, ROOT, fresh_folder, run
+from program import AS_OF, DEMO, ROOT, fresh_folder, published, run
+from session_text import unit_files
 
-AGAINST = "the Nu HTML Checker (npm vnu-jar), and veraPDF with the profile of PDF/UA-1 (ISO 14289-1)"
+AGAINST = "icalendar (PyPI), the Nu HTML Checker (npm vnu-jar), and veraPDF with the profile of PDF/UA-1 (ISO 14289-1)"
 
 
 def made(tally, room):
@@ -24,9 +28,37 @@ def made(tally, room):
     return [room / name for name in runs]
 
 
+def events_of(path):
+    """What a calendar holds: the identifier of each event and when it begins."""
+    return {str(event["UID"]): event["DTSTART"].dt for event in icalendar.Calendar.from_ical(path.read_bytes()).walk("VEVENT")}
+
+
+def check_units(tally, homes):
+    """A home’s units have the days of the class, for the sessions that the home can do and for no others."""
+    site, seen, fewer = published(DEMO), 0, 0
+    for home in homes:
+        own = {path.relative_to(home / "sessions").with_suffix("").as_posix() for path in (home / "sessions").rglob("*.html")}
+        for unit in unit_files(DEMO):
+            whole = events_of(site / f"units/{unit.stem}.ics")
+            session_of = lambda uid, unit=unit: uid.removeprefix(f"{unit.stem}.").rsplit("@", 1)[0].rsplit(".", 1)[0].replace(".", "/", 1)
+            wanted = {uid: at for uid, at in whole.items() if session_of(uid) in own}
+            calendar = home / f"units/{unit.stem}.ics"
+            tally.same(f"{home.name}, {unit.stem}: there where something of it can be done", calendar.exists(), bool(wanted))
+            if not calendar.exists():
+                continue
+            seen, fewer = seen + 1, fewer + (len(wanted) < len(whole))
+            tally.same(f"{home.name}, {unit.stem}: the days of the class", events_of(calendar), wanted)
+            page = (home / f"units/{unit.stem}.html").read_text()
+            shown = re.findall(r'<h3><a href="\.\./sessions/([^"]+)\.html"', page)
+            tally.same(f"{home.name}, {unit.stem}: the page has the same sessions", sorted(shown), sorted(map(session_of, wanted)))
+            tally.holds(f"{home.name}, {unit.stem}: its poster", (home / f"print/units/{unit.stem}/poster.pdf").exists())
+    tally.holds("homes have units, whole ones and others", seen > fewer > 0, f"{seen}, {fewer} with days left out")
+
+
 def check(tally):
     room = fresh_folder("class")
     folders = made(tally, room)
+    check_units(tally, sorted(path for path in folders[0].iterdir() if (path / "index.html").is_file()))
     # One home stands for all: their pages come from the same templates.
     homes = sorted(path for path in folders[0].iterdir() if (path / "index.html").is_file())
     pages = [folders[0] / "teacher.html", folders[1] / "survey.html", folders[2] / "report.html", *homes[0].rglob("*.html")]

@@ -1,20 +1,23 @@
 """Labels, numbers, pages and paper in every language: plural forms and number forms against CLDR (Babel), the
 language and direction of pages as html5lib reads them, Arabic read out of PDFs by poppler and pypdf."""
 
+import json
 import re
 import shutil
 import subprocess
 import unicodedata
 
 import html5lib
+import icalendar
 import pypdf
 from babel import Locale
 from babel.numbers import format_decimal
+from icalendar.parser import unescape_char
 
-from program import DEMO, ROOT, fresh_folder, publish, published
-from session_text import read_yaml
+from program import AS_OF, DEMO, ROOT, fresh_folder, publish, published, run
+from session_text import TRANSLATION, read_yaml
 
-AGAINST = "Unicode CLDR by Babel, html5lib, poppler’s pdftotext and pypdf"
+AGAINST = "Unicode CLDR by Babel, html5lib, icalendar, poppler’s pdftotext and pypdf"
 
 WORDS = ROOT / "static" / "words"
 TRANSLATED = {
@@ -141,6 +144,56 @@ def check_pages(tally):
     tally.note(f"{compared} pages in {len(TRANSLATED)} further languages")
 
 
+def check_units(tally):
+    """A unit’s translation stands on its page, in its calendar and in the list of the front page; what is missing or old
+    is told at its line."""
+    site = published(DEMO)
+    compared = 0
+    for path in sorted(path for path in (DEMO / "units").glob("*.yaml") if TRANSLATION.search(path.name)):
+        said, (unit, language) = read_yaml(path), path.stem.rsplit(".", 1)
+        page = html5lib.parse((site / language / f"units/{unit}.html").read_text(encoding="utf-8"), namespaceHTMLElements=False)
+        text = " ".join("".join(page.itertext()).split())
+        title = next(page.iter("h1"))
+        tally.same(f"{path.name}: title", "".join(title.itertext()), said["title"])
+        tally.same(f"{path.name}: no other language is told of", [e.get("lang") for e in title.iter() if e.get("lang")], [])
+        tally.holds(f"{path.name}: summary", " ".join(said["summary"].split()) in text)
+        for days in said["no_school"]:
+            tally.holds(f"{path.name}: {days['what']}", days["what"] in text)
+        front = " ".join("".join(html5lib.parse((site / language / "index.html").read_text(encoding="utf-8"), namespaceHTMLElements=False).itertext()).split())
+        tally.holds(f"{path.name}: on the front page", said["title"] in front)
+        own, other = (icalendar.Calendar.from_ical((folder / f"units/{unit}.ics").read_bytes()) for folder in (site, site / language))
+        tally.same(f"{path.name}: the calendar’s name", unescape_char(str(other["X-WR-CALNAME"])), said["title"])
+        events = lambda calendar: [(str(e["UID"]), e["DTSTART"].dt) for e in calendar.walk("VEVENT")]
+        tally.same(f"{path.name}: the same events at the same times", events(other), events(own))
+        compared += 1
+    tally.holds("units are translated", compared >= 3, str(compared))
+    pack = fresh_folder("units-languages") / "pack"
+    shutil.copytree(DEMO, pack)
+    path = pack / "units/brook-to-harbour.fr.yaml"
+    sound = path.read_text()
+    slips = [
+        ("missing", sound[:sound.index("summary:")] + sound[sound.index("no_school:"):], "translation-missing", 0, "summary"),
+        ("old", sound.replace("translates: e", "translates: e0", 1)[:10000], "translation-old", 0, "translates: e"),
+        ("too much", sound + "weeks: 6\n", "translation-too-much", 1, "no text"),
+        ("too many holidays", sound + "  - {what: Une fête}\n", "translation-too-much", 1, "no such entry"),
+    ]
+    for what, text, code, status, told in slips:
+        path.write_text(text)
+        done = run("inspect", pack, "--as-of", AS_OF, "--report", "json")
+        rows = [row for row in json.loads(done.stdout) if row["file"] == "units/brook-to-harbour.fr.yaml"]
+        tally.same(f"unit in French, {what}: status and finding", (done.returncode, [row["code"] for row in rows]), (status, [code]))
+        tally.holds(f"unit in French, {what}: in words", rows and told in rows[0]["message"] + rows[0]["way_out"], str(rows))
+    path.write_text(sound)
+    original = pack / "units/brook-to-harbour.yaml"
+    original.write_text(original.read_text().replace("Easter holidays", "Spring holidays"))
+    rows = json.loads(run("inspect", pack, "--as-of", AS_OF, "--report", "json").stdout)
+    old = sorted(row["file"] for row in rows if row["code"] == "translation-old")
+    tally.same("a holiday called otherwise: its translations are old", old, [f"units/brook-to-harbour.{language}.yaml" for language in ("ar", "cy", "fr")])
+    original.write_text(original.read_text().replace("day: thursday, at: 14:00", "day: thursday, at: 14:30"))
+    rows = json.loads(run("inspect", pack, "--as-of", AS_OF, "--report", "json").stdout)
+    tally.same("another hour: that says no more", sorted(row["file"] for row in rows if row["code"] == "translation-old"), old)
+
+
 def bare(text):
     """Words without vowel marks and signs: readers tell marks apart from their letters (a known fault)."""
     apart = unicodedata.normalize("NFKD", text)
@@ -199,4 +252,5 @@ def check(tally):
     check_plurals(tally)
     check_numbers(tally)
     check_pages(tally)
+    check_units(tally)
     check_arabic_paper(tally)

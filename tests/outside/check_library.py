@@ -44,6 +44,55 @@ def check_borrowed(tally, to):
     tally.holds("a page of our own says nothing of borrowing", "Borrowed" not in own and "Hollin Staithe School" in own)
 
 
+def check_pictures(tally, to):
+    """A neighbour’s picture is taken over with licence and credit, on the page and on the card, and nothing else of its folder."""
+    tree = lxml.html.fromstring((to / f"sessions/{BORROWED}.html").read_text())
+    (picture,) = tree.xpath("//main//figure/img")
+    there = (to / f"sessions/{BORROWED}.html").parent / picture.get("src")
+    lent = DEMO / "_neighbours/saltmarsh/gymnastics/pictures/one-leg.png"
+    tally.holds("picture: the lender’s bytes", there.exists() and there.read_bytes() == lent.read_bytes(), picture.get("src"))
+    tally.holds("picture: inside what is published", to.resolve() in there.resolve().parents)
+    caption = " ".join(picture.getparent().text_content().split())
+    tally.same("picture: its words, whose it is and its licence", caption, "Two still wings, one quiet foot. Saltmarsh Lane School (invented), CC-BY-4.0")
+    tally.holds("picture: described", "one foot" in (picture.get("alt") or ""))
+    images = tool("pdfimages", "-list", to / "print" / BORROWED / "cards.pdf").splitlines()[2:]
+    tally.holds("picture: on the card", any(line.split()[3:5] == ["640", "250"] for line in images), str(images))
+
+
+def check_picture_paths(tally):
+    """What a neighbour names stays in its pack; what it does not name stays at home."""
+    pack = copy("pictures")
+    lender = pack / "_neighbours/saltmarsh"
+    session = lender / "gymnastics/wading-bird.yaml"
+    sound, bytes_ = session.read_text(), (lender / "gymnastics/pictures/one-leg.png").read_bytes()
+    (pack / "pictures").mkdir()
+    (pack / "pictures/ours.png").write_bytes(bytes_)
+    (lender / "pictures").mkdir()
+    (lender / "pictures/top.png").write_bytes(bytes_)
+    (lender / "pictures/unnamed.png").write_bytes(bytes_)
+    (pack.parent / "outside.png").write_bytes(bytes_)
+    (lender / "gymnastics/pictures/linked.png").symlink_to(pack.parent / "outside.png")
+    for file, is_there in (("pictures/one-leg.png", True), ("../pictures/top.png", True), ("../../pictures/top.png", False), ("../../../pictures/ours.png", False),
+                           ("pictures/linked.png", False), ("pictures/nowhere.png", False), ("/etc/hostname.png", False)):
+        session.write_text(sound.replace("file: pictures/one-leg.png", f"file: {file}"))
+        to = pack.parent / "published"
+        shutil.rmtree(to, ignore_errors=True)
+        done = publish(pack, to)
+        tally.same(f"picture {file}: status", done.returncode, 0 if is_there else 1)
+        if not is_there:
+            tally.holds(f"picture {file}: told of at the lender’s line", "picture-missing" in done.stdout + done.stderr and "wading-bird.yaml" in done.stdout + done.stderr,
+                        (done.stdout + done.stderr)[-300:])
+            continue
+        shown = sorted(path.name for path in (to / "pictures").rglob("*.png"))
+        tally.same(f"picture {file}: it alone", shown, [file.rsplit("/", 1)[1]])
+    session.write_text(sound.replace("Soft knee", "Soft knee ([like this](../pictures/top.png))", 1))
+    to = pack.parent / "linked"
+    tally.same("a link to a picture: status", publish(pack, to).returncode, 0)
+    tree = lxml.html.fromstring((to / f"sessions/{BORROWED}.html").read_text())
+    links = [link for link in tree.xpath("//main//a/@href") if link.endswith("top.png")]
+    tally.holds("a link to a picture leads to it", links and (to / f"sessions/{BORROWED}.html").parent.joinpath(links[0]).exists(), str(links))
+
+
 def card_texts(to, session):
     """The words of each card of a four-up sheet: each quarter of each page that has any."""
     path = to / "print" / session / "cards.pdf"
@@ -214,6 +263,8 @@ def check(tally):
     done = publish(pack, to)
     tally.same("the demo pack publishes", done.returncode, 0)
     check_borrowed(tally, to)
+    check_pictures(tally, to)
+    check_picture_paths(tally)
     check_cards(tally, to)
     check_retired(tally)
     check_names(tally)

@@ -47,7 +47,7 @@ def files_of(page):
     """The page and all that it names to be fetched with it."""
     tree = read_page(page)
     named = [e.get("href") for e in tree.iter("link") if e.get("rel") in ("stylesheet", "icon")]
-    named += [e.get("src") for e in tree.iter("script") if e.get("src")]
+    named += [e.get("src") for kind in ("script", "img") for e in tree.iter(kind) if e.get("src")]
     return [page, *((page.parent / name).resolve() for name in named)]
 
 

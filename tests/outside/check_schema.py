@@ -11,7 +11,7 @@ from program import DEMO, ROOT, ask, fresh_folder, run
 
 AGAINST = "jsonschema 4.26 (PyPI) with the meta-schema of draft 2020-12, over YAML 1.2 as ruamel.yaml reads it"
 
-KINDS = ["session", "pack", "equipment", "curriculum", "shared", "unit", "home", "translation", "pack-translation"]
+KINDS = ["session", "pack", "equipment", "curriculum", "shared", "unit", "home", "translation", "unit-translation", "pack-translation"]
 
 # The bad examples of the rules that are about keys, words, kinds of value and their bounds, and those of files
 # that hold nothing or something else, all of which a schema can see. Every other rule compares values with each
@@ -23,7 +23,7 @@ def kind_of(path):
     """The kind of a file by its path inside a pack."""
     name = path.rsplit("/", 1)[-1]
     if re.search(r"\.[a-z]{2,3}(-[A-Za-z0-9]+)*\.yaml$", name):
-        return "pack-translation" if name.startswith("pack.") else "translation"
+        return "pack-translation" if name.startswith("pack.") else "unit-translation" if path.startswith("units/") else "translation"
     if path.startswith("units/"):
         return "unit"
     return {"pack.yaml": "pack", "equipment.yaml": "equipment", "curriculum.yaml": "curriculum", "shared.yaml": "shared"}.get(path, "session")

@@ -15,6 +15,7 @@ from jsonschema import Draft202012Validator
 from plain_yaml import read_yaml as read_plain
 from program import AS_OF, DEMO, ask, published, run, tool
 from scipy.optimize import Bounds, LinearConstraint, milp
+from session_text import unit_files
 
 AGAINST = "brute force and scipy.optimize.milp for the order; a worked example and PyYAML for what comes back"
 
@@ -185,7 +186,7 @@ def dates_of(unit):
 
 def check_demo(tally):
     folder = published(DEMO)
-    units = sorted((DEMO / "units").glob("*.yaml"))
+    units = unit_files(DEMO)
     tally.holds("there are two demo units", len(units) == 2)
     for path in units:
         unit = yaml.safe_load(path.read_text())
@@ -224,7 +225,7 @@ def check_paper(tally):
     """Nothing on the sheets is under 11 pt or in the outer 10 mm; the poster is one page with every session, and what comes
     back is on paper with its answers after it."""
     folder = published(DEMO)
-    for path in sorted((DEMO / "units").glob("*.yaml")):
+    for path in unit_files(DEMO):
         page = (folder / "units" / f"{path.stem}.html").read_text()
         titles = re.findall(r'<h3><a href="../sessions/[^"]+">(.*?)</a></h3>', page)
         asked = [squeeze(re.sub(r"<[^>]+>", "", text)) for text in re.findall(r'<div class="ask">(.*?)</div>', page, re.S)]
@@ -261,7 +262,7 @@ def check_selection(tally):
 def check_schema(tally):
     """The demo units hold to the schema of a unit, and slips in them do not."""
     validator = Draft202012Validator(json.loads(run("schema", "unit").stdout))
-    for path in sorted((DEMO / "units").glob("*.yaml")):
+    for path in unit_files(DEMO):
         text = path.read_text()
         tally.same(f"{path.stem}: faults by the schema", [error.message[:120] for error in validator.iter_errors(read_plain(text))], [])
         for right, slip in [("weeks: ", "weeks: about "), ("day: ", "day: sun"), ("title: ", "titel: "), ("starts: 2027-0", "starts: 2027/0"), ("at: ", "at: half past ")]:

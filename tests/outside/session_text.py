@@ -72,6 +72,11 @@ def session_files(pack):
     return {path.relative_to(pack).with_suffix("").as_posix(): path for path in sorted(files)}
 
 
+def unit_files(pack):
+    """Every unit of a pack; translations stand beside them."""
+    return sorted(path for path in (pack / "units").glob("*.yaml") if not TRANSLATION.search(path.name))
+
+
 def parts_of(session):
     """The parts in the order they are done, each with its kind."""
     for kind in KINDS:

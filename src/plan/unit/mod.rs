@@ -5,6 +5,7 @@
 mod cover;
 mod days;
 mod fill;
+mod held;
 mod order;
 mod returns;
 mod slots;
@@ -13,6 +14,7 @@ mod zone;
 pub use cover::{Candidate, CoverChoice, MOST_STATEMENTS, plan_cover};
 pub use days::{BackAgain, PlannedDay, UnitWeek, is_vigorous};
 pub use fill::{CoverPlan, Picked, plan_fill};
+pub use held::UnitDays;
 pub use order::{MOST_OPEN, Order, OrderCost, OrderItem, OrderPlace, plan_order};
 pub use returns::{Meeting, Return, plan_returns};
 pub use slots::{MOST_WEEKS, Slot, plan_slots};

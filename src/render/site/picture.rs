@@ -17,6 +17,8 @@ pub(super) struct PictureView {
     height: u32,
     alt: String,
     caption: Option<Html>,
+    /// Whose it is, where it is a neighbour’s.
+    rights: Option<String>,
 }
 
 /// Those pictures that are in the pack and that browsers show.
@@ -34,6 +36,7 @@ pub(super) fn show_pictures(
             height,
             alt: picture.alt.as_ref().map(|alt| crate::prose::plain_line(alt)).unwrap_or_default(),
             caption: picture.caption.as_ref().map(|caption| scribe.line(caption)),
+            rights: picture.rights.clone(),
         })
     };
     pictures.iter().filter_map(show).collect()

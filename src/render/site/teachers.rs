@@ -7,7 +7,7 @@ use super::Site;
 use super::equipment_matrix::{EquipmentMatrix, show_matrix};
 use super::facts::{Facts, facts_of};
 use super::frame::{Frame, frame_of_page, frame_of_session, root_of};
-use super::html::{Html, Scribe, loose_line};
+use super::html::{Html, Scribe};
 use super::part::PartView;
 use super::plans::show_time_line;
 use super::session::{QuestionView, show_parts, show_review};
@@ -27,7 +27,8 @@ struct TeachersPage {
     sessions: Vec<Glance>,
     matrix: EquipmentMatrix,
     units: Vec<UnitLink>,
-    curriculum: Option<Coverage>,
+    /// There is a page about the coverage of the curriculum.
+    has_coverage: bool,
 }
 
 /// A session in one row.
@@ -76,23 +77,6 @@ struct StandingView {
     changed: Vec<Html>,
 }
 
-/// What the curriculum asks and which sessions meet it.
-#[derive(Serialize, Clone, Debug)]
-struct Coverage {
-    title: Html,
-    source: Option<Html>,
-    licence: Option<Html>,
-    statements: Vec<StatementView>,
-}
-
-#[derive(Serialize, Clone, Debug)]
-struct StatementView {
-    code: String,
-    says: Html,
-    ages: Option<String>,
-    sessions: Vec<Link>,
-}
-
 /// `index.html` of the teachers’ folder.
 pub(super) fn render_teachers(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
     let (title, about) = (site.words.say("nav-teachers"), site.words.say("teachers-intro"));
@@ -104,7 +88,7 @@ pub(super) fn render_teachers(site: &Site<'_>) -> Result<Vec<u8>, RenderFault> {
             .collect(),
         matrix: show_matrix(site),
         units: unit_links(site),
-        curriculum: site.publication.pack.curriculum.as_ref().map(|list| show_coverage(site, list)),
+        has_coverage: site.publication.pack.curriculum.is_some(),
     };
     site.templates.fill("teachers.html", &page)
 }
@@ -172,24 +156,4 @@ fn show_standing(scribe: &Scribe<'_>, standing: &pack::Standing) -> StandingView
         look_again: standing.look_again.as_ref().map(|date| date.value.in_words()),
         changed: scribe.lines(&standing.changed),
     }
-}
-
-fn show_coverage(site: &Site<'_>, list: &pack::Curriculum) -> Coverage {
-    let line = |text: &Option<String>| text.as_ref().map(|text| loose_line(text));
-    let statements = list.statements.iter().map(|(code, statement)| StatementView {
-        code: code.clone(),
-        says: loose_line(&statement.says),
-        ages: statement.ages.map(|ages| ages.to_string()),
-        sessions: site.offered().filter(|(s, _)| meets(s, code)).map(|(s, _)| link_to(s)).collect(),
-    });
-    Coverage {
-        title: loose_line(&list.title),
-        source: line(&list.source),
-        licence: line(&list.licence),
-        statements: statements.collect(),
-    }
-}
-
-fn meets(session: &Session, code: &str) -> bool {
-    session.curriculum.iter().any(|named| named.0 == code)
 }

@@ -19,10 +19,11 @@ use crate::render::{Bundle, RenderFault, page_path};
 use crate::words::Filling;
 
 #[derive(Serialize, Clone, Debug)]
-struct UnitPage {
+pub(super) struct UnitPage {
     frame: Frame,
     title: Html,
     summary: Option<Html>,
+    is_old_translation: bool,
     ages: Option<String>,
     dates: String,
     times: String,
@@ -84,6 +85,21 @@ struct RememberView {
     ask: Html,
     answer: Option<Html>,
     from: Html,
+    /// Where its answer stands in a book.
+    anchor: Option<String>,
+    #[serde(skip)]
+    back: BackAgain,
+}
+
+impl UnitPage {
+    /// The same with questions that lead to their answers elsewhere, by the anchors given.
+    pub(super) fn with_answers(mut self, anchor: &dyn Fn(BackAgain) -> Option<String>) -> Self {
+        let days = self.weeks.iter_mut().flat_map(|week| &mut week.days);
+        for question in days.flat_map(|day| &mut day.remember) {
+            question.anchor = question.answer.as_ref().and_then(|_| anchor(question.back));
+        }
+        self
+    }
 }
 
 /// A unit in the list of the front page.
@@ -99,7 +115,7 @@ pub(super) struct UnitLink {
 pub(super) fn unit_links(site: &Site<'_>) -> Vec<UnitLink> {
     let publication = site.publication;
     let link = |(unit, plan): (&Unit, &UnitPlan)| {
-        let scribe = scribe_of(site, "");
+        let scribe = scribe_of(site, unit, "");
         UnitLink {
             href: unit_page(unit),
             title: scribe.line(&unit.title),
@@ -126,15 +142,14 @@ pub(super) fn render_units(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     Ok(bundle)
 }
 
-/// Units are written in the pack’s own language.
-pub(super) fn scribe_of<'p>(site: &Site<'p>, root: &str) -> Scribe<'p> {
-    let publication = site.publication;
-    Scribe::new(publication.pack, root).above(&site.up()).telling(&publication.editions[0].language)
+/// For what a unit says, in the language that it is written in.
+pub(super) fn scribe_of<'p>(site: &Site<'p>, unit: &Unit, root: &str) -> Scribe<'p> {
+    Scribe::new(site.publication.pack, root).above(&site.up()).telling(&unit.language)
 }
 
-fn show_unit(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> UnitPage {
+pub(super) fn show_unit(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> UnitPage {
     let root = unit_root(unit);
-    let scribe = scribe_of(site, &root);
+    let scribe = scribe_of(site, unit, &root);
     let said = UnitWords::of(unit, plan, &site.words);
     let papers = [
         (unit_poster(unit), "unit-poster"),
@@ -150,6 +165,7 @@ fn show_unit(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> UnitPage {
         frame: frame_of_unit(site, "unit", unit),
         title: scribe.line(&unit.title),
         summary: scribe.line_if_any(unit.summary.as_ref()),
+        is_old_translation: unit.is_old_translation,
         ages: unit.ages.as_ref().map(ToString::to_string),
         dates: said.dates,
         times: said.times,
@@ -202,7 +218,7 @@ fn show_weeks(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> Vec<WeekView> {
 /// The days without school that begin in a span.
 fn show_none(site: &Site<'_>, unit: &Unit, from: Date, to: Date) -> Vec<NoneView> {
     let begins = |days: &&NoSchool| (from..to).contains(&days.from.value);
-    let scribe = scribe_of(site, &unit_root(unit));
+    let scribe = scribe_of(site, unit, &unit_root(unit));
     let show = |days: &NoSchool| NoneView {
         what: scribe.line_if_any(days.what.as_ref()),
         dates: span_words(days.from.value, days.to, &site.words),
@@ -248,5 +264,7 @@ fn show_back(site: &Site<'_>, unit: &Unit, back: BackAgain) -> Option<RememberVi
         ask: scribe.prose(&question.ask),
         answer: question.answer.as_ref().map(|answer| scribe.prose(answer)),
         from: scribe.line(&session.title),
+        anchor: None,
+        back,
     })
 }

@@ -1,0 +1,150 @@
+//! What one file of a pack comes to, by its path: a document, or a tree that is laid over another later.
+
+use super::desk::{Desk, FromNode};
+use super::figure_file::PosesDoc;
+use super::neighbours::is_borrowing;
+use super::node::Node;
+use super::pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
+use super::paths::{is_unit, misnamed};
+use super::session_file::SessionDoc;
+use super::shared_file::{SharedDoc, note_twice};
+use super::shelf::Shelf;
+use super::translation::original_of;
+use super::unit_file::UnitDoc;
+use super::{Documents, ReadBefore, yaml};
+use crate::finding::Finding;
+use crate::place::{FileId, Place};
+use crate::source::{Entry, EntryKind, Source};
+
+/// What one file came to, before it is put in its place.
+#[derive(Clone, Debug)]
+pub(super) enum Outcome {
+    Pack(Option<Box<PackDoc>>),
+    Equipment(Option<EquipmentDoc>),
+    Curriculum(Option<CurriculumDoc>),
+    Poses(Option<PosesDoc>),
+    Shared(Option<SharedDoc>),
+    Session(Option<Box<SessionDoc>>),
+    Unit(Option<Box<UnitDoc>>),
+    /// It is laid over a neighbour’s session when those are open.
+    Borrowing(Box<Node>),
+    /// It is laid over its original when that has been read.
+    Translation(Box<Node>),
+    Nothing,
+}
+
+/// The text of a file, what it came to, what was found, and its tree.
+pub(super) type ReadFile = (String, Outcome, Vec<Finding>, Option<Node>);
+
+/// Reads a file; one that was read before with the same text is not read again.
+pub(super) fn read_one(
+    source: &dyn Source,
+    file: FileId,
+    entry: &Entry,
+    (documents, shelf): (&Documents, &Shelf),
+    before: Option<&ReadBefore>,
+) -> ReadFile {
+    let text = match text_of(source, file, entry) {
+        Ok(text) => text,
+        Err(unread) => return (unread.shown, Outcome::Nothing, vec![*unread.finding], None),
+    };
+    if let Some(known) = before.and_then(|before| before.find(file, &text)) {
+        return known;
+    }
+    let mut tree = match yaml::read_tree(&text, file) {
+        Ok(tree) => tree,
+        Err(fault) => return (text, Outcome::Nothing, vec![*fault], None),
+    };
+    if let Some(right) = misnamed(&entry.path) {
+        let says = format!("This looks like the shared file {right}, but is read as a session.");
+        let way_out =
+            format!("Name it {right} and put it at the top of the pack, beside pack.yaml.");
+        let fault = Finding::problem("file-misnamed", Place::top_of(file), says, way_out);
+        return (text, Outcome::Nothing, vec![fault], None);
+    }
+    if original_of(&entry.path, &documents.paths).is_some() {
+        return (text, Outcome::Translation(Box::new(tree)), Vec::new(), None);
+    }
+    let mut desk = Desk::default();
+    let outcome = match entry.path.as_str() {
+        "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
+        "equipment.yaml" => Outcome::Equipment(EquipmentDoc::from_node(&tree, &mut desk)),
+        "curriculum.yaml" => Outcome::Curriculum(CurriculumDoc::from_node(&tree, &mut desk)),
+        "poses.yaml" => Outcome::Poses(PosesDoc::from_node(&tree, &mut desk)),
+        "shared.yaml" => {
+            let doc = SharedDoc::from_node(&tree, &mut desk);
+            if let Some(doc) = &doc {
+                note_twice(doc, &mut desk.findings);
+            }
+            Outcome::Shared(doc)
+        }
+        path if is_unit(path) => Outcome::Unit(UnitDoc::from_node(&tree, &mut desk).map(Box::new)),
+        _ => {
+            if !shelf.fill(&mut tree, &mut desk.findings) {
+                return (text, Outcome::Nothing, desk.findings, None);
+            }
+            if is_borrowing(&tree) {
+                return (text, Outcome::Borrowing(Box::new(tree)), desk.findings, None);
+            }
+            Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new))
+        }
+    };
+    (text, outcome, desk.findings, Some(tree))
+}
+
+/// The text of a file, or why there is none.
+pub(super) fn text_of(
+    source: &dyn Source,
+    file: FileId,
+    entry: &Entry,
+) -> Result<String, yaml::Unread> {
+    let fault = |code, says: &str, way_out: &str| {
+        let finding = Finding::problem(code, Place::top_of(file), says, way_out);
+        yaml::Unread { finding: Box::new(finding), shown: String::new() }
+    };
+    match entry.kind {
+        EntryKind::Folder => Err(fault(
+            "file-unreadable",
+            "This is a folder, but its name ends like a session file’s.",
+            "Take “.yaml” off the folder’s name.",
+        )),
+        EntryKind::Closed => Err(fault(
+            "file-unreadable",
+            "This computer may not look into this folder, so its sessions are missing.",
+            "Ask whoever looks after it to let you read it, or move it out of the pack.",
+        )),
+        EntryKind::NoFile => Err(fault(
+            "file-unreadable",
+            "This is a pipe or a device, not a file.",
+            "Take it out of the pack.",
+        )),
+        EntryKind::LeavesPack => Err(fault(
+            "link-leaves-pack",
+            "This is a link to something outside the pack, and is not followed.",
+            "Put a copy of the file itself into the pack.",
+        )),
+        EntryKind::File { bytes } if bytes > yaml::LARGEST_FILE => Err(fault(
+            "file-too-much",
+            &format!(
+                "This file is {} MB; a session is a few pages of text.",
+                bytes.div_ceil(1_000_000)
+            ),
+            "Check that it is a session file. Pictures and films stay in files of their own.",
+        )),
+        EntryKind::File { .. } => {
+            let bytes = source.bytes(&entry.path).map_err(|why| {
+                fault(
+                    "file-unreadable",
+                    &format!("This file can’t be read: {}.", lower_first(&why)),
+                    "Check who may open it, and that it is not open in another program.",
+                )
+            })?;
+            yaml::read_text(bytes, file)
+        }
+    }
+}
+
+fn lower_first(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
