@@ -59,7 +59,7 @@ impl<'f> InkMeter<'f> {
                     line_ink(*from, *to, stroke, &ground)
                 }
                 Item::Shape { outline, fill, stroke } => {
-                    shape_ink(outline, *fill, *stroke, &mut ground)
+                    shape_ink((outline, PIECES), *fill, *stroke, &mut ground)
                 }
                 Item::Stamp(set) => self.stamp_ink(set, &ground),
                 Item::Picture { path, width, height, .. } => {
@@ -109,7 +109,9 @@ fn squares_of_stamp(set: &Impression) -> f32 {
     let mut ground = Ground::new(set.width(), set.height());
     let items = set.items();
     let ink = items.iter().map(|item| match item {
-        Item::Shape { outline, fill, stroke } => shape_ink(outline, *fill, *stroke, &mut ground),
+        Item::Shape { outline, fill, stroke } => {
+            shape_ink((outline, FEW_PIECES), *fill, *stroke, &mut ground)
+        }
         _ => 0.0,
     });
     ink.sum::<f32>() / (set.scale * set.scale)
@@ -198,12 +200,12 @@ fn line_ink(from: At, to: At, stroke: Stroke, ground: &Ground) -> f32 {
 }
 
 fn shape_ink(
-    outline: &[Corner],
+    (outline, pieces): (&[Corner], u8),
     fill: Option<f32>,
     stroke: Option<Stroke>,
     ground: &mut Ground,
 ) -> f32 {
-    let corners = straightened(outline);
+    let corners = straightened(outline, pieces);
     let mut ink = 0.0;
     if let Some(grey) = fill {
         let (left, right) = span(corners.iter().map(|corner| corner.0));
@@ -231,8 +233,11 @@ fn side_ink(from: At, to: At, stroke: Stroke, fill: Option<f32>, ground: &Ground
 /// Pieces that a bend is cut into.
 const PIECES: u8 = 8;
 
+/// The same in stamps, whose outlines are of many short bends.
+const FEW_PIECES: u8 = 3;
+
 /// An outline with each bend as a few straight pieces.
-fn straightened(outline: &[Corner]) -> Vec<At> {
+fn straightened(outline: &[Corner], pieces: u8) -> Vec<At> {
     let mut points: Vec<At> = Vec::with_capacity(outline.len());
     let mut corners = outline.iter();
     while let Some(corner) = corners.next() {
@@ -241,7 +246,8 @@ fn straightened(outline: &[Corner]) -> Vec<At> {
             (true, Some(start)) => {
                 let (Some(second), Some(end)) = (corners.next(), corners.next()) else { break };
                 let bend = [start, corner.at, second.at, end.at];
-                points.extend((1..=PIECES).map(|piece| on_bend(bend, f32::from(piece))));
+                let shares = (1..=pieces).map(|piece| f32::from(piece) / f32::from(pieces));
+                points.extend(shares.map(|share| on_bend(bend, share)));
             }
             _ => points.push(corner.at),
         }
@@ -249,9 +255,8 @@ fn straightened(outline: &[Corner]) -> Vec<At> {
     points
 }
 
-/// A point of a cubic curve, after so many of its pieces.
-fn on_bend(bend: [At; 4], piece: f32) -> At {
-    let t = piece / f32::from(PIECES);
+/// A point of a cubic curve, so much of the way along.
+fn on_bend(bend: [At; 4], t: f32) -> At {
     let u = 1.0 - t;
     let share = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
     let along = |of: fn(At) -> f32| bend.iter().zip(share).map(|(p, s)| of(*p) * s).sum();
@@ -361,8 +366,8 @@ mod tests {
                 Item::Shape { outline, .. } => outline,
                 _ => Vec::new(),
             };
-        let black = shape_ink(&square(10.0, 50.0), Some(0.0), None, &mut ground);
-        let white = shape_ink(&square(20.0, 10.0), Some(1.0), None, &mut ground);
+        let black = shape_ink((&square(10.0, 50.0), PIECES), Some(0.0), None, &mut ground);
+        let white = shape_ink((&square(20.0, 10.0), PIECES), Some(1.0), None, &mut ground);
         assert!((black - 2500.0).abs() < 0.1 && (white + 100.0).abs() < 0.1, "{black} {white}");
     }
 }

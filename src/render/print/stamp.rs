@@ -12,8 +12,9 @@ use crate::drawing::{Drawing, Mark};
 /// Steps of a form’s own grid in a unit of its drawing: a stature of 20 cm is drawn to a tenth of a millimetre.
 const STEPS: f32 = 2_000.0;
 
-/// The step in which lines are made thicker for small sizes, in units of the drawing.
-const THICKER: f32 = 0.0025;
+/// The step in which lines are made thicker for small sizes, in units of the drawing: figures of one small size
+/// or another share a form.
+const THICKER: f32 = 0.005;
 
 /// A drawing in units of its own.
 #[derive(Debug)]
@@ -150,7 +151,7 @@ mod tests {
         let stamp = Arc::new(Stamp::new(3, drawing));
         let set = |scale| Impression { stamp: Arc::clone(&stamp), at: (0.0, 0.0), scale };
         assert_eq!(set(80.0).edge().name(), "F3");
-        assert_eq!(set(40.0).edge().name(), "F3T5");
+        assert_eq!(set(40.0).edge().name(), "F3T3");
         for scale in [20.0, 40.0, 80.0] {
             let pens = set(scale).items().into_iter().filter_map(|item| match item {
                 Item::Shape { stroke, .. } => stroke.map(|stroke| stroke.thickness),
