@@ -203,7 +203,9 @@ mod tests {
     fn plain_lines_are_read_as_the_parser_reads_them() {
         let whole = |line: &str| {
             let mut reader = Reader::default();
-            clean_line_events(line).into_iter().for_each(|event| reader.take(event));
+            for event in clean_line_events(line) {
+                reader.take(event);
+            }
             reader.runs
         };
         let lines = [

@@ -111,13 +111,12 @@ impl Standing<'_> {
     pub fn lay(&self, column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
         let room = source.room(column.width);
         let (session, time, words) = (source.session, &source.plans.time, source.words);
-        let line = match self.stature {
-            None => draw_time_line(session, time, words, room),
+        let line = if self.stature.is_some() {
             // Without words it is moved over whole where the sheet is mirrored.
-            Some(_) => {
-                let is_rtl = is_right_to_left(words.language());
-                draw_low_time_line(session, time, words, (Room { is_rtl, ..room }, self.above))
-            }
+            let is_rtl = is_right_to_left(words.language());
+            draw_low_time_line(session, time, words, (Room { is_rtl, ..room }, self.above))
+        } else {
+            draw_time_line(session, time, words, room)
         };
         let drawn = place_drawing(column.shaper, &line);
         let mut items = vec![Item::group(Role::Figure(line.says), column.shaper.next_key(), drawn)];

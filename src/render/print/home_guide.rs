@@ -45,7 +45,7 @@ const MOST_PAGES: usize = 2;
 pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let lines = GuideLines::of(source, inner_width(&source.letterhead()));
     let look = shaper.try_out(|shaper| choose_look(shaper, source, &lines));
-    let head = lay_guide_head(shaper, source, look.body, &lines.standing(look.stature));
+    let head = lay_guide_head(shaper, source, look.body, lines.standing(look.stature));
     let strips = guide_strips(shaper, source, look.body, look.has_together);
     lay_columns(shaper, &source.letterhead(), &head, strips, 2)
 }

@@ -72,7 +72,7 @@ pub struct Shaper<'f> {
     kept: [[Kept; 2]; 2],
     /// The words that were shaped, kept from session to session.
     words: WordCase,
-    word_shaper: WordShaper<'f>,
+    engine: WordShaper<'f>,
     last_key: Key,
     is_trial: bool,
     /// Set for the figures of drawings, which have their own room: no more air than usual.
@@ -113,7 +113,7 @@ impl<'f> Shaper<'f> {
             context: LayoutContext::new(),
             kept: Default::default(),
             words: WordCase::default(),
-            word_shaper: WordShaper::new(faces),
+            engine: WordShaper::new(faces),
             last_key: 0,
             is_trial: false,
             is_tight: false,
@@ -200,7 +200,7 @@ impl<'f> Shaper<'f> {
         }
         let mut words = std::mem::take(&mut self.words);
         let paragraph = words.put_together(text, runs, is_bold, &mut |word, style| {
-            if let Some(atoms) = self.word_shaper.shape(word, style) {
+            if let Some(atoms) = self.engine.shape(word, style) {
                 return atoms;
             }
             let run = Run {
