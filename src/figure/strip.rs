@@ -78,3 +78,21 @@ impl Moment {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::figure::pose::{Part, Way};
+
+    #[test]
+    fn the_moment_with_an_arrow_stands_for_the_whole_else_the_middle_one() {
+        let named = |name: &str| Moment::of(name, Pose::default());
+        let mut figure = Figure { moments: ["a", "b", "c"].map(named).to_vec() };
+        let first = |figure: &Figure| figure.by_weight()[0].name.clone().unwrap_or_default();
+        assert_eq!(first(&figure), "b");
+        figure.moments[2].arrows.push(Arrow { of: Part::Hands, way: Way::Up });
+        assert_eq!(first(&figure), "c");
+        assert_eq!(figure.by_weight().len(), 3);
+        assert!(Figure::default().by_weight().is_empty());
+    }
+}

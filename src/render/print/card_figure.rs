@@ -4,9 +4,9 @@
 use super::card_type::CardType;
 use super::moment_row::{between, lay_row, measure_row, set_row};
 use super::page::{Item, Role};
+use super::plate::Impression;
 use super::scale::Type;
 use super::sheets::SheetSource;
-use super::stamp::Impression;
 use super::strip::{Column, Seat};
 use crate::figure::{Caption, Moment};
 use crate::pack::Part;
@@ -97,7 +97,7 @@ pub fn moment_beside_points(
     let Some((moment, set)) = fitting else { return };
     let (at, says) =
         ((column.width - set.width(), tall - set.height()), source.figures.says(moment));
-    let set = vec![Item::Stamp(Impression { at, ..set })];
+    let set = vec![Item::Plate(Impression { at, ..set })];
     let figure = Item::group(Role::Figure(says.to_owned()), column.shaper.next_key(), set);
     column.strips[from].items.push(figure);
     for strip in column.strips[from..].iter_mut().rev().skip(1) {

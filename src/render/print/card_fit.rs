@@ -55,7 +55,8 @@ pub struct CardForm {
 impl CardForm {
     /// The room that the foot takes.
     fn foot(&self, kind: CardType) -> f32 {
-        let more = if self.foot_lines > 1 { kind.small().leading } else { 0.0 };
+        // Two lines need a little more air over them, or they look like more of the text.
+        let more = if self.foot_lines > 1 { kind.small().leading + 4.0 } else { 0.0 };
         FOOT * kind.scale() + more
     }
 }

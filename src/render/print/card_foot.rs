@@ -19,6 +19,9 @@ pub struct Foot<'f> {
 /// Between the title at the left and the rights at the right of one line.
 const APART: f32 = 14.0;
 
+/// Between two things of one line.
+const DOT: &str = " · ";
+
 /// The share of a single line that a long title may take.
 const TITLE_SHARE: f32 = 0.52;
 
@@ -34,7 +37,7 @@ impl Foot<'_> {
     fn end(&self) -> String {
         let Rights { credit, licence } = self.rights;
         let all = [credit.as_deref(), licence.as_deref(), Some(self.mark)].into_iter().flatten();
-        all.filter(|text| !text.is_empty()).collect::<Vec<_>>().join(" · ")
+        all.filter(|text| !text.is_empty()).collect::<Vec<_>>().join(DOT)
     }
 
     /// The items of the foot, the top of its last line being at 0, on so many lines at most.
@@ -54,28 +57,25 @@ impl Foot<'_> {
         let first = self.title.or(self.rights.credit.as_deref()).unwrap_or_default();
         let credit = self.rights.credit.clone().filter(|_| self.title.is_some());
         let second = Rights { credit, licence: self.rights.licence.clone() };
-        let first = self.lay_first(shaper, first, width, kind).into_iter();
+        let first = named_line(shaper, (first, self.mark), width, kind).into_iter();
+        let first = first.flat_map(|line| placed(line, 0.0));
         let second = second.fit(shaper, kind, width).into_iter().flat_map(|line| placed(line, 0.0));
         first.map(|item| item.moved(0.0, -kind.leading)).chain(second).collect()
     }
 
     /// All on the one line that a pocket card has: the title called by what stands before its colon, the maker cut.
     fn lay_cut(&self, shaper: &mut Shaper<'_>, width: f32, kind: Type) -> Vec<Item> {
-        let dot = if self.mark.is_empty() { "" } else { " · " };
-        let mark = whole(shaper, &format!("{dot}{}", self.mark), kind);
-        let mark_left = width - mark.as_ref().map_or(0.0, |mark| mark.width);
-        let title =
-            self.title.map(|title| short_title(shaper, title, kind, mark_left * TITLE_SHARE));
+        let room = width * TITLE_SHARE;
+        let title = self.title.map(|title| short_title(shaper, title, kind, room));
         let beside = title.map_or(0.0, |title| width_of(shaper, title, kind) + APART);
-        let room = (mark_left - beside).max(mark_left * (1.0 - TITLE_SHARE));
-        let rights = self.rights.fit(shaper, kind, room);
-        let rights_left = mark_left - rights.as_ref().map_or(0.0, |rights| rights.width);
-        let title = title.and_then(|title| fit_line(shaper, title, kind, rights_left - APART));
-        [(mark, mark_left), (rights, rights_left), (title, 0.0)]
-            .into_iter()
-            .filter_map(|(line, left)| Some(placed(line?, left)))
-            .flatten()
-            .collect()
+        let last = [self.rights.licence.as_deref().unwrap_or_default(), self.mark];
+        let last: Vec<&str> = last.into_iter().filter(|text| !text.is_empty()).collect();
+        let rights = Rights { credit: self.rights.credit.clone(), licence: Some(last.join(DOT)) };
+        let rights = rights.fit(shaper, kind, (width - beside).max(width - room));
+        let left = width - rights.as_ref().map_or(0.0, |rights| rights.width);
+        let title = title.and_then(|title| fit_line(shaper, title, kind, left - APART));
+        let sides = [(rights, left), (title, 0.0)].into_iter();
+        sides.filter_map(|(line, left)| Some(placed(line?, left))).flatten().collect()
     }
 
     /// The title at the left, all else at the right.
@@ -92,17 +92,28 @@ impl Foot<'_> {
         items.extend(title.into_iter().flat_map(|line| placed(line, 0.0)));
         items
     }
+}
 
-    /// “Leap the brook · K7QP”: a title that is too long is called by what stands before its colon, and cut at last.
-    fn lay_first(&self, shaper: &mut Shaper<'_>, text: &str, width: f32, kind: Type) -> Vec<Item> {
-        let dot = if text.is_empty() || self.mark.is_empty() { "" } else { "\u{a0}· " };
-        let mark = whole(shaper, &format!("{dot}{}", self.mark), kind);
-        let room = width - mark.as_ref().map_or(0.0, |mark| mark.width);
-        let text = short_title(shaper, text, kind, room);
-        let text = fit_line(shaper, text, kind, room);
-        let end = text.as_ref().map_or(0.0, |text| text.width);
-        let mark = mark.into_iter().flat_map(|line| placed(line, end));
-        mark.chain(text.into_iter().flat_map(|line| placed(line, 0.0))).collect()
+/// “Leap the brook: standing long jump · K7QP”: a name that is too long is called by what stands before its colon, and
+/// cut at last.
+fn named_line(
+    shaper: &mut Shaper<'_>,
+    (name, mark): (&str, &str),
+    width: f32,
+    kind: Type,
+) -> Option<ShapedLine> {
+    let dot = if name.is_empty() || mark.is_empty() { "" } else { DOT };
+    let end = format!("{dot}{mark}");
+    let room = width - width_of(shaper, &end, kind);
+    let mut shown: Vec<char> = short_title(shaper, name, kind, room).chars().collect();
+    let mut cut = "";
+    loop {
+        let start: String = shown.iter().collect();
+        let line = whole(shaper, &format!("{}{cut}{end}", start.trim_end()), kind)?;
+        if line.width <= width || shown.pop().is_none() {
+            return Some(line);
+        }
+        cut = "…";
     }
 }
 

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::stamp::{Impression, Stamp};
+use super::plate::{Impression, Plate};
 use crate::drawing::figure::{Strip, draw_moment};
 use crate::drawing::{Drawing, Look, Mark};
 use crate::figure::Moment;
@@ -24,8 +24,8 @@ pub struct FigureCase {
 
 #[derive(Debug)]
 struct Kept {
-    on_floor: Arc<Stamp>,
-    without_floor: Arc<Stamp>,
+    on_floor: Arc<Plate>,
+    without_floor: Arc<Plate>,
     says: String,
 }
 
@@ -40,8 +40,8 @@ impl FigureCase {
             kept.entry(moment.place).or_insert_with(|| {
                 let drawing = draw_moment(moment, proportions, strip);
                 Kept {
-                    without_floor: Arc::new(Stamp::new(number + 1, lift(&drawing))),
-                    on_floor: Arc::new(Stamp::new(number, drawing)),
+                    without_floor: Arc::new(Plate::new(number + 1, lift(&drawing))),
+                    on_floor: Arc::new(Plate::new(number, drawing)),
                     says: figure_says(std::slice::from_ref(moment), words),
                 }
             });
@@ -69,8 +69,8 @@ impl FigureCase {
     }
 }
 
-fn set(stamp: &Arc<Stamp>, stature: f32) -> Impression {
-    Impression { stamp: Arc::clone(stamp), at: (0.0, 0.0), scale: stature }
+fn set(plate: &Arc<Plate>, stature: f32) -> Impression {
+    Impression { plate: Arc::clone(plate), at: (0.0, 0.0), scale: stature }
 }
 
 fn lift(drawing: &Drawing) -> Drawing {

@@ -2,8 +2,8 @@
 
 use super::drawings::place_drawing;
 use super::page::{Item, Role};
+use super::plate::Impression;
 use super::sheets::SheetSource;
-use super::stamp::Impression;
 use super::strip::Column;
 use crate::drawing::figure::BELOW_FLOOR;
 use crate::drawing::{Bar, Room, draw_low_time_line, draw_time_line, low_bars};
@@ -111,12 +111,12 @@ impl Standing<'_> {
     pub fn lay(&self, column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
         let room = source.room(column.width);
         let (session, time, words) = (source.session, &source.plans.time, source.words);
-        let line = if self.stature.is_some() {
+        let line = if self.stature.is_none() {
+            draw_time_line(session, time, words, room)
+        } else {
             // Without words it is moved over whole where the sheet is mirrored.
             let is_rtl = is_right_to_left(words.language());
             draw_low_time_line(session, time, words, (Room { is_rtl, ..room }, self.above))
-        } else {
-            draw_time_line(session, time, words, room)
         };
         let drawn = place_drawing(column.shaper, &line);
         let mut items = vec![Item::group(Role::Figure(line.says), column.shaper.next_key(), drawn)];
@@ -130,7 +130,7 @@ impl Standing<'_> {
             let title = session.parts.get(*at).map(|part| plain_line(&part.title));
             let says = source.figures.says(moment);
             let says = format!("{}: {says}", title.unwrap_or_default());
-            let set = vec![Item::Stamp(Impression { at: (x, y), ..set })];
+            let set = vec![Item::Plate(Impression { at: (x, y), ..set })];
             items.push(Item::group(Role::Figure(says), column.shaper.next_key(), set));
         }
         column.drawing(line.height, items);

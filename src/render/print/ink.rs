@@ -14,7 +14,7 @@ use skrifa::{FontRef, MetadataProvider};
 
 use super::faces::{Face, Faces};
 use super::page::{At, Corner, GlyphRun, Item, Page, PlacedGlyph, Stroke};
-use super::stamp::{Edge, Impression};
+use super::plate::{Edge, Impression};
 use crate::picture::dots_for_paper;
 
 /// The side of a cell of the grid, in points.
@@ -25,19 +25,19 @@ pub struct InkMeter<'f> {
     faces: &'f Faces,
     /// Of each face, the area of each glyph in squares of the type’s size, once it is known.
     glyphs: Vec<Vec<Option<f32>>>,
-    /// In squares of a unit, of the stamps of one document.
-    stamps: BTreeMap<Edge, f32>,
+    /// In squares of a unit, of the plates of one document.
+    plates: BTreeMap<Edge, f32>,
 }
 
 impl<'f> InkMeter<'f> {
     pub fn new(faces: &'f Faces) -> Self {
         let glyphs = faces.loaded.iter().map(|face| vec![None; face.widths.len()]).collect();
-        Self { faces, glyphs, stamps: BTreeMap::new() }
+        Self { faces, glyphs, plates: BTreeMap::new() }
     }
 
-    /// Another document begins, with stamps of its own.
+    /// Another document begins, with plates of its own.
     pub fn begin_document(&mut self) {
-        self.stamps.clear();
+        self.plates.clear();
     }
 
     /// The share of a page that is inked, from 0 to 1; half a grey is half the ink.
@@ -61,7 +61,7 @@ impl<'f> InkMeter<'f> {
                 Item::Shape { outline, fill, stroke } => {
                     shape_ink((outline, PIECES), *fill, *stroke, &mut ground)
                 }
-                Item::Stamp(set) => self.stamp_ink(set, &ground),
+                Item::Plate(set) => self.plate_ink(set, &ground),
                 Item::Picture { path, width, height, .. } => {
                     let bytes = pictures.get(path);
                     bytes.map_or(0.0, |bytes| darkness_of(bytes) * width * height)
@@ -86,10 +86,10 @@ impl<'f> InkMeter<'f> {
         areas.sum::<f32>() * run.size * run.size
     }
 
-    /// A stamp’s own lights and shades are reckoned once: it stands on one ground.
-    fn stamp_ink(&mut self, set: &Impression, ground: &Ground) -> f32 {
+    /// A plate’s own lights and shades are reckoned once: it stands on one ground.
+    fn plate_ink(&mut self, set: &Impression, ground: &Ground) -> f32 {
         let middle = (set.at.0 + set.width() / 2.0, set.at.1 + set.height() / 2.0);
-        let squares = self.stamps.entry(set.edge()).or_insert_with(|| squares_of_stamp(set));
+        let squares = self.plates.entry(set.edge()).or_insert_with(|| squares_of_plate(set));
         *squares * set.scale * set.scale * (1.0 - ground.darkness(middle))
     }
 
@@ -104,8 +104,8 @@ impl<'f> InkMeter<'f> {
     }
 }
 
-/// The ink of a stamp on white paper, in squares of its unit.
-fn squares_of_stamp(set: &Impression) -> f32 {
+/// The ink of a plate on white paper, in squares of its unit.
+fn squares_of_plate(set: &Impression) -> f32 {
     let mut ground = Ground::new(set.width(), set.height());
     let items = set.items();
     let ink = items.iter().map(|item| match item {
@@ -233,7 +233,7 @@ fn side_ink(from: At, to: At, stroke: Stroke, fill: Option<f32>, ground: &Ground
 /// Pieces that a bend is cut into.
 const PIECES: u8 = 8;
 
-/// The same in stamps, whose outlines are of many short bends.
+/// The same in plates, whose outlines are of many short bends.
 const FEW_PIECES: u8 = 3;
 
 /// An outline with each bend as a few straight pieces.

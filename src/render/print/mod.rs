@@ -39,6 +39,7 @@ mod moment_row;
 mod page;
 mod pdf_file;
 mod pdf_text;
+mod plate;
 mod pose_sheet;
 mod poster;
 mod poster_group;
@@ -54,7 +55,7 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod slip;
-mod stamp;
+
 mod stock;
 mod strip;
 mod structure;

@@ -1,10 +1,10 @@
 //! The moments of a figure side by side, in one scale, each with its number and its own words for who can’t see it.
 
 use super::page::{Item, Role};
+use super::plate::Impression;
 use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheets::SheetSource;
-use super::stamp::Impression;
 use super::strip::placed;
 use crate::figure::Moment;
 use crate::prose::Run;
@@ -52,7 +52,7 @@ pub fn lay_row(
     for (index, frame) in frames.into_iter().enumerate() {
         let says = source.figures.says(&moments[index]).to_owned();
         let (width, at) = (frame.width(), (x, tall - frame.height()));
-        let set = vec![Item::Stamp(Impression { at, ..frame })];
+        let set = vec![Item::Plate(Impression { at, ..frame })];
         items.push(Item::group(Role::Figure(says), shaper.next_key(), set));
         if is_strip {
             let number = shaper.shape(&[Run::bold((index + 1).to_string())], numbers, 60.0);

@@ -22,6 +22,9 @@ const STATURES: [f32; 9] = [220.0, 190.0, 165.0, 142.0, 122.0, 105.0, 90.0, 76.0
 /// Figures may cost key points no more of their size: they keep this share.
 const LEAST_SHARE: f32 = 0.7;
 
+/// What letters reach below the last line at most, in sizes.
+const DEEP: f32 = 0.22;
+
 /// The band at the head and the line at the foot.
 const BAND: f32 = 66.0;
 const FOOT: f32 = 22.0;
@@ -124,7 +127,8 @@ fn fits(
         .iter()
         .map(|group| shaper.try_out(|shaper| lay_group(shaper, group, setting, width, source)).1)
         .sum();
-    used + gap_at(setting.size) * between(groups.len()) <= height
+    // Letters of some scripts reach far below their line.
+    used + gap_at(setting.size) * between(groups.len()) + setting.size * DEEP <= height
 }
 
 /// The least room between two parts.
@@ -143,7 +147,7 @@ fn lay_groups(
     let blocks: Vec<(Vec<Item>, f32)> =
         groups.iter().map(|group| lay_group(shaper, group, setting, width, source)).collect();
     let used: f32 = blocks.iter().map(|(_, tall)| tall).sum();
-    let spare = (height - used).max(0.0);
+    let spare = (height - used - setting.size * DEEP).max(0.0);
     let gap = (spare / between(groups.len()).max(1.0)).min(setting.size * 1.6);
     let mut y = BAND;
     let mut items = Vec::new();

@@ -18,7 +18,7 @@ use super::font_program::thin_program;
 use super::page::{GlyphRun, GlyphText, Item, Page};
 use super::pdf_file::PdfFile;
 use super::pdf_text::PdfText;
-use super::stamp::{Edge, Impression};
+use super::plate::{Edge, Impression};
 use crate::picture::dots_for_paper;
 
 /// The glyphs of a face, by their numbers: those that are used with the text they stand for.
@@ -31,12 +31,12 @@ impl Glyphs {
     }
 }
 
-/// Fonts, pictures and stamps, finished for every file of a session.
+/// Fonts, pictures and plates, finished for every file of a session.
 #[derive(Debug)]
 pub struct Stock {
     fonts: Vec<StockFont>,
     pictures: BTreeMap<String, StockThing>,
-    stamps: BTreeMap<Edge, StockThing>,
+    plates: BTreeMap<Edge, StockThing>,
     /// The first number that is free for the objects of a file.
     pub first_free: usize,
 }
@@ -83,13 +83,13 @@ impl StockMaker {
         for page in pages {
             used.gather(&page.items);
         }
-        let Used { glyphs, paths, stamps } = used;
+        let Used { glyphs, paths, plates } = used;
         self.show_specimen(&glyphs, &paths, pictures);
         let options = PdfSaveOptions { image_optimization: None, ..PdfSaveOptions::default() };
         let mut written = self.specimen.to_lopdf_document(&options, &mut Vec::new());
         finish_streams(&mut written, deflater);
         let stock = stock_of(&written, glyphs, paths).unwrap_or_else(Stock::empty);
-        stock.with_stamps(&stamps, deflater)
+        stock.with_plates(&plates, deflater)
     }
 
     /// One page with every glyph once, in order, and the pictures.
@@ -129,19 +129,19 @@ impl StockMaker {
 
 impl Stock {
     fn empty() -> Self {
-        let (pictures, stamps) = (BTreeMap::new(), BTreeMap::new());
-        Self { fonts: Vec::new(), pictures, stamps, first_free: 1 }
+        let (pictures, plates) = (BTreeMap::new(), BTreeMap::new());
+        Self { fonts: Vec::new(), pictures, plates, first_free: 1 }
     }
 
-    fn with_stamps(
+    fn with_plates(
         mut self,
-        stamps: &BTreeMap<Edge, &Impression>,
+        plates: &BTreeMap<Edge, &Impression>,
         deflater: &mut Deflater,
     ) -> Self {
-        for (edge, impression) in stamps {
+        for (edge, impression) in plates {
             let number = self.first_free;
             let objects = vec![(number, impression.form(deflater))];
-            self.stamps.insert(*edge, StockThing { number, objects });
+            self.plates.insert(*edge, StockThing { number, objects });
             self.first_free += 1;
         }
         self
@@ -176,10 +176,10 @@ impl Stock {
             entries.push_str(&format!("/{} {} 0 R", self.picture_name(path), picture.number));
             picture.write_to(file);
         }
-        for edge in &shown.used_stamps {
-            let Some(stamp) = self.stamps.get(edge) else { continue };
-            entries.push_str(&format!("/{} {} 0 R", edge.name(), stamp.number));
-            stamp.write_to(file);
+        for edge in &shown.used_plates {
+            let Some(plate) = self.plates.get(edge) else { continue };
+            entries.push_str(&format!("/{} {} 0 R", edge.name(), plate.number));
+            plate.write_to(file);
         }
         entries + ">>"
     }
@@ -239,7 +239,7 @@ fn stock_of(
         .into_iter()
         .filter_map(|path| Some((path.clone(), thing(pictures, &picture_id(path).0)?)));
     let first_free = usize::try_from(written.max_id).ok()? + 1;
-    Some(Stock { fonts, pictures: pictures.collect(), stamps: BTreeMap::new(), first_free })
+    Some(Stock { fonts, pictures: pictures.collect(), plates: BTreeMap::new(), first_free })
 }
 
 fn resources_of<'d>(written: &'d Document, page: ObjectId, kind: &[u8]) -> Option<&'d Dictionary> {
@@ -345,7 +345,7 @@ fn finish_streams(written: &mut Document, deflater: &mut Deflater) {
 struct Used<'p> {
     glyphs: BTreeMap<Face, Glyphs>,
     paths: BTreeSet<&'p String>,
-    stamps: BTreeMap<Edge, &'p Impression>,
+    plates: BTreeMap<Edge, &'p Impression>,
 }
 
 impl<'p> Used<'p> {
@@ -354,7 +354,7 @@ impl<'p> Used<'p> {
             match item {
                 Item::Glyphs(run) => gather_glyphs(run, self.glyphs.entry(run.face).or_default()),
                 Item::Picture { path, .. } => _ = self.paths.insert(path),
-                Item::Stamp(set) => _ = self.stamps.entry(set.edge()).or_insert(set),
+                Item::Plate(set) => _ = self.plates.entry(set.edge()).or_insert(set),
                 Item::Group { items, .. } => self.gather(items),
                 Item::Line { .. } | Item::Shape { .. } => {}
             }
