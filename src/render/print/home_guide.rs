@@ -54,29 +54,44 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
 /// floor; the size of the figures; what serves all needs at once; the figures.
 fn choose_look(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, lines: &GuideLines<'_>) -> Look {
     let sheet = source.letterhead();
-    let mut heights = Vec::new();
-    let mut drafts = Vec::new();
-    for body in SIZES {
-        let bare = lay_guide_head(shaper, source, body, lines.standing(None)).height;
-        heights.push(bare - lines.standing(None).height);
-        let strips = [true, false].map(|both| guide_strips(shaper, source, body, both));
-        drafts.push(strips);
-    }
+    // Tried when they are asked for: mostly the first size has room for all.
+    let mut drafts: [[Option<Draft>; 2]; SIZES.len()] = Default::default();
     let with_figures = lines.statures().map(Some).flat_map(|stature| [(true, stature)]);
     let without = [(false, lines.statures().last()), (true, None), (false, None)];
     let ways: Vec<(bool, Option<f32>)> = with_figures.chain(without).collect();
     for pages in 1..=MOST_PAGES {
         for (has_together, stature) in &ways {
             for (at, body) in SIZES.into_iter().enumerate() {
-                let strips = &drafts[at][usize::from(!has_together)];
-                let head = heights[at] + lines.standing(*stature).height;
-                if count_pages(&sheet, head, strips, 2) <= pages {
+                let draft = drafts[at][usize::from(*has_together)]
+                    .get_or_insert_with(|| Draft::of(shaper, source, (body, *has_together), lines));
+                let head = draft.head + lines.standing(*stature).height;
+                if count_pages(&sheet, head, &draft.strips, 2) <= pages {
                     return Look { body, has_together: *has_together, stature: *stature };
                 }
             }
         }
     }
     Look { body: SIZES[SIZES.len() - 1], has_together: false, stature: None }
+}
+
+/// The guide in one size of words.
+struct Draft {
+    /// How tall its head is but for the time line.
+    head: f32,
+    strips: Vec<Strip>,
+}
+
+impl Draft {
+    fn of(
+        shaper: &mut Shaper<'_>,
+        source: &SheetSource<'_>,
+        (body, has_together): (Type, bool),
+        lines: &GuideLines<'_>,
+    ) -> Self {
+        let bare = lines.standing(None);
+        let head = lay_guide_head(shaper, source, body, bare).height - bare.height;
+        Self { head, strips: guide_strips(shaper, source, body, has_together) }
+    }
 }
 
 fn guide_strips(

@@ -2,7 +2,7 @@
 //! them, whichever takes less of the sheet.
 
 use super::drawings::{THINNEST, place_marks};
-use super::moment_row::{Extent, between, draw_row, lay_row, measure_row};
+use super::moment_row::{Extent, between, lay_row, measure_row, set_row};
 use super::page::{BLACK, Item, Role, WHITE};
 use super::poster::SMALLEST_POINT;
 use super::scale::Type;
@@ -171,7 +171,7 @@ fn with_figure(
     }
     let (stature, at, whole) = laid;
     if !shaper.is_trial() {
-        let frames = draw_row(&group.moments, stature, source);
+        let frames = set_row(&group.moments, stature, source);
         let row = (group.moments.as_slice(), frames);
         let (figure, _) = lay_row(shaper, row, (0.0, APART), numbers, source);
         words.extend(figure.into_iter().map(|item| item.moved(at.0, at.1)));
