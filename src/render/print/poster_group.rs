@@ -26,8 +26,8 @@ const TITLE_SHARE: f32 = 0.56;
 /// Between two moments, and between them and the words.
 const APART: f32 = 12.0;
 
-/// From words to the figure under them.
-const ABOVE: f32 = 6.0;
+/// From words to the figure under them, in sizes: letters of some scripts reach far down.
+const ABOVE: f32 = 0.24;
 
 /// A figure beside tall words may be so much larger than those of the other parts.
 const MOST_GROWN: f32 = 1.6;
@@ -185,9 +185,10 @@ fn place_figure(
     let row = |stature: f32| extent.wide * stature + gaps;
     let tall = |stature: f32| extent.tall * stature + numbers;
     let left = width - words.wide - APART;
-    let whole = words.tall + ABOVE + tall(stature);
+    let above = setting.size * ABOVE;
+    let whole = words.tall + above + tall(stature);
     if row(stature) > left || words.tall.max(tall(stature)) >= whole {
-        return Some(Placing { stature, at: (SIDE, words.tall + ABOVE), whole });
+        return Some(Placing { stature, at: (SIDE, words.tall + above), whole });
     }
     // Where there is room, it is as tall as the words.
     let most = ((left - gaps) / extent.wide).min((words.tall - numbers) / extent.tall);
