@@ -2,17 +2,15 @@
 //! beside the key points, where it takes no room from them.
 
 use super::card_type::CardType;
-use super::drawings::{THINNEST, place_marks};
-use super::moment_row::{between, draw_row, lay_row, measure_row};
+use super::moment_row::{between, lay_row, measure_row, set_row};
 use super::page::{Item, Role};
+use super::plate::Impression;
 use super::scale::Type;
 use super::sheets::SheetSource;
 use super::strip::{Column, Seat};
-use crate::drawing::Drawing;
 use crate::figure::{Caption, Moment};
 use crate::pack::Part;
 use crate::prose::{Run, read_line};
-use crate::render::figure_phrases::figure_says;
 
 /// Draws the figure of a part, where it has one and the card has room for drawings.
 pub fn figure_strip(
@@ -25,10 +23,10 @@ pub fn figure_strip(
     if moments.is_empty() || kind.drawing == 0.0 {
         return;
     }
-    let frames = draw_frames(column.width, moments, source, kind);
+    let frames = fit_frames(column.width, moments, source, kind);
     column.gap(kind.gap(5.0));
-    let tall = frames.iter().map(|frame| frame.height).fold(0.0, f32::max);
-    let wide: f32 = frames.iter().map(|frame| frame.width).sum();
+    let tall = frames.iter().map(Impression::height).fold(0.0, f32::max);
+    let wide: f32 = frames.iter().map(Impression::width).sum();
     let gap = (column.width - wide).max(0.0) / (between(frames.len()) + 2.0);
     let gap = gap.min(tall * 0.5);
     let row = (moments.as_slice(), frames);
@@ -48,17 +46,17 @@ pub fn figure_strip(
 }
 
 /// The moments in one scale: as tall as a drawing may be on this card, and together no wider than it.
-fn draw_frames(
+fn fit_frames(
     width: f32,
     moments: &[Moment],
     source: &SheetSource<'_>,
     kind: CardType,
-) -> Vec<Drawing> {
+) -> Vec<Impression> {
     let extent = measure_row(moments, source);
     let most = width * kind.drawing.min(0.45) * 0.88;
     // A lying figure is no larger than one that stands.
     let stature = (most / extent.tall.max(0.9)).min(width / extent.wide);
-    draw_row(moments, stature, source)
+    set_row(moments, stature, source)
 }
 
 /// The least stature on a pocket card: 16 mm.
@@ -91,17 +89,16 @@ pub fn moment_beside_points(
         10.0 + lines.first().map_or(0.0, |line| line.width)
     });
     let room = column.width - BESIDE - ends.fold(0.0, f32::max);
-    let drawing = part.figure.by_weight().into_iter().find_map(|moment| {
-        let one = std::slice::from_ref(moment);
-        let extent = measure_row(one, source);
+    let fitting = part.figure.by_weight().into_iter().find_map(|moment| {
+        let extent = measure_row(std::slice::from_ref(moment), source);
         let stature = (tall / extent.tall.max(0.9)).min(room / extent.wide);
-        let drawing = (stature >= LEAST).then(|| draw_row(one, stature, source).pop())??;
-        Some((figure_says(one, source.words), drawing))
+        (stature >= LEAST).then(|| (moment, source.figures.set(moment, stature)))
     });
-    let Some((says, drawing)) = drawing else { return };
-    let (x, y) = (column.width - drawing.width, tall - drawing.height);
-    let marks = place_marks(drawing.marks, THINNEST).map(|item| item.moved(x, y)).collect();
-    let figure = Item::group(Role::Figure(says), column.shaper.next_key(), marks);
+    let Some((moment, set)) = fitting else { return };
+    let (at, says) =
+        ((column.width - set.width(), tall - set.height()), source.figures.says(moment));
+    let set = vec![Item::Plate(Impression { at, ..set })];
+    let figure = Item::group(Role::Figure(says.to_owned()), column.shaper.next_key(), set);
     column.strips[from].items.push(figure);
     for strip in column.strips[from..].iter_mut().rev().skip(1) {
         strip.keeps_next = true;

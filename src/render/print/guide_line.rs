@@ -1,19 +1,16 @@
 //! The time line of the home guide, with a figure on the bar of each part: what the child does when, at a glance.
 
-use super::drawings::{THINNEST, place_drawing, place_marks};
+use super::drawings::place_drawing;
 use super::page::{Item, Role};
+use super::plate::Impression;
 use super::sheets::SheetSource;
 use super::strip::Column;
-use crate::drawing::figure::{BELOW_FLOOR, Strip, draw_moment};
-use crate::drawing::{
-    Bar, Drawing, Look, Mark, Room, draw_low_time_line, draw_time_line, low_bars,
-};
+use crate::drawing::figure::BELOW_FLOOR;
+use crate::drawing::{Bar, Room, draw_low_time_line, draw_time_line, low_bars};
 use crate::figure::Moment;
 use crate::pack::Part;
 use crate::prose::plain_line;
-use crate::render::figure_phrases::figure_says;
 use crate::render::phrases::is_right_to_left;
-use crate::render::site::proportions_of;
 
 /// Statures that are tried, in points: 18 to 12 mm.
 const STATURES: [f32; 3] = [51.0, 43.0, 35.0];
@@ -78,8 +75,8 @@ impl<'s> GuideLines<'s> {
 
 fn measure_moments<'s>(part: &'s Part, source: &SheetSource<'s>) -> Vec<Measured<'s>> {
     let measure = |moment| {
-        let drawn = draw(moment, 100.0, source);
-        Measured { moment, width: drawn.width / 100.0, height: drawn.height / 100.0 }
+        let set = source.figures.set_without_floor(moment, 1.0);
+        Measured { moment, width: set.width(), height: set.height() }
     };
     part.figure.by_weight().into_iter().map(measure).collect()
 }
@@ -109,14 +106,6 @@ fn stand<'s>(
     Standing { stature: Some(stature), figures, above, height: line.height }
 }
 
-/// A moment without the floor: it stands on its bar.
-fn draw(moment: &Moment, stature: f32, source: &SheetSource<'_>) -> Drawing {
-    let strip = Strip { stature, is_rtl: is_right_to_left(source.words.language()) };
-    let mut drawing = draw_moment(moment, proportions_of(source.session), strip);
-    drawing.marks.retain(|mark| !matches!(mark, Mark::Smooth { look: Look::Floor, .. }));
-    drawing
-}
-
 impl Standing<'_> {
     /// Lays the line and, on its bars, the figures: each is told with the name of its part.
     pub fn lay(&self, column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
@@ -133,15 +122,16 @@ impl Standing<'_> {
         let mut items = vec![Item::group(Role::Figure(line.says), column.shaper.next_key(), drawn)];
         for (at, bar, moment) in &self.figures {
             let stature = self.stature.unwrap_or_default();
-            let drawing = draw(moment, stature, source);
-            let x = bar.left + (bar.width - drawing.width) / 2.0;
-            let x = x.min(column.width - drawing.width).max(0.0);
-            let y = self.above - bar.height + BELOW_FLOOR * stature - drawing.height;
+            // It stands on its bar, without a floor of its own.
+            let set = source.figures.set_without_floor(moment, stature);
+            let x = bar.left + (bar.width - set.width()) / 2.0;
+            let x = x.min(column.width - set.width()).max(0.0);
+            let y = self.above - bar.height + BELOW_FLOOR * stature - set.height();
             let title = session.parts.get(*at).map(|part| plain_line(&part.title));
-            let says = figure_says(&[(*moment).clone()], words);
+            let says = source.figures.says(moment);
             let says = format!("{}: {says}", title.unwrap_or_default());
-            let marks = place_marks(drawing.marks, THINNEST).map(|item| item.moved(x, y)).collect();
-            items.push(Item::group(Role::Figure(says), column.shaper.next_key(), marks));
+            let set = vec![Item::Plate(Impression { at: (x, y), ..set })];
+            items.push(Item::group(Role::Figure(says), column.shaper.next_key(), set));
         }
         column.drawing(line.height, items);
     }

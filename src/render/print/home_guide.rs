@@ -1,8 +1,6 @@
 //! The home guide: one page for the adult at home, with the running order, the things to gather, the
 //! space and the cautions.
 
-use std::collections::BTreeMap;
-
 use super::guide_head::lay_guide_head;
 use super::guide_line::GuideLines;
 use super::page::{Item, Page};
@@ -52,48 +50,48 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
     lay_columns(shaper, &source.letterhead(), &head, strips, 2)
 }
 
-/// What was laid out for trial, by the number of the size: what differs by the figures alone is laid once.
-struct Drafts<'d, 's> {
-    source: &'d SheetSource<'s>,
-    lines: &'d GuideLines<'s>,
-    /// Heights of the head without its time line.
-    heads: BTreeMap<usize, f32>,
-    strips: BTreeMap<(usize, bool), Vec<Strip>>,
-}
-
-impl Drafts<'_, '_> {
-    fn count_pages(&mut self, shaper: &mut Shaper<'_>, at: usize, look: Look) -> usize {
-        let Self { source, lines, heads, strips } = self;
-        let bare = heads.entry(at).or_insert_with(|| {
-            let line = lines.standing(None);
-            lay_guide_head(shaper, source, look.body, line).height - line.height
-        });
-        let head = *bare + lines.standing(look.stature).height;
-        let strips = strips
-            .entry((at, look.has_together))
-            .or_insert_with(|| guide_strips(shaper, source, look.body, look.has_together));
-        count_pages(&source.letterhead(), head, strips, 2)
-    }
-}
-
 /// The first look that fits one page, else two. In this order things give way: the size of the words, down to its
 /// floor; the size of the figures; what serves all needs at once; the figures.
 fn choose_look(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, lines: &GuideLines<'_>) -> Look {
-    let mut drafts = Drafts { source, lines, heads: BTreeMap::new(), strips: BTreeMap::new() };
-    let with_figures = lines.statures().map(Some).map(|stature| (true, stature));
+    let sheet = source.letterhead();
+    // Tried when they are asked for: mostly the first size has room for all.
+    let mut drafts: [[Option<Draft>; 2]; SIZES.len()] = Default::default();
+    let with_figures = lines.statures().map(Some).flat_map(|stature| [(true, stature)]);
     let without = [(false, lines.statures().last()), (true, None), (false, None)];
     let ways: Vec<(bool, Option<f32>)> = with_figures.chain(without).collect();
     for pages in 1..=MOST_PAGES {
         for (has_together, stature) in &ways {
             for (at, body) in SIZES.into_iter().enumerate() {
-                let look = Look { body, has_together: *has_together, stature: *stature };
-                if drafts.count_pages(shaper, at, look) <= pages {
-                    return look;
+                let draft = drafts[at][usize::from(*has_together)]
+                    .get_or_insert_with(|| Draft::of(shaper, source, (body, *has_together), lines));
+                let head = draft.head + lines.standing(*stature).height;
+                if count_pages(&sheet, head, &draft.strips, 2) <= pages {
+                    return Look { body, has_together: *has_together, stature: *stature };
                 }
             }
         }
     }
     Look { body: SIZES[SIZES.len() - 1], has_together: false, stature: None }
+}
+
+/// The guide in one size of words.
+struct Draft {
+    /// How tall its head is but for the time line.
+    head: f32,
+    strips: Vec<Strip>,
+}
+
+impl Draft {
+    fn of(
+        shaper: &mut Shaper<'_>,
+        source: &SheetSource<'_>,
+        (body, has_together): (Type, bool),
+        lines: &GuideLines<'_>,
+    ) -> Self {
+        let bare = lines.standing(None);
+        let head = lay_guide_head(shaper, source, body, bare).height - bare.height;
+        Self { head, strips: guide_strips(shaper, source, body, has_together) }
+    }
 }
 
 fn guide_strips(

@@ -2,7 +2,7 @@
 //! them, whichever takes less of the sheet.
 
 use super::drawings::{THINNEST, place_marks};
-use super::moment_row::{Extent, between, draw_row, lay_row, measure_row};
+use super::moment_row::{Extent, between, lay_row, measure_row, set_row};
 use super::page::{BLACK, Item, Role, WHITE};
 use super::poster::SMALLEST_POINT;
 use super::scale::Type;
@@ -116,7 +116,7 @@ pub fn lay_group(
     let tall = height_of(shaper, group, setting, (words, width));
     if let Some(Placing { stature, at, .. }) = place_figure(shaper, group, setting, (words, width))
     {
-        let row = (group.moments.as_slice(), draw_row(&group.moments, stature, source));
+        let row = (group.moments.as_slice(), set_row(&group.moments, stature, source));
         let (figure, _) = lay_row(shaper, row, (0.0, APART), numbers_at(setting.size), source);
         items.extend(figure.into_iter().map(|item| item.moved(at.0, at.1)));
     }
