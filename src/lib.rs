@@ -104,6 +104,7 @@ pub fn inspect_again(
     let mut documents = read::read_pack_again(source, &Selection::All, Some(read_before))?;
     let met_while_reading = std::mem::take(&mut documents.findings);
     let pack = resolve::resolve_pack(documents);
+    read_before.note_resolved(&pack);
     let (plans, judged) = inspect::inspect_pack_again(&pack, met_while_reading, found_before);
     let Judged { findings, allowed } = judged;
     Ok(Inspected { pack, plans, findings, allowed })

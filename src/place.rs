@@ -5,6 +5,7 @@
 
 use std::fmt;
 use std::ops::Deref;
+use std::sync::Arc;
 
 /// A file of the pack, by its index in [`Files`].
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -79,7 +80,8 @@ impl<T: fmt::Display> fmt::Display for Placed<T> {
 #[derive(Clone, Debug)]
 pub struct FileText {
     pub path: String,
-    pub text: String,
+    /// Shared, so that thousands of files are quickly copied.
+    pub text: Arc<str>,
     /// Where it stands in the pack of a neighbour, if it is that neighbour’s.
     pub lent: Option<Lent>,
 }
@@ -106,22 +108,22 @@ pub struct LineColumn {
 
 impl Files {
     /// Adds a file and gives its id.
-    pub fn add(&mut self, path: String, text: String) -> FileId {
+    pub fn add(&mut self, path: String, text: impl Into<Arc<str>>) -> FileId {
         let id = u32::try_from(self.files.len()).expect("fewer than four thousand million files");
-        self.files.push(FileText { path, text, lent: None });
+        self.files.push(FileText { path, text: text.into(), lent: None });
         FileId(id)
     }
 
     /// Adds a file of a neighbour’s pack.
     pub(crate) fn add_lent(&mut self, path: String, lent: Lent) -> FileId {
-        let id = self.add(path, String::new());
+        let id = self.add(path, "");
         self.files[id.0 as usize].lent = Some(lent);
         id
     }
 
     /// Gives a file the text that was read for it.
-    pub(crate) fn set_text(&mut self, id: FileId, text: String) {
-        self.files[id.0 as usize].text = text;
+    pub(crate) fn set_text(&mut self, id: FileId, text: impl Into<Arc<str>>) {
+        self.files[id.0 as usize].text = text.into();
     }
 
     pub fn get(&self, id: FileId) -> &FileText {
@@ -173,7 +175,7 @@ mod tests {
     #[test]
     fn columns_count_characters_not_bytes() {
         let mut files = Files::default();
-        let file = files.add("a.yaml".into(), "é: 1\nfüße: 2\n".into());
+        let file = files.add("a.yaml".into(), "é: 1\nfüße: 2\n");
         let start = u32::try_from("é: 1\nfüße: ".len()).unwrap();
         let place = Place { file, start, end: start + 1 };
         assert_eq!(files.line_column(place), LineColumn { line: 2, column: 7 });

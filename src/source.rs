@@ -5,6 +5,7 @@
 
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use crate::quantity::Date;
 
@@ -46,6 +47,11 @@ pub trait Source: Sync {
     /// # Errors
     /// A sentence for the teacher.
     fn bytes(&self, path: &str) -> Result<Vec<u8>, String>;
+
+    /// The bytes of a file where they are held still in memory: the same bytes, the same place in it.
+    fn held(&self, _path: &str) -> Option<Arc<[u8]>> {
+        None
+    }
 
     /// Today's date, held still for one run.
     fn today(&self) -> Date;

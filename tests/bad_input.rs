@@ -420,6 +420,8 @@ fn what_is_no_session_at_all() {
     Pack::with(format!("{SOUND}---\ntitle: B\n")).finds("yaml-broken", 73, 1);
     Pack::with("title: *nobody\n").finds("yaml-broken", 1, 8);
     Pack::with("title: \"never closed\n").finds("yaml-broken", 1, 8);
+    let open = "title: A\nequipment:\n  - {need: marker, count: 2\n  - {need: chair, count: 1}\n";
+    Pack::with(open).finds("yaml-broken", 3, 5);
     Pack::with("[a, b]: c\n? {x: 1}\n: y\n").findings();
     Pack::with("title: !!python/object:os.system x\n").finds("key-missing", 1, 1);
 }

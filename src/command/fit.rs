@@ -72,7 +72,7 @@ pub(super) fn chosen_sessions<'p>(
             || id.strip_prefix(name.trim_end_matches('/')).is_some_and(|r| r.starts_with('/'))
     };
     let offered: Vec<&Session> =
-        pack.sessions.iter().filter(|session| !session.is_retired()).collect();
+        pack.sessions.iter().map(AsRef::as_ref).filter(|s: &&Session| !s.is_retired()).collect();
     if let Some(lost) = asked.iter().find(|name| !offered.iter().any(|s| is_named(s, name))) {
         return Err(format!("There is no session “{lost}” in this pack."));
     }

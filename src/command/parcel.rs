@@ -136,7 +136,7 @@ fn sessions_of(unit: &Unit, pack: &Pack) -> Vec<SessionId> {
 
 fn keep_only(pack: &mut Pack, sessions: &BTreeSet<SessionId>, units: &BTreeSet<SessionId>) {
     let is_kept = |session: &Session| sessions.contains(&session.id);
-    pack.sessions.retain(is_kept);
+    pack.sessions.retain(|session| is_kept(session));
     pack.units.retain(|unit| units.contains(&unit.id));
     for translation in pack.translations.values_mut() {
         translation.sessions.retain(is_kept);

@@ -35,10 +35,10 @@ fn rehearse(arguments: &RehearseArguments, console: &Console) -> Result<(), Stri
         say_findings(&scene),
     ));
     let (sender, scenes) = channel(scene);
-    let (root, own_console) = (arguments.pack.clone(), console.clone());
+    let own_console = console.clone();
     std::thread::spawn(move || {
         let mut last_fault = None;
-        watch_pack(&root, || {
+        watch_pack(rehearsal.folders(), || {
             match rehearsal.look_again() {
                 Ok(None) => {}
                 Ok(Some(news)) => {
@@ -55,7 +55,7 @@ fn rehearse(arguments: &RehearseArguments, console: &Console) -> Result<(), Stri
                     last_fault = Some(fault);
                 }
             }
-            ControlFlow::Continue(())
+            ControlFlow::Continue(rehearsal.folders())
         });
     });
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();

@@ -30,7 +30,7 @@ pub use marks::{effort_steps, effort_width, part_mark};
 pub use pen::hatch_lines;
 pub use qr::draw_qr;
 pub use svg::{escape, marks_to_svg, to_svg};
-pub use time_line::draw_time_line;
+pub use time_line::{Bar, draw_low_time_line, draw_time_line, low_bars};
 
 /// A point: right, then down.
 pub type At = (f32, f32);

@@ -10,43 +10,97 @@ use crate::words::{Filling, Words};
 /// The tallest bar.
 const BAR: f32 = 36.0;
 
+/// The same where figures stand on the bars.
+const LOW_BAR: f32 = 20.0;
+
 /// Between two bars.
 const GAP: f32 = 1.5;
 
+/// From the foot of the bars to the marks.
+const UNDER: f32 = 5.0;
+
+/// A part as a bar: where it stands, and how tall it is.
+#[derive(Clone, Copy, Debug)]
+pub struct Bar {
+    pub left: f32,
+    pub width: f32,
+    pub height: f32,
+}
+
 /// Draws the time line of a session.
 pub fn draw_time_line(session: &Session, time: &TimePlan, words: &Words, room: Room) -> Drawing {
-    let whole = time.total.seconds().max(time.slot.seconds()).max(1);
-    let at = |seconds: u32| room.width * share(seconds, whole);
+    let mark = room.words * 1.15;
+    let bars = bars_of(session, time, (room.width, BAR));
+    let mut marks = draw_bars(session, &bars, BAR, room);
+    let ticks_top = BAR + mark + 8.0;
+    let ticks = minute_ticks(whole_of(time), ticks_top, room);
+    let (lines, figures): (Vec<_>, Vec<_>) = ticks.into_iter().unzip();
+    marks.extend(lines.into_iter().chain(figures));
+    let height = ticks_top + 5.0 + room.words * 1.3;
+    let drawing = Drawing { width: room.width, height, marks, says: line_says(time, words) };
+    if room.is_rtl { drawing.mirrored() } else { drawing }
+}
+
+/// Draws the time line with low bars and without its minutes, its foot under so much room for figures that
+/// stand on the bars; and the bars.
+pub fn draw_low_time_line(
+    session: &Session,
+    time: &TimePlan,
+    words: &Words,
+    (room, above): (Room, f32),
+) -> Drawing {
+    let bars = low_bars(session, time, room.width);
+    let marks = draw_bars(session, &bars, above, room);
+    let height = above + UNDER + room.words * 1.15 + 1.0;
+    let drawing = Drawing { width: room.width, height, marks, says: line_says(time, words) };
+    if room.is_rtl { drawing.mirrored() } else { drawing }
+}
+
+/// The bars of a low time line so wide, for what stands on them.
+pub fn low_bars(session: &Session, time: &TimePlan, width: f32) -> Vec<Bar> {
+    bars_of(session, time, (width, LOW_BAR))
+}
+
+fn line_says(time: &TimePlan, words: &Words) -> String {
+    let minutes = time.slot.seconds().div_ceil(60);
+    words.say_with("line-label", &[("minutes", Filling::Count(minutes))])
+}
+
+fn whole_of(time: &TimePlan) -> u32 {
+    time.total.seconds().max(time.slot.seconds()).max(1)
+}
+
+fn bars_of(session: &Session, time: &TimePlan, (width, tallest): (f32, f32)) -> Vec<Bar> {
+    let at = |seconds: u32| width * share(seconds, whole_of(time));
+    let parts = session.parts.iter().zip(&time.spans);
+    parts
+        .map(|(part, span)| {
+            let (left, right) = (at(span.start.seconds()), at(span.end().seconds()));
+            let height = tallest * height_of(part.effort.as_ref().map(|effort| effort.value));
+            Bar { left, width: right - left, height }
+        })
+        .collect()
+}
+
+/// The bars over their foot, and the mark of each part below.
+fn draw_bars(session: &Session, bars: &[Bar], foot: f32, room: Room) -> Vec<Mark> {
     let mark = room.words * 1.15;
     let (mut marks, mut kinds) = (Vec::new(), Vec::new());
-    for (part, span) in session.parts.iter().zip(&time.spans) {
-        let (left, right) = (at(span.start.seconds()), at(span.end().seconds()));
-        let tall = BAR * height_of(part.effort.as_ref().map(|effort| effort.value));
+    for (part, bar) in session.parts.iter().zip(bars) {
         let fill = if part.kind == PartKind::Challenge { Tone::Measured } else { Tone::Pale };
-        let wide = (right - left - GAP).max(0.8);
-        let bar =
-            Mark::rectangle((left, BAR - tall), (wide, tall), Some(fill), Some(Pen::ink(0.8)));
-        marks.push(bar);
-        if right - left > mark {
-            let middle = f32::midpoint(left, right) - mark / 2.0;
-            kinds.extend(part_mark(part.kind, (middle, BAR + 5.0), mark));
+        let size = ((bar.width - GAP).max(0.8), bar.height);
+        let pen = Some(Pen::ink(0.8));
+        marks.push(Mark::rectangle((bar.left, foot - bar.height), size, Some(fill), pen));
+        if bar.width > mark {
+            let middle = bar.left + (bar.width - mark) / 2.0;
+            kinds.extend(part_mark(part.kind, (middle, foot + UNDER), mark));
         }
     }
     // What is drawn alike stands together, so that a page can say it once.
     kinds.sort_by_key(|mark| matches!(mark, Mark::Shape { fill: Some(_), .. }));
     marks.append(&mut kinds);
-    marks.push(Mark::line((0.0, BAR), (room.width, BAR), Pen::ink(1.6)));
-    let ticks = BAR + mark + 8.0;
-    let (lines, figures): (Vec<_>, Vec<_>) = minute_ticks(whole, ticks, room).into_iter().unzip();
-    marks.extend(lines.into_iter().chain(figures));
-    let minutes = time.slot.seconds().div_ceil(60);
-    let drawing = Drawing {
-        width: room.width,
-        height: ticks + 5.0 + room.words * 1.3,
-        marks,
-        says: words.say_with("line-label", &[("minutes", Filling::Count(minutes))]),
-    };
-    if room.is_rtl { drawing.mirrored() } else { drawing }
+    marks.push(Mark::line((0.0, foot), (room.width, foot), Pen::ink(1.6)));
+    marks
 }
 
 /// How much of the tallest bar an effort takes.

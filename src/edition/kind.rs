@@ -71,7 +71,7 @@ const fn kind(
 }
 
 /// Every kind, those of sessions before those of parts.
-pub static KINDS: [Kind; 88] = {
+pub static KINDS: [Kind; 89] = {
     use Audience::{Families, Nobody, Reviewers};
     use CardOf::{Adaptations, Every, Floor, Helper, Opening, Part};
     use Shape::{List, One, Text};
@@ -155,7 +155,8 @@ pub static KINDS: [Kind; 88] = {
         kind(("part-pictures", "says-picture"), List, Families, CARDS, Part),
         kind(("part-picture-bytes", "says-picture"), List, Nobody, CARDS, Part),
         kind(("figure-words", "says-picture"), List, Families, CARDS, Part),
-        kind(("figure", "says-picture"), List, Nobody, CARDS, Part),
+        kind(("figure", "says-picture"), List, Nobody, BOTH, Part),
+        kind(("figure-numbers", "says-picture"), List, Nobody, CARDS, Part),
         kind(("part-floor", "plan"), One, Families, NONE, Part),
         kind(("movements", "says-movements"), One, Reviewers, NONE, Part),
         kind(("task", "teachers-task"), One, Reviewers, NONE, Part),

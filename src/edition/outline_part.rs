@@ -2,8 +2,6 @@
 
 use super::outline::{Notebook, bare, pictures};
 use super::{Mark, PartOutline};
-use crate::drawing::figure::{Strip, draw_moment};
-use crate::drawing::to_svg;
 use crate::figure::Caption;
 use crate::pack::{Alternative, FlightSaid, Pack, Part, Session};
 use crate::plan::Plans;
@@ -94,18 +92,20 @@ fn doing(notebook: &mut Notebook<'_>, part: &Part, pack: &Pack) {
     pictures(notebook, ["part-pictures", "part-picture-bytes"], &part.pictures, pack);
 }
 
-/// What stands under the moments of a figure, and a mark of each as it is drawn.
+/// What stands under the moments of a figure, and a mark of what each is drawn from.
 fn figure(notebook: &mut Notebook<'_>, session: &Session, part: &Part) {
-    let strip = Strip { stature: 100.0, is_rtl: false };
+    let proportions = proportions_of(session);
     for moment in &part.figure.moments {
         if let Some(Caption::Words(words)) = &moment.caption {
             notebook.note("figure-words", plain_line(words));
         }
-        let drawn = to_svg(&draw_moment(moment, proportions_of(session), strip), "");
-        notebook.note("figure", Mark::of_bytes(drawn.as_bytes()).to_string());
+        let held = moment.holds.as_ref().map(|thing| &*thing.value);
+        let drawn_from = format!("{proportions:?} {:?} {held:?} {:?}", moment.pose, moment.arrows);
+        notebook.note("figure", Mark::of_bytes(drawn_from.as_bytes()).to_string());
     }
     let pictured = part.figure.pictured(part.key_points.len());
-    notebook.note("figure", pictured.iter().map(|at| format!("{at:?} ")).collect::<String>());
+    notebook
+        .note("figure-numbers", pictured.iter().map(|at| format!("{at:?} ")).collect::<String>());
 }
 
 fn measure(notebook: &mut Notebook<'_>, part: &Part, at: usize, plans: &Plans) {

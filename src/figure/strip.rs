@@ -48,6 +48,19 @@ impl Figure {
         let number = |point| shows(point).filter(|_| self.moments.len() > 1).map_or(0, |at| at + 1);
         (1..=points).map(number).collect()
     }
+
+    /// The moments with the one first that stands for the whole where there is room for one: the moment with
+    /// an arrow, since it tells where the movement goes; else the one in the middle.
+    pub fn by_weight(&self) -> Vec<&Moment> {
+        let arrowed = self.moments.iter().position(|moment| !moment.arrows.is_empty());
+        let chief = arrowed.unwrap_or(self.moments.len() / 2);
+        let mut moments: Vec<&Moment> = self.moments.iter().collect();
+        if chief < moments.len() {
+            let chief = moments.remove(chief);
+            moments.insert(0, chief);
+        }
+        moments
+    }
 }
 
 impl Moment {
@@ -63,5 +76,23 @@ impl Moment {
             caption: None,
             arrows: Vec::new(),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::figure::pose::{Part, Way};
+
+    #[test]
+    fn the_moment_with_an_arrow_stands_for_the_whole_else_the_middle_one() {
+        let named = |name: &str| Moment::of(name, Pose::default());
+        let mut figure = Figure { moments: ["a", "b", "c"].map(named).to_vec() };
+        let first = |figure: &Figure| figure.by_weight()[0].name.clone().unwrap_or_default();
+        assert_eq!(first(&figure), "b");
+        figure.moments[2].arrows.push(Arrow { of: Part::Hands, way: Way::Up });
+        assert_eq!(first(&figure), "c");
+        assert_eq!(figure.by_weight().len(), 3);
+        assert!(Figure::default().by_weight().is_empty());
     }
 }

@@ -1,39 +1,78 @@
-//! What was found before: a session whose text is still the same is not inspected again, so long as
-//! nothing else that it is judged by has changed.
+//! What was found before: a session that is still the same is not inspected again, so long as nothing else that it
+//! is judged by has changed.
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use crate::finding::Finding;
 use crate::pack::{Lead, Pack, Session};
+use crate::place::FileId;
 use crate::plan::Plans;
 use crate::prose::links_of;
-use crate::render::key::{Key, KeyMaker};
 
 /// Plans and findings of sessions, while the shared files, the list of files and the day stay as they are;
 /// whoever keeps it forgets it when one of them changes.
 #[derive(Debug, Default)]
 pub struct FoundBefore {
-    pub(super) sessions: BTreeMap<Key, (Arc<Plans>, Vec<Finding>)>,
+    sessions: BTreeMap<FileId, Looked>,
 }
 
-/// A mark of what a session is judged by that may change while the shared files do not: its own text, and
-/// what its links lead to.
-pub(super) fn key_of(session: &Session, pack: &Pack) -> Key {
-    let file = pack.files.get(session.file);
-    let mut key = KeyMaker::default().with(session.file.0.to_le_bytes()).with(&file.text);
-    for text in session.texts() {
-        if !text.contains("](") && !text.contains("]:") {
-            continue;
-        }
-        for link in links_of(text.value) {
-            key = match pack.lead(text.place.file, &link) {
-                Lead::Session(to) => key.with([1, u8::from(to.is_retired())]).with(to.id.as_str()),
-                Lead::Picture(_) => key.with([2]),
-                Lead::Other => key.with([3]),
-                Lead::Nowhere => key.with([4]),
-            };
-        }
+/// What was found in one session.
+#[derive(Clone, Debug)]
+pub(super) struct Looked {
+    session: Arc<Session>,
+    /// Each link of its texts, with the file it stands in and what it led to: that may change while the session
+    /// does not.
+    links: Vec<(FileId, String, Led)>,
+    pub plans: Arc<Plans>,
+    pub found: Vec<Finding>,
+}
+
+/// What a link leads to, as far as a rule asks.
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Led {
+    Session { id: String, is_retired: bool },
+    Picture,
+    Other,
+    Nowhere,
+}
+
+impl Looked {
+    pub(super) fn of(
+        session: &Arc<Session>,
+        pack: &Pack,
+        plans: Arc<Plans>,
+        found: Vec<Finding>,
+    ) -> Self {
+        let texts = session.texts();
+        let links = texts.iter().flat_map(|text| {
+            let links = links_of(text.value).into_iter();
+            links.map(|link| (text.place.file, led(pack, text.place.file, &link), link))
+        });
+        let links = links.map(|(file, led, link)| (file, link, led)).collect();
+        Self { session: Arc::clone(session), links, plans, found }
     }
-    key.finish()
+}
+
+impl FoundBefore {
+    /// What was found in a session, if it is the very one that was inspected and its links lead where they led.
+    pub(super) fn find(&self, session: &Arc<Session>, pack: &Pack) -> Option<Looked> {
+        let known = self.sessions.get(&session.file)?;
+        let is_same = Arc::ptr_eq(&known.session, session)
+            && known.links.iter().all(|(file, link, before)| led(pack, *file, link) == *before);
+        is_same.then(|| known.clone())
+    }
+
+    pub(super) fn remember(&mut self, looked: Vec<Looked>) {
+        self.sessions = looked.into_iter().map(|looked| (looked.session.file, looked)).collect();
+    }
+}
+
+fn led(pack: &Pack, file: FileId, link: &str) -> Led {
+    match pack.lead(file, link) {
+        Lead::Session(to) => Led::Session { id: to.id.to_string(), is_retired: to.is_retired() },
+        Lead::Picture(_) => Led::Picture,
+        Lead::Other => Led::Other,
+        Lead::Nowhere => Led::Nowhere,
+    }
 }

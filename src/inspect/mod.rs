@@ -14,6 +14,7 @@ mod wording;
 
 pub use allow::{Allowed, Judged, can_be_allowed};
 pub use before::FoundBefore;
+use before::Looked;
 pub use example::example_pack;
 pub use rule::{Check, Notes, Rule};
 
@@ -42,15 +43,16 @@ pub fn inspect_pack_again(
     findings: Vec<Finding>,
     before: &mut FoundBefore,
 ) -> (Vec<Arc<Plans>>, Judged) {
-    let look = |session: &Session| {
-        let key = before::key_of(session, pack);
-        let known = before.sessions.get(&key).cloned();
-        (key, known.unwrap_or_else(|| inspect_session(session, pack)))
+    let look = |session: &Arc<Session>| {
+        before.find(session, pack).unwrap_or_else(|| {
+            let (plans, found) = inspect_session(session, pack);
+            Looked::of(session, pack, plans, found)
+        })
     };
-    let looked: Vec<_> = pack.sessions.par_iter().map(look).collect();
+    let looked: Vec<Looked> = pack.sessions.par_iter().map(look).collect();
     let (plans, found) =
-        looked.iter().map(|(_, (plans, found))| (plans.clone(), found.clone())).unzip();
-    before.sessions = looked.into_iter().collect();
+        looked.iter().map(|looked| (Arc::clone(&looked.plans), looked.found.clone())).unzip();
+    before.remember(looked);
     (plans, with_rules_of_packs(pack, findings, found))
 }
 
@@ -61,8 +63,8 @@ pub fn inspect_pack_noting(
     shelf: &dyn Shelf,
 ) -> (Vec<Arc<Plans>>, Judged) {
     let notebook = note::Notebook::of(pack);
-    let look = |session: &Session| {
-        let plans = Arc::new(plan_session(session, pack));
+    let look = |session: &Arc<Session>| {
+        let plans = plan_session(session, pack);
         let key = notebook.key(session);
         let known = key.and_then(|key| notebook.read(&shelf.find_note(key)?, session));
         let found = known.unwrap_or_else(|| {
@@ -71,7 +73,7 @@ pub fn inspect_pack_noting(
             key.zip(note).inspect(|(key, note)| shelf.keep_note(*key, note));
             found
         });
-        (plans, found)
+        (Arc::new(plans.without_reading()), found)
     };
     let (plans, found) = pack.sessions.par_iter().map(look).unzip();
     (plans, with_rules_of_packs(pack, findings, found))
@@ -99,9 +101,9 @@ fn with_rules_of_packs(
 }
 
 fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {
-    let plans = Arc::new(plan_session(session, pack));
+    let plans = plan_session(session, pack);
     let findings = find_in_session(session, &plans, pack);
-    (plans, findings)
+    (Arc::new(plans.without_reading()), findings)
 }
 
 fn find_in_session(session: &Session, plans: &Plans, pack: &Pack) -> Vec<Finding> {

@@ -63,7 +63,7 @@ fn mended_files(
     let is_asked = |path: &str| own.contains(path) && selection.names(path);
     for file in files.iter().filter(|file| is_asked(&file.path) && !file.text.is_empty()) {
         let mended = mend_text(&file.text, group_of(&file.path));
-        if mended.text == file.text {
+        if mended.text == *file.text {
             continue;
         }
         let has_mark = source.bytes(&file.path)?.starts_with(MARK);

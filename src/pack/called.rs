@@ -58,11 +58,13 @@ impl ThingsCalled {
         }
     }
 
-    /// Calls the things of a session by the names that are known; those that have others stay.
-    pub(super) fn call_in(&self, session: &mut Session) {
-        if self.0.is_empty() {
+    /// Calls the things of a session by the names that are known; those that have others stay, and so does a
+    /// session that has none of them.
+    pub(super) fn call_in(&self, session: &mut Arc<Session>) {
+        if !session.needs.iter().any(|need| self.knows(need)) {
             return;
         }
+        let session = Arc::make_mut(session);
         for need in &mut session.needs {
             self.call(&mut need.name, &mut need.plural);
             self.call_substitutes(&mut need.substitutes);
@@ -72,6 +74,12 @@ impl ThingsCalled {
                 self.call_substitutes(&mut thing.substitutes);
             }
         }
+    }
+
+    fn knows(&self, need: &Need) -> bool {
+        let of_list = need.thing.iter().flat_map(|thing| &thing.substitutes);
+        let others = need.substitutes.iter().chain(of_list).map(|other| &other.thing);
+        std::iter::once(&need.name).chain(others).any(|name| self.0.contains_key(&name.value.0))
     }
 
     fn call_substitutes(&self, substitutes: &mut [Substitute]) {

@@ -85,8 +85,8 @@ pub struct Pack {
     pub called: ThingsCalled,
     /// The poses of the library with the pack’s own.
     pub poses: Library,
-    /// In the order of their ids.
-    pub sessions: Vec<Session>,
+    /// In the order of their ids; shared with earlier states of the pack, so that it is quickly copied.
+    pub sessions: Vec<Arc<Session>>,
     /// In the order of their first days.
     pub units: Vec<Unit>,
     /// The bytes of every picture in the pack, by path.
@@ -130,7 +130,7 @@ impl Pack {
         for translated in translation.sessions {
             if let Ok(at) = pack.sessions.binary_search_by(|session| session.id.cmp(&translated.id))
             {
-                pack.sessions[at] = translated;
+                pack.sessions[at] = Arc::new(translated);
             }
         }
         pack.sessions.iter_mut().for_each(|session| names.call_in(session));

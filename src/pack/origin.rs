@@ -33,14 +33,14 @@ impl Origins {
         for file in pack.files.iter() {
             match files.get_mut(&session_of(&file.path)) {
                 Some(own) => own.push(file),
-                None => shared = shared.with(&file.path).with(&file.text),
+                None => shared = shared.with(&file.path).with(&*file.text),
             }
         }
         let pictures: BTreeMap<&str, Key> =
             pack.pictures.iter().map(|(path, bytes)| (path.as_str(), Key::of(bytes))).collect();
         // The usual cautions and the like stand in every session.
         shared = with_leads(shared, &pack.texts(), pack, &pictures);
-        let mark = |session: &Session| {
+        let mark = |session: &Arc<Session>| {
             let own = files.get(&session_of(&pack.files.get(session.file).path));
             (session.file, mark_of(session, pack, own, &pictures))
         };
@@ -67,7 +67,7 @@ fn mark_of(
 ) -> Key {
     let mut key = KeyMaker::default().with(&pack.files.get(session.file).path);
     for file in own.into_iter().flatten() {
-        key = key.with(&file.path).with(&file.text);
+        key = key.with(&file.path).with(&*file.text);
     }
     for (path, _) in pack.pictures_of(session) {
         let mark = pictures.get(path.as_str()).map(Key::to_string);

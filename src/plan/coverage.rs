@@ -44,7 +44,7 @@ pub fn plan_coverage(pack: &Pack) -> Option<CoveragePlan> {
     let curriculum = pack.curriculum.as_ref()?;
     let sessions: Vec<usize> =
         (0..pack.sessions.len()).filter(|at| !pack.sessions[*at].is_retired()).collect();
-    let groups = groups_of(curriculum, sessions.iter().map(|at| &pack.sessions[*at]));
+    let groups = groups_of(curriculum, sessions.iter().map(|at| &*pack.sessions[*at]));
     let of = |code: &String, ages: Option<Ages>| {
         let meets = |at: &usize| pack.sessions[*at].curriculum.iter().any(|c| c.value.0 == *code);
         let meeting: Vec<usize> = sessions.iter().copied().filter(meets).collect();

@@ -61,6 +61,12 @@ impl Plans {
         let plan = || pack.is_english().then(|| plan_session_reading(session));
         self.reading.get_or_init(plan).as_ref()
     }
+
+    /// Without the reading, which holds every text once more; it is planned again if it is asked for again.
+    #[must_use]
+    pub fn without_reading(self) -> Self {
+        Self { reading: OnceLock::new(), ..self }
+    }
 }
 
 /// Computes every plan of a session.

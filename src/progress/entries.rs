@@ -2,6 +2,7 @@
 //! column, and the rest of its row still counts.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 use super::code::{is_personal, read_code};
 use super::columns::{Column, Columns, read_columns};
@@ -74,7 +75,7 @@ impl Entries {
 /// Reads rows into entries, one file after another.
 #[derive(Debug)]
 pub struct EntryReader<'p> {
-    sessions: &'p [Session],
+    sessions: &'p [Arc<Session>],
     /// By session; none where a part is not measured in numbers.
     marks: Vec<Vec<Option<MarksPlan>>>,
     file: String,
@@ -87,7 +88,7 @@ impl<'p> EntryReader<'p> {
     pub fn new(pack: &'p Pack) -> Self {
         Self {
             sessions: &pack.sessions,
-            marks: pack.sessions.iter().map(plan_marks).collect(),
+            marks: pack.sessions.iter().map(|session| plan_marks(session)).collect(),
             file: String::new(),
             columns: Columns::default(),
             head: Row { number: 1, cells: Vec::new() },

@@ -1,5 +1,7 @@
 //! What the words in a row mean in a pack: which session, part, fault, question and day.
 
+use std::sync::Arc;
+
 use crate::pack::{Fault, Session};
 use crate::prose::{plain_line, plain_words};
 use crate::quantity::{Date, Quantity};
@@ -19,7 +21,7 @@ pub fn plain_key(text: &str) -> String {
 ///
 /// # Errors
 /// What is wrong, with the nearest name.
-pub fn resolve_session(text: &str, sessions: &[Session]) -> Result<usize, String> {
+pub fn resolve_session(text: &str, sessions: &[Arc<Session>]) -> Result<usize, String> {
     let asked = plain_key(text);
     let id = |session: &Session| plain_key(session.id.as_str());
     let names = |session: &Session| {

@@ -54,11 +54,23 @@ pub fn read_blocks(text: &str) -> Vec<Block> {
 
 /// The styled words of one line.
 pub fn read_line(line: &str) -> Vec<Run> {
+    if is_plain(line) {
+        return vec![Run::plain(line)];
+    }
     let mut reader = Reader::default();
     for event in clean_line_events(line) {
         reader.take(event);
     }
     reader.runs
+}
+
+/// Whether a line has no sign that means anything in CommonMark, and no spaces that it would leave out: most
+/// lines have none.
+fn is_plain(line: &str) -> bool {
+    let means_something = |byte: u8| {
+        byte < b' ' || matches!(byte, b'\\' | b'`' | b'*' | b'_' | b'[' | b']' | b'<' | b'>' | b'&')
+    };
+    !line.ends_with([' ', '#']) && !line.starts_with(' ') && !line.bytes().any(means_something)
 }
 
 #[derive(Default)]
@@ -185,6 +197,51 @@ impl Reader {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// Whatever is taken for plain reads as the parser reads it.
+    #[test]
+    fn plain_lines_are_read_as_the_parser_reads_them() {
+        let whole = |line: &str| {
+            let mut reader = Reader::default();
+            for event in clean_line_events(line) {
+                reader.take(event);
+            }
+            reader.runs
+        };
+        let lines = [
+            "",
+            "Jump far",
+            "5. Jump",
+            "# one",
+            "- a",
+            "one  two",
+            "a - b",
+            "1) x",
+            "2 < 3",
+            "a | b",
+            "~~~",
+            "===",
+            "---",
+            "“Well!” she said",
+            "a\tb",
+            "www.example.org",
+            "one # two",
+            "+ go",
+            "$5",
+            "it’s (so) {fine}: 3 × 4 = 12; 7 %",
+            " led",
+            "trailed ",
+            "C#",
+            "x@example.org",
+            "é\u{a0}à",
+            "~ soft ~",
+        ];
+        let read = lines.map(|line| (read_line(line) == whole(line), line));
+        assert_eq!(
+            read.iter().filter(|(is_same, _)| !is_same).collect::<Vec<_>>(),
+            Vec::<&(bool, &str)>::new()
+        );
+    }
 
     #[test]
     fn lists_keep_their_numbers_and_depth() {

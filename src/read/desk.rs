@@ -64,7 +64,10 @@ impl<T: FromNode> FromNode for Vec<T> {
         Some(match &node.value {
             Value::Empty => Vec::new(),
             Value::List(items) => {
-                items.iter().filter_map(|item| T::from_node(item, desk)).collect()
+                // Parts are large: room for twice as many would stay empty in every session.
+                let mut all = Self::with_capacity(items.len());
+                all.extend(items.iter().filter_map(|item| T::from_node(item, desk)));
+                all
             }
             _ => T::from_node(node, desk).into_iter().collect(),
         })

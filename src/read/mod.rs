@@ -43,6 +43,7 @@ pub use part_time::PartTime;
 pub use text::{Line, Prose};
 
 use crate::finding::Finding;
+use crate::pack::Session;
 use crate::place::{FileId, Files};
 use crate::quantity::Date;
 use crate::source::Source;
@@ -81,6 +82,8 @@ pub struct Documents {
     pub borrowed: BTreeMap<FileId, BorrowedDoc>,
     /// In the order of their paths.
     pub sessions: Vec<Written<SessionDoc>>,
+    /// Those that were read before, and resolved with the same shared files.
+    pub resolved: Vec<Arc<Session>>,
     /// In the order of their paths.
     pub units: Vec<Written<UnitDoc>>,
     /// Sessions in other languages, in the order of their paths.
@@ -164,6 +167,7 @@ pub fn read_pack_again(
         shared: None,
         borrowed: BTreeMap::new(),
         sessions: Vec::new(),
+        resolved: Vec::new(),
         units: Vec::new(),
         translations: Vec::new(),
         unit_translations: Vec::new(),

@@ -1,5 +1,7 @@
 //! What one file of a pack comes to, by its path: a document, or a tree that is laid over another later.
 
+use std::sync::Arc;
+
 use super::desk::{Desk, FromNode};
 use super::figure_file::PosesDoc;
 use super::neighbours::is_borrowing;
@@ -13,6 +15,7 @@ use super::translation::original_of;
 use super::unit_file::UnitDoc;
 use super::{Documents, ReadBefore, yaml};
 use crate::finding::Finding;
+use crate::pack::Session;
 use crate::place::{FileId, Place};
 use crate::source::{Entry, EntryKind, Source};
 
@@ -25,6 +28,8 @@ pub(super) enum Outcome {
     Poses(Option<PosesDoc>),
     Shared(Option<SharedDoc>),
     Session(Option<Box<SessionDoc>>),
+    /// A session that was read and resolved before.
+    Resolved(Arc<Session>),
     Unit(Option<Box<UnitDoc>>),
     /// It is laid over a neighbour’s session when those are open.
     Borrowing(Box<Node>),
@@ -34,9 +39,15 @@ pub(super) enum Outcome {
 }
 
 /// The text of a file, what it came to, what was found, and its tree.
-pub(super) type ReadFile = (String, Outcome, Vec<Finding>, Option<Node>);
+pub(super) type ReadFile = (Arc<str>, Outcome, Vec<Finding>, Option<Node>);
 
-/// Reads a file; one that was read before with the same text is not read again.
+/// The bytes of a file that can be read and that its source holds still.
+pub(super) fn held_bytes(source: &dyn Source, entry: &Entry) -> Option<Arc<[u8]>> {
+    let in_bounds = matches!(entry.kind, EntryKind::File { bytes } if bytes <= yaml::LARGEST_FILE);
+    in_bounds.then(|| source.held(&entry.path))?
+}
+
+/// Reads a file; one that was read before with the same bytes is not read again.
 pub(super) fn read_one(
     source: &dyn Source,
     file: FileId,
@@ -44,13 +55,16 @@ pub(super) fn read_one(
     (documents, shelf): (&Documents, &Shelf),
     before: Option<&ReadBefore>,
 ) -> ReadFile {
-    let text = match text_of(source, file, entry) {
-        Ok(text) => text,
-        Err(unread) => return (unread.shown, Outcome::Nothing, vec![*unread.finding], None),
-    };
-    if let Some(known) = before.and_then(|before| before.find(file, &text)) {
+    let known = before.and_then(|before| before.find(file, &held_bytes(source, entry)?));
+    if let Some(known) = known {
         return known;
     }
+    let text: Arc<str> = match text_of(source, file, entry) {
+        Ok(text) => text.into(),
+        Err(unread) => {
+            return (unread.shown.into(), Outcome::Nothing, vec![*unread.finding], None);
+        }
+    };
     let mut tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
         Err(fault) => return (text, Outcome::Nothing, vec![*fault], None),

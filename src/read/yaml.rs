@@ -166,6 +166,9 @@ fn explain(fault: &Error, text: &str, file: FileId) -> Finding {
         ),
         other => {
             let place = tab_near(text, place).unwrap_or(place);
+            if let Some(open) = open_above(text, place) {
+                return explain_syntax("flow", &line_at(text, open), open);
+            }
             explain_wording(&other.to_string(), &line_at(text, place), place)
         }
     }
@@ -252,10 +255,37 @@ fn explain_syntax(fault: &str, line: &str, place: Place) -> Finding {
 
 /// `how: Jump: then land` — a second “: ” on a line that is not quoted.
 fn has_second_colon(line: &str) -> bool {
-    line.split_once(": ").is_some_and(|(_, rest)| {
+    line.split_once(": ").is_some_and(|(key, rest)| {
         let rest = rest.trim_start();
-        rest.contains(": ") && !rest.starts_with(['"', '\'', '{', '[', '|', '>'])
+        !key.contains(['{', '['])
+            && rest.contains(": ")
+            && !rest.starts_with(['"', '\'', '{', '[', '|', '>'])
     })
+}
+
+/// The bracket that was opened on the line before and not closed, where a new entry of a list begins at the place: no
+/// bracket goes on over one.
+fn open_above(text: &str, place: Place) -> Option<Place> {
+    let at = (place.start as usize).min(text.len());
+    let line = text[..at].rfind('\n').map_or(0, |newline| newline + 1);
+    if !text[line..].trim_start_matches(' ').starts_with("- ") {
+        return None;
+    }
+    let above = text[..line].trim_end();
+    let start = above.rfind('\n').map_or(0, |newline| newline + 1);
+    let mut open = Vec::new();
+    for (index, letter) in above[start..].char_indices() {
+        match letter {
+            '[' | '{' => open.push(start + index),
+            ']' | '}' => {
+                open.pop();
+            }
+            '#' | '"' | '\'' => return None,
+            _ => {}
+        }
+    }
+    let start = u32::try_from(*open.first()?).ok()?;
+    Some(Place { start, end: start + 1, ..place })
 }
 
 /// The tab that moves in the line at a place, or the line after it: the package may stop before it.

@@ -7,7 +7,7 @@ use rayon::prelude::*;
 use super::desk::{Desk, FromNode};
 use super::neighbours::{borrow, open_neighbours};
 use super::node::Node;
-use super::outcome::{Outcome, read_one, text_of};
+use super::outcome::{Outcome, held_bytes, read_one, text_of};
 use super::paths::{is_set_aside, is_shared, is_unit, is_yaml, stands_in};
 use super::session_file::SessionDoc;
 use super::shelf::Shelf;
@@ -39,7 +39,7 @@ pub(super) fn read_yaml_files(
             let is_document = is_yaml(&entry.path) && !is_set_aside(&entry.path);
             entry.kind == EntryKind::Closed || is_document && is_asked(&entry.path)
         })
-        .map(|entry| (documents.files.add(entry.path.clone(), String::new()), entry))
+        .map(|entry| (documents.files.add(entry.path.clone(), ""), entry))
         .collect();
     let originals: BTreeSet<String> =
         wanted.iter().filter_map(|(_, entry)| original_of(&entry.path, &documents.paths)).collect();
@@ -59,8 +59,10 @@ pub(super) fn read_yaml_files(
         })
         .collect();
     if let Some(before) = before {
-        for (file, _, read) in &read {
-            before.note(*file, read);
+        for (file, entry, read) in &read {
+            if let Some(bytes) = held_bytes(source, entry) {
+                before.note(*file, bytes, read);
+            }
         }
     }
     for (file, entry, (text, outcome, findings, tree)) in read {
@@ -76,6 +78,7 @@ pub(super) fn read_yaml_files(
             Outcome::Poses(doc) => documents.poses = doc.map(|doc| Written { file, doc }),
             Outcome::Shared(doc) => documents.shared = doc.map(|doc| Written { file, doc }),
             Outcome::Borrowing(tree) => borrowing.push((file, entry.path.clone(), tree)),
+            Outcome::Resolved(session) => documents.resolved.push(session),
             Outcome::Session(Some(doc)) => documents.sessions.push(Written { file, doc: *doc }),
             Outcome::Translation(tree) => translations.push((entry.path.clone(), tree)),
             Outcome::Unit(Some(doc)) => documents.units.push(Written { file, doc: *doc }),

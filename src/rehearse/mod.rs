@@ -5,6 +5,7 @@
 //! puts the next [`scene`]; [`watch`] says when; [`page`] makes a file of a scene when a browser asks for it;
 //! [`panel`] writes the findings over it; [`serve`] answers browsers. Nothing is written to the disk.
 
+mod lent;
 mod page;
 mod panel;
 mod rehearsal;
@@ -17,4 +18,4 @@ mod watch;
 pub use rehearsal::{News, Rehearsal};
 pub use scene::Scene;
 pub use serve::{Doors, open_doors, serve_scenes};
-pub use watch::watch_pack;
+pub use watch::{Watched, watch_pack};

@@ -137,12 +137,13 @@ fn stand_in(has_file: bool) -> String {
 
 /// Puts the panel over a page, with what it loads; nothing of it is in a published page.
 fn with_panel(page: &str, panel: &str, mark: &str) -> String {
+    // Before the page’s own scripts: it sees what they listen to.
     let head = format!(
-        "<link rel=\"stylesheet\" href=\"/-rehearse/panel.css\">\
-         <script src=\"/-rehearse/refresh.js\" data-mark=\"{}\" defer></script></head>",
+        "<head><link rel=\"stylesheet\" href=\"/-rehearse/panel.css\">\
+         <script src=\"/-rehearse/refresh.js\" data-mark=\"{}\" defer></script>",
         escape(mark)
     );
-    let with_head = page.replacen("</head>", &head, 1);
+    let with_head = page.replacen("<head>", &head, 1);
     match with_head.rfind("</body>") {
         Some(at) => format!("{}{panel}{}", &with_head[..at], &with_head[at..]),
         None => format!("{with_head}{panel}"),

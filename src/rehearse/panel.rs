@@ -8,6 +8,8 @@ use crate::report::summary_of;
 
 /// So many findings are shown on one page; the others are counted.
 const MOST: usize = 40;
+/// Letters of the first finding that are shown while the panel is shut.
+const MOST_IN_HEAD: usize = 110;
 /// Letters of a line that are shown before and after the place.
 const AROUND: usize = 60;
 
@@ -42,6 +44,10 @@ pub fn write_panel(
     let (open, state) = if has_problem { (" open", "problems") } else { ("", "sound") };
     let head = if shown.is_empty() && fault.is_none() {
         "nothing to mend here".to_owned()
+    } else if let Some(first) = shown.first().filter(|_| !has_problem) {
+        // The panel stays shut, and yet tells what the picture above may be wrong about.
+        let all: Vec<Finding> = shown.iter().map(|finding| (*finding).clone()).collect();
+        format!("{} {}", summary_of(&all), first_words(&first.says))
     } else {
         let all: Vec<Finding> = shown.iter().map(|finding| (*finding).clone()).collect();
         fault.map_or_else(
@@ -59,6 +65,12 @@ pub fn write_panel(
         fault.map_or_else(String::new, |fault| format!("<p>{}</p>", escape(fault))),
         say_more(more),
     )
+}
+
+/// What is found first, in a line.
+fn first_words(says: &str) -> String {
+    let cut: String = says.chars().take(MOST_IN_HEAD).collect();
+    if cut.len() < says.len() { format!("{}…", cut.trim_end()) } else { cut }
 }
 
 const fn say_standing(standing: Standing) -> &'static str {

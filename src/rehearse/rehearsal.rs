@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 
+use super::lent::Lent;
 use super::scene::Scene;
 use super::shelf::MemoryShelf;
 use super::snapshot::{Changes, LastSound, Snapshot};
@@ -28,6 +29,7 @@ pub struct Rehearsal {
     sound: BTreeMap<String, Arc<[u8]>>,
     /// The files that are sessions: a change in one touches no other’s content.
     sessions: BTreeSet<String>,
+    lent: Lent,
     shelf: Arc<MemoryShelf>,
     scene: Arc<Scene>,
 }
@@ -74,6 +76,7 @@ impl Rehearsal {
             sound_shared: Before::default(),
             sound: BTreeMap::new(),
             sessions: BTreeSet::new(),
+            lent: Lent::default(),
             shelf,
             scene: Arc::new(scene),
         };
@@ -85,13 +88,21 @@ impl Rehearsal {
         Arc::clone(&self.scene)
     }
 
+    /// The folders to watch: the pack’s own, and those of neighbours that it draws on.
+    pub fn folders(&self) -> BTreeSet<PathBuf> {
+        let mut folders = self.lent.folders(&self.root);
+        folders.insert(self.root.clone());
+        folders
+    }
+
     /// Looks at the pack again; `None` where nothing has changed.
     ///
     /// # Errors
     /// A sentence for the teacher, where it can't be looked into any more.
     pub fn look_again(&mut self) -> Result<Option<News>, String> {
-        let (snapshot, changes) = self.snapshot.take_again(&self.root)?;
+        let (snapshot, mut changes) = self.snapshot.take_again(&self.root)?;
         self.snapshot = snapshot;
+        changes.changed.extend(self.lent.changed(&self.root));
         if changes.is_empty() {
             return Ok(None);
         }
@@ -113,6 +124,7 @@ impl Rehearsal {
     fn put_scene(&mut self) -> Result<(), String> {
         let now = self.now.inspect(&self.snapshot)?;
         self.sessions.extend(now.pack.sessions.iter().map(|session| session.path.clone()));
+        self.lent = Lent::of(&self.root, &now.pack.files, |path| self.snapshot.has(path));
         let broken = files_with_problems(&now.findings);
         self.remember_sound(&now, &broken);
         let last = self.last_sound(&now, &broken);

@@ -197,14 +197,21 @@ async fn wait(mut stage: Stage, query: &str) -> Response<Body> {
         let scene = Arc::clone(&stage.scenes.borrow_and_update());
         let answer = make(&stage, scene, path.clone()).await;
         // Where the program breaks, the page that is there stays.
-        if answer.is_some_and(|answer| answer.mark != mark) {
-            return plain(StatusCode::OK, SCRIPT, "homegroundRehearsal(true);");
+        if let Some(answer) = answer.filter(|answer| answer.mark != mark) {
+            return plain(StatusCode::OK, SCRIPT, news_of(&answer));
         }
         match tokio::time::timeout_at(until, stage.scenes.changed()).await {
             Ok(Ok(())) => {}
-            _ => return plain(StatusCode::OK, SCRIPT, "homegroundRehearsal(false);"),
+            _ => return plain(StatusCode::OK, SCRIPT, "homegroundRehearsal(null);"),
         }
     }
+}
+
+/// The new page, handed over at once; nothing where there is none any more, which the browser is to find.
+fn news_of(answer: &Answer) -> String {
+    let page = answer.is_found.then(|| String::from_utf8_lossy(&answer.bytes));
+    let news = serde_json::json!({ "mark": answer.mark, "page": page });
+    format!("homegroundRehearsal({news});")
 }
 
 impl Doors {

@@ -134,6 +134,10 @@ impl Source for Snapshot {
         self.bytes_kept(path).map(|bytes| bytes.to_vec())
     }
 
+    fn held(&self, path: &str) -> Option<Arc<[u8]>> {
+        self.bytes_kept(path).ok()
+    }
+
     fn today(&self) -> Date {
         self.folder.today()
     }
@@ -167,6 +171,10 @@ impl Source for LastSound<'_> {
 
     fn bytes(&self, path: &str) -> Result<Vec<u8>, String> {
         self.sound.get(path).map_or_else(|| self.now.bytes(path), |bytes| Ok(bytes.to_vec()))
+    }
+
+    fn held(&self, path: &str) -> Option<Arc<[u8]>> {
+        self.sound.get(path).map_or_else(|| self.now.held(path), |bytes| Some(Arc::clone(bytes)))
     }
 
     fn today(&self) -> Date {

@@ -1,6 +1,7 @@
 //! A figure in words, for who can’t see it: put together from the pose out of few labels, so that it makes
 //! sense in every language.
 
+use super::phrases::comma;
 use crate::drawing::figure::Held;
 use crate::figure::{Arrow, Joint, Moment, Motion, Scene, Side, trade};
 use crate::words::{Filling, Words};
@@ -17,7 +18,7 @@ pub fn moment_says(moment: &Moment, words: &Words) -> String {
     let view = words.say(&format!("figure-view-{}", key(pose.view.word())));
     let on = words.say(&format!("figure-on-{}", key(pose.on.word())));
     let told = told_angles(moment, words);
-    let list = if told.is_empty() { words.say("figure-straight") } else { told.join(", ") };
+    let list = if told.is_empty() { words.say("figure-straight") } else { told.join(comma(words)) };
     let filling = [
         ("view", Filling::Text(&view)),
         ("on", Filling::Text(&on)),
@@ -116,7 +117,7 @@ fn told_of(moment: &Moment, joint: Joint, part: &str, words: &Words) -> Option<S
     if ways.is_empty() {
         return None;
     }
-    let ways = ways.join(", ");
+    let ways = ways.join(comma(words));
     let filling = [("part", Filling::Text(part)), ("ways", Filling::Text(&ways))];
     Some(words.say_with("figure-angle", &filling))
 }

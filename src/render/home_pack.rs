@@ -23,7 +23,7 @@ pub(super) fn pack_of_home(
     home: &Home,
 ) -> Pack {
     let mut own = Pack { sessions: Vec::new(), ..pack.clone() };
-    own.sessions = sessions;
+    own.sessions = sessions.into_iter().map(Arc::new).collect();
     own.units = units;
     own.printing.large_print |= home.needs.contains(&HomeNeed::LowVision);
     own.languages.clear();

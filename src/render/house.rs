@@ -3,7 +3,7 @@
 
 use std::borrow::Cow;
 use std::collections::BTreeMap;
-use std::sync::Arc;
+use std::sync::{Arc, Mutex, PoisonError};
 
 use include_dir::{Dir, include_dir};
 
@@ -81,6 +81,29 @@ impl<'p> House<'p> {
             .collect();
         tags.sort();
         tags
+    }
+
+    /// Whether the pack has no look of its own: what is made of shipped files alone is then made once and kept.
+    pub fn is_as_shipped(&self) -> bool {
+        self.own.is_empty()
+    }
+
+    /// The labels of a language; those that are shipped are read once, since a rehearsal asks for them at each save.
+    ///
+    /// # Errors
+    /// Where the pack's own labels can't be read.
+    pub fn kept_words(&self, language: &str) -> Result<Arc<Words>, RenderFault> {
+        static SHIPPED: Mutex<BTreeMap<String, Arc<Words>>> = Mutex::new(BTreeMap::new());
+        if !self.is_as_shipped() {
+            return self.words(language).map(Arc::new);
+        }
+        let kept = || SHIPPED.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some(words) = kept().get(language) {
+            return Ok(Arc::clone(words));
+        }
+        let words = Arc::new(self.words(language)?);
+        kept().insert(language.to_owned(), Arc::clone(&words));
+        Ok(words)
     }
 
     /// The labels of a language, with the usual ones where it has none: those of `fr` serve `fr-CA`, and

@@ -111,7 +111,7 @@ impl<'p> Publication<'p> {
         order: Order<'p>,
     ) -> Result<Self, RenderFault> {
         let house = House::new(&pack.look);
-        let words = Arc::new(house.words(&pack.language)?);
+        let words = house.kept_words(&pack.language)?;
         let gathered = Gathered::default();
         Ok(Self { pack, plans, words, house, editions, edition, order, gathered })
     }
@@ -292,7 +292,7 @@ fn editions_of(pack: &Pack) -> Result<Vec<Edition>, RenderFault> {
         .chain(others)
         .map(|(language, folder)| {
             let name = if house.has_words(language) {
-                house.words(language)?.say("language-name")
+                house.kept_words(language)?.say("language-name")
             } else {
                 language.clone()
             };

@@ -6,6 +6,7 @@
 //! Only where everything is asked for is there a near way: for one file alone it would cost more than it saves.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use super::Publication;
 use super::key::{Key, KeyMaker};
@@ -31,7 +32,7 @@ impl Near {
             .with(origins.shared().to_string())
             .with_all_of(&(&publication.editions, publication.edition))
             .with_all_of(&pack.shared_alone());
-        let mark = |session: &Session| Some((session.file, origins.of_session(session)?));
+        let mark = |session: &Arc<Session>| Some((session.file, origins.of_session(session)?));
         Self { shared, sessions: pack.sessions.iter().filter_map(mark).collect() }
     }
 

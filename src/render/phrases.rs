@@ -102,6 +102,11 @@ pub fn place_name(whereabouts: &[Whereabouts], words: &Words) -> String {
     }
 }
 
+/// What stands between the things of a list: Arabic and Urdu have a comma of their own.
+pub fn comma(words: &Words) -> &'static str {
+    if is_right_to_left(words.language()) { "، " } else { ", " }
+}
+
 /// “4 m × 2 m” of floor.
 pub fn floor_size(space: &Space, words: &Words) -> String {
     say_size(space.length.value, space.width.value, words)
@@ -117,7 +122,7 @@ pub fn surface_names(session: &Session, words: &Words) -> String {
         .collect();
     match said.pop() {
         Some(last) if !said.is_empty() => {
-            let rest = said.join(", ");
+            let rest = said.join(comma(words));
             words.say_with(
                 "list-or",
                 &[("rest", Filling::Text(&rest)), ("last", Filling::Text(&last))],
@@ -144,7 +149,7 @@ pub fn limits_of(limits: &Limits, words: &Words) -> Option<String> {
     let figures = fitness_of(words, limits.mass.as_ref(), limits.size.as_ref(), limits.soft);
     let qualities = limits.qualities.iter().map(|quality| plain_line(quality));
     let all: Vec<String> = figures.into_iter().chain(qualities).collect();
-    (!all.is_empty()).then(|| all.join(", "))
+    (!all.is_empty()).then(|| all.join(comma(words)))
 }
 
 /// What a thing weighs and measures: “40–100 g, 8–14 cm, soft”.
@@ -158,7 +163,7 @@ pub fn fitness_of(
     said.extend(mass.map(|mass| mass.say(words)));
     said.extend(size.map(|size| size.say(words)));
     said.extend((soft == Some(true)).then(|| words.say("soft")));
-    (!said.is_empty()).then(|| said.join(", "))
+    (!said.is_empty()).then(|| said.join(comma(words)))
 }
 
 /// Keeps each figure and its unit on one line: “4 min 30 s”.

@@ -5,6 +5,7 @@ use crate::plan::{EffortPlan, Fitted, MarksPlan, OtherSlot, TapeStep};
 use crate::prose::plain_line;
 use crate::quantity::{Duration, Length};
 use crate::read::words::Better;
+use crate::render::phrases::comma;
 use crate::render::quantities::{Said, say_amount};
 use crate::words::{Filling, Words};
 
@@ -56,7 +57,7 @@ pub fn slot_sentence(other: &OtherSlot, session: &Session, words: &Words) -> Str
         .map(|(part, _)| plain_line(&part.title))
         .collect();
     if !dropped.is_empty() {
-        let list = dropped.join(", ");
+        let list = dropped.join(comma(words));
         sentences.push(words.say_with("slot-drop", &[("list", Filling::Text(&list))]));
     }
     for (part, fitted) in pairs() {
@@ -91,7 +92,7 @@ pub fn points_sentence(marks: &MarksPlan, words: &Words) -> Option<String> {
             words.say_with(key, &with)
         })
         .collect();
-    let list = steps.join(", ");
+    let list = steps.join(comma(words));
     (!steps.is_empty()).then(|| words.say_with("points-list", &[("list", Filling::Text(&list))]))
 }
 

@@ -48,7 +48,7 @@ fn snippet<'f>(
     finding: &Finding,
 ) -> Snippet<'f, annotate_snippets::Annotation<'f>> {
     let (start, end) = first_line_of(&file.text, finding);
-    Snippet::source(file.text.as_str())
+    Snippet::source(&*file.text)
         .path(file.path.as_str())
         .annotation(AnnotationKind::Primary.span(start..end))
 }

@@ -56,14 +56,16 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         (&things, &poses),
     );
     let borrowed = documents.borrowed;
-    let mut sessions: Vec<Session> = documents
+    let mut sessions: Vec<Arc<Session>> = documents
         .sessions
         .into_par_iter()
         .map(|written| {
             let borrowed = borrowed.get(&written.file).cloned();
-            resolve_borrowed(written, borrowed, &documents.files, shared, (&things, &poses))
+            let things = (&things, &poses);
+            Arc::new(resolve_borrowed(written, borrowed, &documents.files, shared, things))
         })
         .collect();
+    sessions.extend(documents.resolved);
     sessions.sort_by(|a, b| (&a.id, a.file).cmp(&(&b.id, b.file)));
     for translation in translations.values_mut() {
         translation.sessions.iter_mut().for_each(|session| keep_lender(session, &sessions));
@@ -271,7 +273,7 @@ fn resolve_borrowed(
 }
 
 /// A translation of a borrowed session is the lender’s as its original is.
-fn keep_lender(translated: &mut Session, sessions: &[Session]) {
+fn keep_lender(translated: &mut Session, sessions: &[Arc<Session>]) {
     let original = sessions.iter().find(|session| session.id == translated.id);
     if let Some(original) = original.filter(|session| session.borrowed.is_some()) {
         translated.borrowed = original.borrowed.clone();

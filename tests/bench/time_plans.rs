@@ -56,7 +56,7 @@ fn main() {
 }
 
 fn each(pack: &Pack, plan: impl Fn(&homeground::pack::Session)) {
-    pack.sessions.iter().for_each(plan);
+    pack.sessions.iter().for_each(|session| plan(session));
 }
 
 /// Microseconds for one of `among`, in the fastest run.

@@ -57,8 +57,10 @@ def cards_of(path):
                         continue
                     title = body.split("\n")[0].replace(" (continued)", "").split("…")[0].strip()
                     name = next((known for known in cards if known.startswith(f"{kind.group(1)}: {title}")), f"{kind.group(1)}: {title}")
-                    # The foot goes: how far the maker's name is cut there depends on how wide the mark is.
-                    body = body.rpartition("\n")[0].replace("(continued)", "")
+                    # The foot goes, from the line with the mark on: it has one line or two.
+                    lines = body.split("\n")
+                    foot = max((at for at, line in enumerate(lines) if re.search(r"· [0-9A-HJKMNP-TV-Z]{4}$", line)), default=len(lines))
+                    body = "\n".join(lines[:foot]).replace("(continued)", "")
                     cards[name] = cards.get(name, "") + "".join(body.split())
     return cards
 

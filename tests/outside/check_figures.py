@@ -192,7 +192,11 @@ def check(tally):
     largest = max(sum(len(svg.encode()) for svg in figures_of(page)) for page in pages)
     tally.holds("a pose is small", size < 3000, f"{size:.0f} bytes")
     drawn_on_paper = PdfReader(teachers_of(folder) / "poses.pdf").pages
-    paper = sum(len(page["/Contents"].get_object()._data) for page in drawn_on_paper) / len(sheet)
-    tally.holds("every pose is on paper", 0 < paper < 6000, f"{paper:.0f} bytes")
+    forms = [page["/Resources"]["/XObject"].get_object() for page in drawn_on_paper]
+    forms = {name: form.get_object() for page in forms for name, form in page.items()}
+    tally.same("forms of poses on paper", len(forms), len(sheet))
+    streams = [page["/Contents"].get_object() for page in drawn_on_paper] + list(forms.values())
+    paper = sum(len(stream._data) for stream in streams) / len(sheet)
+    tally.holds("every pose is on paper", 600 < paper < 6000, f"{paper:.0f} bytes")
     tally.note(f"in the PDF {paper:.0f} bytes each, packed, with their names")
     tally.note(f"{len(sheet)} poses of {size:.0f} bytes each; {len(drawn)} figures in sessions, at most {largest} bytes a page")

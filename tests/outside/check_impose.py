@@ -13,6 +13,7 @@ from PIL import ImageFont
 from pypdf import PdfReader
 
 from check_cards import find_text, texts_of
+from check_figures_placed import numbers_on_poster
 from check_print_layout import MARGIN, page_cases
 from paper import PAPERS, POINTS_PER_MM, ink_edges, sheet
 from program import DEMO, PACKS, ROOT, fresh_folder, publish
@@ -197,13 +198,18 @@ def check_sizes(tally, where, path, paper, is_wide=False):
         tally.holds(f"{where}: paper {paper}", near and not page.get("/Rotate"), str(size))
 
 
-def without_foot(words):
-    """The words of a card up to its edition, after which title, maker and licence stand, whole or cut off."""
+def without_foot(words, names):
+    """The words of a card up to its foot: its edition, and the session's title or maker before it, whole or called short."""
     marks = list(re.finditer(r"·(?!CCBY)[0-9A-HJKMNP-TV-Z]{4}", words))
-    return words[:marks[-1].start()] if marks else "no edition on this card"
+    if not marks:
+        return "no edition on this card"
+    words = words[:marks[-1].start()]
+    return next((words.removesuffix(name) for name in names if words.endswith(name)), words)
 
 
-def check_class_set(tally, where, path, cards):
+def check_class_set(tally, where, session, path, cards):
+    title = line_of(session["title"])
+    names = [squeezed(name) for name in (title, title.split(":")[0], read_yaml(DEMO / "pack.yaml")["credit"], session.get("credit")) if name]
     pages, each = cells_of(path, 2, 2), cells_of(cards, 2, 2)
     tally.same(f"{where}: pages of the class set", len(pages), COPIES * len(each))
     for number in range(1, COPIES + 1):
@@ -212,7 +218,7 @@ def check_class_set(tally, where, path, cards):
         for page, plain in zip(own, each):
             tally.holds(f"{where}: {label} on each card", page.keys() == plain.keys() and all(label in words for words in page.values()))
             # Title and maker at the foot give way to the number of the set.
-            same = all(page[spot].replace(label, "").startswith(without_foot(plain[spot])) for spot in plain)
+            same = all(page[spot].replace(label, "").startswith(without_foot(plain[spot], names)) for spot in plain)
             tally.holds(f"{where}: {label} has the same cards", same)
 
 
@@ -223,6 +229,17 @@ def capital_mm(size):
     return (bottom - top) / 1000 * size / POINTS_PER_MM
 
 
+def with_numbers(session):
+    """The key points with the numbers of the figures that show them, those of each part followed by its figures’ own."""
+    said = ""
+    for _, part in parts_of(session):
+        if part.get("key_points"):
+            pairs, count = numbers_on_poster(part)
+            said += "".join(f"{number or ''}{squeezed(point)}" for number, point in pairs)
+            said += "".join(str(number) for number in range(1, count + 1)) if count > 1 else ""
+    return said
+
+
 def check_poster(tally, where, session, path, sizes, is_whole):
     tally.same(f"{where}: one poster", len(read_pages(path)), 1)
     glyphs = read_pages(path)[0][2]
@@ -231,7 +248,8 @@ def check_poster(tally, where, session, path, sizes, is_whole):
     words = squeezed("".join(g["text"] for g in points))
     wanted = [squeezed(line_of(point)) for _, part in parts_of(session) for point in part.get("key_points", [])]
     if is_whole:
-        tally.same(f"{where}: every key point is on the poster", words, "".join(wanted))
+        shown = with_numbers(session) if any(part.get("figure") for _, part in parts_of(session)) else "".join(wanted)
+        tally.same(f"{where}: every key point is on the poster", words, shown)
     elif wanted:
         tally.holds(f"{where}: the poster has key points", any(point in words for point in wanted), words[:60])
     if points:
@@ -307,7 +325,7 @@ def check_extras(tally, pack, paper, name, session, sizes):
     check_booklet(tally, f"{name} booklet", session, at("booklet"))
     check_sizes(tally, f"{name} booklet", at("booklet"), paper, is_wide=True)
     check_large_print(tally, f"{name} large print", session, at("large-print"))
-    check_class_set(tally, f"{name} class set", at("class-set"), at("cards"))
+    check_class_set(tally, f"{name} class set", session, at("class-set"), at("cards"))
     check_poster(tally, f"{name} poster", session, at("poster"), sizes, pack == DEMO)
     for kind in ("large-print", "poster", "class-set", "record-class", "record-week"):
         check_sizes(tally, f"{name} {kind}", at(kind), paper)

@@ -109,11 +109,11 @@ def card_texts(to, session):
 
 def check_cards(tally, to):
     count = 0
-    for session, credit in ((BORROWED, "Saltmarsh"), ("games/gull-catch", "Hollin")):
+    for session, credit in ((BORROWED, f"{LENDER} (invented)"), ("games/gull-catch", "Hollin Staithe School (invented)")):
         for what, text in card_texts(to, session):
             count += 1
             tally.holds(f"{what}: licence", "CC-BY-4.0" in text, text[-80:])
-            tally.holds(f"{what}: maker", credit in text, text[-80:])
+            tally.holds(f"{what}: maker, whole", credit in text, text[-80:])
     tally.holds("cards were read", count > 12, str(count))
     for sheet in ("home-guide", "record", "review"):
         text = tool("pdftotext", to / "print" / BORROWED / f"{sheet}.pdf", "-")

@@ -136,6 +136,10 @@ def check_work(tally, rehearsal, pack):
     tally.holds("the page had gone down", met["placeBefore"][0] > 300, str(met["placeBefore"]))
     tally.same("the place is kept: how far down, what is open", met["placeAfter"], met["placeBefore"])
     tally.same("the focus stays with the page", met["focus"], "BODY")
+    tally.holds("the new page is put in place, not loaded", met["inPlace"])
+    tally.same("its add-ons begin anew: buttons that show", met["buttonsAfter"], met["buttonsBefore"])
+    tally.holds("there are such buttons", met["buttonsBefore"] > 0, str(met["buttonsBefore"]))
+    tally.holds("a neighbour’s file is watched", met.get("lent", False))
     tally.same("saved by renaming", met["renamed"], "Saved by renaming")
     broken = met["broken"]
     tally.same("broken: the last good page stays", broken["heading"], "Saved by renaming")

@@ -50,8 +50,15 @@ async function teach() {
   await page.evaluate(() => { document.querySelectorAll("main details").forEach((d, at) => { d.open = at % 2 === 0; }); });
   await page.evaluate(() => scrollTo(0, 640));
   met.placeBefore = await page.evaluate(() => [Math.round(scrollY), [...document.querySelectorAll("main details")].map((d) => d.open)]);
+  // What add-ons made: buttons of timers and marks.
+  const made = () => page.evaluate(() => [...document.querySelectorAll("main button")].filter((b) => b.getClientRects().length).length);
+  met.buttonsBefore = await made();
+  await page.evaluate(() => { window.staysInPlace = true; });
   await timed("The place is kept");
   await rest(300);
+  met.inPlace = await page.evaluate(() => window.staysInPlace === true);
+  await page.waitForFunction((wanted) => [...document.querySelectorAll("main button")].filter((b) => b.getClientRects().length).length === wanted, met.buttonsBefore, { timeout: 5000 }).catch(() => {});
+  met.buttonsAfter = await made();
   met.placeAfter = await page.evaluate(() => [Math.round(scrollY), [...document.querySelectorAll("main details")].map((d) => d.open)]);
   met.focus = await page.evaluate(() => document.activeElement.tagName);
 
@@ -112,6 +119,16 @@ async function teach() {
   met.sharedBroken = await page.evaluate(() => [document.querySelector(".touchline").innerText, document.querySelector("#rehearsal").textContent]);
   fs.writeFileSync(shared, words);
   await panel("sound");
+
+  // A neighbour’s file that a session is borrowed from.
+  await page.goto(pageOf("gymnastics/wading-bird.yaml"), { waitUntil: "load" });
+  const lent = path.join(pack, "_neighbours/saltmarsh/gymnastics/wading-bird.yaml");
+  const lentWords = fs.readFileSync(lent, "utf8");
+  fs.writeFileSync(lent, lentWords.replace(/^summary: .*$/m, "summary: The lender has said it anew."));
+  await until(() => document.querySelector("main").innerText.includes("The lender has said it anew."));
+  met.lent = true;
+  fs.writeFileSync(lent, lentWords);
+  await until(() => !document.querySelector("main").innerText.includes("The lender has said it anew."));
 
   const teacher = await page.goto(`${address}for-teachers/index.html`, { waitUntil: "load" });
   met.teachers = [teacher.status(), await heading()];

@@ -13,7 +13,7 @@ mod strip;
 mod things;
 mod trunk;
 
-pub use strip::{Strip, draw_moment};
+pub use strip::{BELOW_FLOOR, Strip, draw_moment};
 pub use things::Held;
 
 use super::{At, Drawing, Look, Mark};

@@ -14,6 +14,9 @@ pub struct Strip {
 /// Round a figure.
 const AROUND: f32 = 0.03;
 
+/// What a drawing has below the floor, in statures.
+pub const BELOW_FLOOR: f32 = 0.045;
+
 /// Draws one moment; the floor is drawn under it.
 pub fn draw_moment(moment: &Moment, proportions: Proportions, strip: Strip) -> Drawing {
     let (body, _) = place_body(&moment.pose, proportions);
@@ -30,7 +33,7 @@ pub fn draw_moment(moment: &Moment, proportions: Proportions, strip: Strip) -> D
         }
     }
     let width = (high - low + 2.0 * AROUND) * by;
-    Drawing { width, height: (0.045 - up) * by, marks, says: String::new() }
+    Drawing { width, height: (BELOW_FLOOR - up) * by, marks, says: String::new() }
 }
 
 /// Left, right and top of what is drawn.

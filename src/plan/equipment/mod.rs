@@ -61,7 +61,8 @@ pub struct GatherSet {
 
 /// Chooses what to gather once for every session that is offered.
 pub fn plan_gather_set(pack: &Pack) -> GatherSet {
-    let offered = pack.sessions.iter().enumerate().filter(|(_, session)| !session.is_retired());
+    let sessions = pack.sessions.iter().map(AsRef::as_ref).enumerate();
+    let offered = sessions.filter(|(_, session): &(usize, &Session)| !session.is_retired());
     gather_set_of(offered)
 }
 

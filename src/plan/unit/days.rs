@@ -191,7 +191,7 @@ pub(super) fn plan_days(
         let session = &pack.sessions[item.session];
         let effort = effort_of(session);
         let before = days.last();
-        let (get_out, put_back) = changes(before.map(|day| &pack.sessions[day.session]), session);
+        let (get_out, put_back) = changes(before.map(|day| &*pack.sessions[day.session]), session);
         let slot = slots[*slot];
         let own = u32::from(slot.at.hour()) * 60 + u32::from(slot.at.minute());
         let begins = before.filter(|day| day.slot.date == slot.date).map_or(own, |day| {

@@ -83,7 +83,7 @@ pub fn plan_unit(unit: &Unit, pack: &Pack) -> UnitPlan {
     let mut sessions: Vec<usize> = days.iter().map(|day| day.session).collect();
     sessions.sort_unstable();
     sessions.dedup();
-    let sessions: Vec<&Session> = sessions.into_iter().map(|at| &pack.sessions[at]).collect();
+    let sessions: Vec<&Session> = sessions.into_iter().map(|at| &*pack.sessions[at]).collect();
     UnitPlan {
         weeks: days::plan_weeks(&days),
         gather: plan_gather_for(&sessions),

@@ -35,7 +35,7 @@ pub fn render_texts(publication: &Publication<'_>) -> Bundle {
     let sessions = publication.pack.sessions.par_iter().zip(&publication.plans);
     let is_wanted = |session: &Session| publication.wants_below(&format!("print/{}/", session.id));
     let offered = sessions.filter(|(session, _)| !session.is_retired() && is_wanted(session));
-    let write = |(session, plans): (&Session, &Arc<Plans>)| {
+    let write = |(session, plans): (&Arc<Session>, &Arc<Plans>)| {
         let paths = [copy_path(&session.id), messages_path(&session.id)];
         let near = publication.near("texts", session);
         if publication.leave(near, &paths).is_some() {

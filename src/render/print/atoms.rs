@@ -70,8 +70,8 @@ pub enum Style {
     Italic,
 }
 
-/// Shapes a word in a style; the faces tell which of them its glyphs are of.
-pub type ShapeWord<'s, 'f> = dyn FnMut(&str, Style) -> (Layout<Source>, &'f Faces) + 's;
+/// Shapes a word in a style.
+pub type ShapeWord<'s> = dyn FnMut(&str, Style) -> Vec<Atom> + 's;
 
 /// When so many words are kept, a new case is begun.
 const MOST_WORDS: usize = 20_000;
@@ -98,7 +98,7 @@ impl WordCase {
         text: &str,
         runs: &[Run],
         is_bold: bool,
-        shape: &mut ShapeWord<'_, '_>,
+        shape: &mut ShapeWord<'_>,
     ) -> Paragraph {
         let mut breaks = breaks_of(text).into_iter().peekable();
         let mut paragraph = Paragraph { words: Vec::new(), placed: Vec::with_capacity(text.len()) };
@@ -128,7 +128,7 @@ impl WordCase {
         paragraph
     }
 
-    fn word(&mut self, word: &str, style: Style, shape: &mut ShapeWord<'_, '_>) -> Rc<[Atom]> {
+    fn word(&mut self, word: &str, style: Style, shape: &mut ShapeWord<'_>) -> Rc<[Atom]> {
         let kept = &mut self.shaped[style as usize];
         if let Some(atoms) = kept.get(word) {
             return Rc::clone(atoms);
@@ -136,9 +136,7 @@ impl WordCase {
         if kept.len() == MOST_WORDS {
             kept.clear();
         }
-        let (mut layout, faces) = shape(word, style);
-        layout.break_all_lines(None);
-        let atoms: Rc<[Atom]> = atoms_of(&layout, word, faces).into();
+        let atoms: Rc<[Atom]> = shape(word, style).into();
         kept.insert(word.into(), Rc::clone(&atoms));
         atoms
     }
@@ -174,7 +172,23 @@ fn breaks_of(text: &str) -> Vec<usize> {
     segmenter.segment_str(text).filter(|at| (1..text.len()).contains(at)).collect()
 }
 
-fn atoms_of(layout: &Layout<Source>, word: &str, faces: &Faces) -> Vec<Atom> {
+impl Atom {
+    /// Says which letters it stands for: its first glyph has them as its text.
+    pub fn tell(&mut self, letters: &str) {
+        self.length = letters.len();
+        self.is_space = letters == " ";
+        if letters == "\u{ad}" {
+            // A soft hyphen is seen only where a line ends with it.
+            self.glyphs.clear();
+        } else if let Some(first) = self.glyphs.first_mut() {
+            first.text = GlyphText::of(letters);
+        }
+    }
+}
+
+/// The atoms of a word that parley has laid out.
+pub fn atoms_of(mut layout: Layout<Source>, word: &str, faces: &Faces) -> Vec<Atom> {
+    layout.break_all_lines(None);
     let mut atoms: Vec<Atom> = Vec::new();
     for item in layout.lines().flat_map(|line| line.items().collect::<Vec<_>>()) {
         let PositionedLayoutItem::GlyphRun(run) = item else { continue };
@@ -187,29 +201,19 @@ fn atoms_of(layout: &Layout<Source>, word: &str, faces: &Faces) -> Vec<Atom> {
                 go_on(last, letters, cluster.advance());
                 continue;
             }
-            let mut said = Some(GlyphText::of(letters));
             let mut pen = 0.0;
             let glyphs = cluster.glyphs().filter_map(|glyph| {
                 let x = pen + glyph.x;
                 pen += glyph.advance;
                 // A sign that the faces lack (an emoji) is left out rather than printed as an empty box.
                 let id = u16::try_from(glyph.id).ok().filter(|id| *id != 0)?;
-                // A soft hyphen is seen only where a line ends with it.
-                let text = said.take().filter(|_| letters != "\u{ad}");
-                (letters != "\u{ad}").then(|| PlacedGlyph {
-                    id,
-                    x,
-                    rise: -glyph.y,
-                    text: text.unwrap_or(GlyphText::Nothing),
-                })
+                Some(PlacedGlyph { id, x, rise: -glyph.y, text: GlyphText::Nothing })
             });
-            atoms.push(Atom {
-                length: letters.len(),
-                glyphs: glyphs.collect(),
-                advance: cluster.advance(),
-                face: face.face,
-                is_space: letters == " ",
-            });
+            let glyphs = glyphs.collect();
+            let (advance, face) = (cluster.advance(), face.face);
+            let mut atom = Atom { length: 0, glyphs, advance, face, is_space: false };
+            atom.tell(letters);
+            atoms.push(atom);
         }
     }
     atoms

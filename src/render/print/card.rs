@@ -1,6 +1,6 @@
 //! The content of one activity card: a part of the session, as strips that may go on on another card.
 
-use super::card_figure::figure_strip;
+use super::card_figure::{figure_strip, moment_beside_points};
 use super::card_type::CardType;
 use super::drawings::{THINNEST, place_marks};
 use super::page::Item;
@@ -146,8 +146,11 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
         return;
     }
     column.gap(kind.gap(9.0));
+    let from = column.strips.len();
     column.label(&source.words.say("key-points"), kind.label());
-    let pictured = part.figure.pictured(part.key_points.len());
+    // Numbers name moments of a strip, which pocket cards have no room for.
+    let strip = Some(&part.figure).filter(|_| kind.drawing > 0.0);
+    let pictured = strip.map_or_else(Vec::new, |figure| figure.pictured(part.key_points.len()));
     for (index, point) in part.key_points.iter().enumerate() {
         let mut runs = read_line(point);
         if let Some(picture) = pictured.get(index).filter(|picture| **picture > 0) {
@@ -159,6 +162,7 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
             column.keep_with_next();
         }
     }
+    moment_beside_points(column, from, part, source, kind);
 }
 
 fn measure(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, kind: CardType) {

@@ -1,22 +1,16 @@
-//! The figure of a part on its card: a strip as tall as the size of the card allows, each moment a figure
-//! with its own words for who can’t see it.
+//! The figure of a part on its card: a strip as tall as the size of the card allows; on a pocket card one moment
+//! beside the key points, where it takes no room from them.
 
 use super::card_type::CardType;
-use super::drawings::{THINNEST, place_marks};
+use super::moment_row::{between, lay_row, measure_row, set_row};
 use super::page::{Item, Role};
+use super::plate::Impression;
+use super::scale::Type;
 use super::sheets::SheetSource;
-use super::strip::{Column, Seat, placed};
-use crate::drawing::Drawing;
-use crate::drawing::figure::{Strip, draw_moment};
+use super::strip::{Column, Seat};
 use crate::figure::{Caption, Moment};
 use crate::pack::Part;
 use crate::prose::{Run, read_line};
-use crate::render::figure_phrases::figure_says;
-use crate::render::phrases::is_right_to_left;
-use crate::render::site::proportions_of;
-
-/// Between two moments, in statures.
-const GAP: f32 = 0.06;
 
 /// Draws the figure of a part, where it has one and the card has room for drawings.
 pub fn figure_strip(
@@ -29,9 +23,15 @@ pub fn figure_strip(
     if moments.is_empty() || kind.drawing == 0.0 {
         return;
     }
-    let frames = draw_frames(column.width, moments, source, kind);
+    let frames = fit_frames(column.width, moments, source, kind);
     column.gap(kind.gap(5.0));
-    lay_frames(column, moments, frames, source, kind);
+    let tall = frames.iter().map(Impression::height).fold(0.0, f32::max);
+    let wide: f32 = frames.iter().map(Impression::width).sum();
+    let gap = (column.width - wide).max(0.0) / (between(frames.len()) + 2.0);
+    let gap = gap.min(tall * 0.5);
+    let row = (moments.as_slice(), frames);
+    let (items, height) = lay_row(column.shaper, row, (gap.min(8.0), gap), kind.small(), source);
+    column.drawing(height, items);
     for (index, moment) in moments.iter().enumerate() {
         if let Some(Caption::Words(words)) = &moment.caption {
             column.keep_with_next();
@@ -46,62 +46,61 @@ pub fn figure_strip(
 }
 
 /// The moments in one scale: as tall as a drawing may be on this card, and together no wider than it.
-fn draw_frames(
+fn fit_frames(
     width: f32,
     moments: &[Moment],
     source: &SheetSource<'_>,
     kind: CardType,
-) -> Vec<Drawing> {
-    let proportions = proportions_of(source.session);
-    let is_rtl = is_right_to_left(source.words.language());
-    let draw = |stature: f32| -> Vec<Drawing> {
-        let strip = Strip { stature, is_rtl };
-        moments.iter().map(|moment| draw_moment(moment, proportions, strip)).collect()
-    };
-    let trial = draw(100.0);
-    let tallest = trial.iter().map(|frame| frame.height).fold(0.0, f32::max) / 100.0;
-    let frames_wide: f32 = trial.iter().map(|frame| frame.width / 100.0).sum();
-    #[allow(clippy::cast_precision_loss, reason = "a strip is a few moments")]
-    let gaps = GAP * (moments.len() - 1) as f32;
+) -> Vec<Impression> {
+    let extent = measure_row(moments, source);
     let most = width * kind.drawing.min(0.45) * 0.88;
     // A lying figure is no larger than one that stands.
-    let stature = (most / tallest.max(0.9)).min(width / (frames_wide + gaps));
-    draw(stature)
+    let stature = (most / extent.tall.max(0.9)).min(width / extent.wide);
+    set_row(moments, stature, source)
 }
 
-fn lay_frames(
+/// The least stature on a pocket card: 16 mm.
+const LEAST: f32 = 45.0;
+
+/// As many key points are one piece on any pocket card.
+const MOST_POINTS: usize = 3;
+
+/// Between the longest key point and the figure.
+const BESIDE: f32 = 8.0;
+
+/// Puts one moment at the right of the key points that were laid last, from the strip with their label on: only
+/// where each has one line and leaves it room. Other parts of a pocket card have no figure.
+pub fn moment_beside_points(
     column: &mut Column<'_, '_>,
-    moments: &[Moment],
-    frames: Vec<Drawing>,
+    from: usize,
+    part: &Part,
     source: &SheetSource<'_>,
     kind: CardType,
 ) {
-    let tall = frames.iter().map(|frame| frame.height).fold(0.0, f32::max);
-    let wide: f32 = frames.iter().map(|frame| frame.width).sum();
-    #[allow(clippy::cast_precision_loss, reason = "a strip is a few moments")]
-    let gap = (column.width - wide).max(0.0) / (frames.len() + 1) as f32;
-    let gap = gap.min(tall * 0.5);
-    let small = kind.small();
-    let is_strip = frames.len() > 1;
-    let mut items = Vec::new();
-    let mut x = gap.min(8.0);
-    for (index, frame) in frames.into_iter().enumerate() {
-        let says = figure_says(&moments[index..=index], source.words);
-        let down = tall - frame.height;
-        let marks = place_marks(frame.marks, THINNEST).map(|item| item.moved(x, down)).collect();
-        let key = column.shaper.next_key();
-        items.push(Item::group(Role::Figure(says), key, marks));
-        if is_strip {
-            let number = column.shaper.shape(&[Run::bold((index + 1).to_string())], small, 60.0);
-            for line in number {
-                let left = x + (frame.width - line.width) / 2.0;
-                let key = column.shaper.next_key();
-                let words = placed(line, left).map(|item| item.moved(0.0, tall - 1.0)).collect();
-                items.push(Item::group(Role::Paragraph, key, words));
-            }
-        }
-        x += frame.width + gap;
+    let points = part.key_points.len();
+    let lines = column.strips.len() - from - 1;
+    if kind.drawing > 0.0 || lines != points || points > MOST_POINTS {
+        return;
     }
-    let below = if is_strip { column.shaper.leading(small) - 2.0 } else { 0.0 };
-    column.drawing(tall + below, items);
+    let tall: f32 = column.strips[from..].iter().map(|strip| strip.height).sum();
+    let size = Type::key_point(kind.key_point);
+    let ends = part.key_points.iter().map(|point| {
+        let lines = column.shaper.shape(&read_line(point), size, f32::MAX / 4.0);
+        10.0 + lines.first().map_or(0.0, |line| line.width)
+    });
+    let room = column.width - BESIDE - ends.fold(0.0, f32::max);
+    let fitting = part.figure.by_weight().into_iter().find_map(|moment| {
+        let extent = measure_row(std::slice::from_ref(moment), source);
+        let stature = (tall / extent.tall.max(0.9)).min(room / extent.wide);
+        (stature >= LEAST).then(|| (moment, source.figures.set(moment, stature)))
+    });
+    let Some((moment, set)) = fitting else { return };
+    let (at, says) =
+        ((column.width - set.width(), tall - set.height()), source.figures.says(moment));
+    let set = vec![Item::Plate(Impression { at, ..set })];
+    let figure = Item::group(Role::Figure(says.to_owned()), column.shaper.next_key(), set);
+    column.strips[from].items.push(figure);
+    for strip in column.strips[from..].iter_mut().rev().skip(1) {
+        strip.keeps_next = true;
+    }
 }

@@ -4,7 +4,7 @@
 use super::card::Said;
 use super::card_head::{CardHead, LaidHead, lay_card_head};
 use super::card_type::CardType;
-use super::flow::{Frame, break_frames, count_split, place_frames};
+use super::flow::{Frame, break_between_sections, count_split, place_frames};
 use super::page::Item;
 use super::record::ruled_line;
 use super::shaper::Shaper;
@@ -49,6 +49,16 @@ pub struct CardForm {
     /// The sizes to try, largest first.
     pub types: &'static [CardType],
     pub has_back: bool,
+    pub foot_lines: usize,
+}
+
+impl CardForm {
+    /// The room that the foot takes.
+    fn foot(&self, kind: CardType) -> f32 {
+        // Two lines need a little more air over them, or they look like more of the text.
+        let more = if self.foot_lines > 1 { kind.small().leading + 4.0 } else { 0.0 };
+        FOOT * kind.scale() + more
+    }
 }
 
 /// Fills a column with what a card says.
@@ -81,9 +91,9 @@ enum Split {
     Through,
 }
 
-/// How good a way is, less being better: cards, paragraphs split between two, whether the back goes on
-/// with what the front has no room for, steps down in size, pieces on another side than is best.
-type Cost = (usize, usize, bool, usize, usize);
+/// How good a way is, less being better: cards, whether lines are closer, paragraphs split between two, whether the
+/// back goes on with what the front has no room for, steps down in size, pieces on another side than is best.
+type Cost = (usize, bool, usize, bool, usize, usize);
 
 /// Lays out a part of the session on as many cards as it needs.
 pub fn fit_cards(
@@ -121,12 +131,12 @@ fn choose_fit(
                 Split::After(pieces) => pieces.abs_diff(said.best_on_front),
                 Split::Through => 0,
             };
-            let cost = (cards, broken, fit.goes_through, step, astray);
+            let cost = (cards, kind.is_close, broken, fit.goes_through, step, astray);
             if best.as_ref().is_none_or(|(least, _)| cost < *least) {
                 best = Some((cost, (*kind, split)));
             }
         }
-        if best.as_ref().is_some_and(|(cost, _)| *cost < (1, 0, true, 0, 0)) {
+        if best.as_ref().is_some_and(|(cost, _)| *cost < (1, false, 0, true, 0, 0)) {
             break;
         }
     }
@@ -160,7 +170,7 @@ fn fit_split(
     form: CardForm,
     (kind, heads): (CardType, &[LaidHead; 2]),
 ) -> Fit {
-    let foot = FOOT * kind.scale();
+    let foot = form.foot(kind);
     let room = |turn: usize| form.cell.height - foot - heads[usize::from(turn > 0)].height;
     let (pieces, goes_through) = match split {
         Split::After(pieces) => (pieces.min(said.either.len()), false),
@@ -168,7 +178,7 @@ fn fit_split(
     };
     let sides = if goes_through { 2 } else { 1 };
     let flow = |strips: Vec<Strip>| Flow {
-        starts: break_frames(&strips, |frame| room(frame / sides)),
+        starts: break_between_sections(&strips, |frame| room(frame / sides)),
         strips,
     };
     let (first, rest) = said.either.split_at(pieces);
@@ -202,7 +212,7 @@ fn make_cards(
     let mut sides = |mut frames: Vec<Frame>, is_back: bool| -> Vec<CardSide> {
         while frames.len() < count {
             let top = heads[usize::from(!frames.is_empty())].height;
-            frames.push(notes(shaper, form.cell, top, source, kind));
+            frames.push(notes(shaper, form, top, source, kind));
         }
         let turns = frames.into_iter().enumerate();
         turns
@@ -247,14 +257,15 @@ fn side_of(head: &LaidHead, frame: Frame, kind: CardType, is_back: bool) -> Card
 /// A side that nothing is left for has lines to write on.
 fn notes(
     shaper: &mut Shaper<'_>,
-    cell: Cell,
+    form: CardForm,
     top: f32,
     source: &SheetSource<'_>,
     kind: CardType,
 ) -> Frame {
+    let cell = form.cell;
     let mut column = Column::new(shaper, cell.width);
     column.label(&source.words.say("notes"), kind.label());
-    let room = cell.height - top - FOOT * kind.scale() - kind.label().leading - 8.0;
+    let room = cell.height - top - form.foot(kind) - kind.label().leading - 8.0;
     let mut left = room;
     while left >= 26.0 {
         ruled_line(&mut column);

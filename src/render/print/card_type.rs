@@ -13,16 +13,23 @@ pub struct CardType {
     pub title: f32,
     pub drawing: f32,
     pub picture: f32,
+    /// Lines and gaps are closer: only to save a card.
+    pub is_close: bool,
 }
 
 impl CardType {
     const fn new(body: f32, key_point: f32, frame: (f32, f32), drawn: (f32, f32)) -> Self {
         let ((small, title), (drawing, picture)) = (frame, drawn);
-        Self { body, key_point, small, title, drawing, picture }
+        Self { body, key_point, small, title, drawing, picture, is_close: false }
+    }
+
+    const fn close(self) -> Self {
+        Self { is_close: true, ..self }
     }
 
     pub const fn words(self) -> Type {
-        Type::body(self.body)
+        let words = Type::body(self.body);
+        if self.is_close { Type { leading: self.body * 1.19, ..words } } else { words }
     }
 
     pub const fn small(self) -> Type {
@@ -44,7 +51,7 @@ impl CardType {
 
     /// A gap that is so wide on a usual card.
     pub fn gap(self, points: f32) -> f32 {
-        points * (self.body / 13.0).max(1.0)
+        points * if self.is_close { 0.55 } else { (self.body / 13.0).max(1.0) }
     }
 
     /// How much larger than on a usual card its fixed measures are.
@@ -60,6 +67,7 @@ pub const QUARTER: &[CardType] = &[
     CardType::new(12.0, 18.0, (11.0, 19.0), (0.28, 0.6)),
     CardType::new(11.5, 17.0, (11.0, 19.0), (0.25, 0.6)),
     CardType::new(11.0, 16.0, (11.0, 19.0), (0.22, 0.6)),
+    CardType::new(11.0, 16.0, (11.0, 19.0), (0.2, 0.5)).close(),
 ];
 
 /// One to a sheet: to hang up.
@@ -91,6 +99,7 @@ pub const EIGHTH: &[CardType] = &[
     CardType::new(12.0, 16.0, (11.0, 15.0), (0.0, 0.35)),
     CardType::new(11.5, 15.0, (11.0, 15.0), (0.0, 0.35)),
     CardType::new(11.0, 14.0, (11.0, 15.0), (0.0, 0.35)),
+    CardType::new(11.0, 14.0, (11.0, 15.0), (0.0, 0.35)).close(),
 ];
 
 /// Large print, one to a sheet: nothing below 18 point, as large print is usually meant.

@@ -2,15 +2,15 @@
 //! without backs; in large print; and as numbered sets for a class.
 
 use super::card_fit::{Card, CardForm, CardSide, Cell};
+use super::card_foot::Foot;
 use super::card_head::place_number;
 use super::card_plan::lay_all_cards;
 use super::card_type::{CardType, EIGHTH, HALF, LARGE, QUARTER, WHOLE};
 use super::impose::{Flip, Grid, Spot};
 use super::page::{Item, MM, Page};
-use super::scale::{MARGIN, Type, paper_size};
+use super::scale::{MARGIN, paper_size};
 use super::shaper::Shaper;
-use super::sheets::{Rights, SheetSource, fit_line, one};
-use super::strip::placed;
+use super::sheets::SheetSource;
 use crate::read::print_choices::{CardCount, Sides};
 use crate::words::Filling;
 
@@ -23,7 +23,8 @@ const POCKET_INNER: f32 = 4.0 * MM;
 /// Lays out all cards of a session.
 pub fn lay_cards(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let sheet = CardSheet::of(source);
-    let cards = lay_all_cards(shaper, sheet.form(), source);
+    let form = sheet.form(shaper, source);
+    let cards = lay_all_cards(shaper, form, source);
     sheet.impose(shaper, source, &cards, None)
 }
 
@@ -31,18 +32,17 @@ pub fn lay_cards(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page>
 pub fn lay_large_print(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let sheet = CardSheet { grid: Grid::of(CardCount::One), types: LARGE, ..CardSheet::of(source) };
     let sheet = CardSheet { flip: None, ..sheet };
-    let cards = lay_all_cards(shaper, sheet.form(), source);
+    let form = sheet.form(shaper, source);
+    let cards = lay_all_cards(shaper, form, source);
     sheet.impose(shaper, source, &cards, None)
 }
 
 /// Lays out so many sets of the cards, each on sheets of its own and numbered.
 pub fn lay_class_set(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, copies: u32) -> Vec<Page> {
     let sheet = CardSheet::of(source);
-    let cards = lay_all_cards(shaper, sheet.form(), source);
-    let sets = (1..=copies).map(|number| {
-        let counts = [("number", Filling::Count(number)), ("total", Filling::Count(copies))];
-        source.words.say_with("cards-set", &counts)
-    });
+    let form = sheet.form(shaper, source);
+    let cards = lay_all_cards(shaper, form, source);
+    let sets = (1..=copies).map(|number| set_of(source, number, copies));
     let pages = sets.zip(0..).map(|(set, copy)| {
         let pages = sheet.impose(shaper, source, &cards, Some(&set));
         // Each set is read out on its own.
@@ -96,8 +96,16 @@ impl CardSheet {
         Cell { width: room(width, self.grid.across), height: room(height, self.grid.down) }
     }
 
-    fn form(&self) -> CardForm {
-        CardForm { cell: self.cell(), types: self.types, has_back: self.flip.is_some() }
+    fn form(&self, shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> CardForm {
+        let (cell, largest) = (self.cell(), self.types[0].small());
+        // Where sets are asked for, all cards have the room for their numbers, so that all sets are alike.
+        let set = source.pack.printing.copies.map(|copies| set_of(source, copies, copies));
+        let (title, mark, rights) =
+            (source.title(), mark_of(source, set.as_deref()), source.rights());
+        let foot = Foot { title: Some(&title), mark: &mark, rights: &rights };
+        let is_pocket = self.types == EIGHTH;
+        let foot_lines = if is_pocket { 1 } else { foot.count_lines(shaper, cell.width, largest) };
+        CardForm { cell, types: self.types, has_back: self.flip.is_some(), foot_lines }
     }
 
     /// The top left corner of a card on its page.
@@ -128,10 +136,8 @@ impl CardSheet {
         let sides = if self.flip.is_some() { 2 } else { 1 };
         let title = source.title();
         let rights = source.rights();
-        // Bare, since every line counts on a card: whole pages say “Edition” before it.
-        let mark = source.mark().map(|mark| mark.to_string());
-        let marks: Vec<String> = set.map(str::to_owned).into_iter().chain(mark).collect();
-        let mark = marks.join(" · ");
+        let mark = mark_of(source, set);
+        let foot_lines = self.form(shaper, source).foot_lines;
         let sheets = cards.len().div_ceil(self.grid.cards());
         let mut pages: Vec<Page> = (0..sheets * sides).map(|_| self.blank()).collect();
         for (index, card) in cards.iter().enumerate() {
@@ -139,11 +145,11 @@ impl CardSheet {
             let number = words_of_number(source, "cards-number", index + 1, cards.len());
             let title = (!card.is_opening(&title)).then_some(title.as_str());
             let below = Foot { title, mark: &mark, rights: &rights };
-            let items = self.finish(shaper, &card.front, &number, &below);
+            let items = self.finish(shaper, &card.front, &number, (&below, foot_lines));
             self.put(&mut pages[front.sheet * sides], front, items);
             if let (Some(back), Some(flip)) = (&card.back, self.flip) {
                 let number = words_of_number(source, "cards-back", index + 1, cards.len());
-                let items = self.finish(shaper, back, &number, &below);
+                let items = self.finish(shaper, back, &number, (&below, foot_lines));
                 let spot = self.grid.back_spot(index, flip);
                 self.put(&mut pages[spot.sheet * sides + 1], spot, items);
             }
@@ -171,14 +177,15 @@ impl CardSheet {
         shaper: &mut Shaper<'_>,
         side: &CardSide,
         number: &str,
-        foot: &Foot<'_>,
+        (foot, foot_lines): (&Foot<'_>, usize),
     ) -> Vec<Item> {
         let cell = self.cell();
         let mut items = side.items.clone();
         items.extend(place_number(shaper, cell.width, number, side.kind));
         let kind = side.kind.small();
         let y = cell.height - kind.leading;
-        items.extend(foot.lay(shaper, cell.width, kind).map(|item| item.moved(0.0, y)));
+        let foot = foot.lay(shaper, (cell.width, foot_lines), kind);
+        items.extend(foot.into_iter().map(|item| item.moved(0.0, y)));
         items
     }
 
@@ -199,55 +206,18 @@ impl CardSheet {
     }
 }
 
-/// The foot of a card: the session’s title at the left; who made it, its licence, the number of the set and the
-/// edition at the right.
-struct Foot<'f> {
-    title: Option<&'f str>,
-    mark: &'f str,
-    rights: &'f Rights,
+/// “Set 3 of 12”
+fn set_of(source: &SheetSource<'_>, number: u32, copies: u32) -> String {
+    let counts = [("number", Filling::Count(number)), ("total", Filling::Count(copies))];
+    source.words.say_with("cards-set", &counts)
 }
 
-/// The share of the foot that the maker and the licence may take where a long title stands beside them.
-const RIGHTS: f32 = 0.48;
-
-impl Foot<'_> {
-    fn lay(&self, shaper: &mut Shaper<'_>, width: f32, kind: Type) -> impl Iterator<Item = Item> {
-        let mut items = Vec::new();
-        let mut right = width;
-        let has_rights = self.rights.credit.is_some() || self.rights.licence.is_some();
-        let dot = if has_rights && !self.mark.is_empty() { "· " } else { "" };
-        let mark = format!("{dot}{}", self.mark);
-        if let Some(line) = shaper.shape(&one(mark), kind, width).into_iter().next() {
-            right = width - line.width;
-            items.extend(placed(line, right));
-            right -= if has_rights { kind.size * 0.28 } else { 10.0 };
-        }
-        let title =
-            self.title.map(|title| short_title(shaper, title, kind, right * (1.0 - RIGHTS)));
-        let beside = title.map(|title| right - width_of(shaper, title, kind) - 14.0);
-        let room = beside.map_or(right, |beside| beside.max(right * RIGHTS));
-        if let Some(line) = self.rights.fit(shaper, kind, room) {
-            right -= line.width;
-            items.extend(placed(line, right));
-            right -= 10.0;
-        }
-        let title = title.and_then(|title| fit_line(shaper, title, kind, right));
-        items.extend(title.into_iter().flat_map(|line| placed(line, 0.0)));
-        items.into_iter()
-    }
-}
-
-/// A title that is too long for its room is called by what stands before its colon.
-fn short_title<'t>(shaper: &mut Shaper<'_>, title: &'t str, kind: Type, room: f32) -> &'t str {
-    match title.split_once(':') {
-        Some((name, _)) if width_of(shaper, title, kind) > room => name,
-        _ => title,
-    }
-}
-
-/// How wide a text is on one line.
-fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
-    shaper.shape(&one(text), kind, f32::MAX / 4.0).first().map_or(0.0, |line| line.width)
+/// The number of the set and the edition: bare, since every line counts on a card, where whole pages say “Edition”
+/// before it.
+fn mark_of(source: &SheetSource<'_>, set: Option<&str>) -> String {
+    let mark = source.mark().map(|mark| mark.to_string());
+    let marks: Vec<String> = set.map(str::to_owned).into_iter().chain(mark).collect();
+    marks.join(" · ")
 }
 
 fn words_of_number(source: &SheetSource<'_>, key: &str, number: usize, total: usize) -> String {

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::brush::Brush;
 use super::faces::{Face, Faces};
 use super::page::{At, GlyphRun, Item, Page, PlacedGlyph, Role, Stroke, Tag};
-use super::stamp::{Edge, Impression};
+use super::plate::{Edge, Impression};
 use super::stock::Stock;
 use super::structure::{Structure, room_of, words_of};
 use super::tagged::role_name;
@@ -16,12 +16,12 @@ pub struct ContentWriter<'w> {
     faces: &'w Faces,
     stock: &'w Stock,
     /// What each face’s glyphs are called.
-    codes: BTreeMap<Face, &'w BTreeMap<u16, u16>>,
+    codes: BTreeMap<Face, &'w [u16]>,
     pub structure: Structure,
     /// What its pages need of the stock.
     pub used_faces: BTreeSet<Face>,
     pub used_pictures: BTreeSet<String>,
-    pub used_stamps: BTreeSet<Edge>,
+    pub used_plates: BTreeSet<Edge>,
     brush: Brush,
 }
 
@@ -35,7 +35,7 @@ impl<'w> ContentWriter<'w> {
             structure: Structure::default(),
             used_faces: BTreeSet::new(),
             used_pictures: BTreeSet::new(),
-            used_stamps: BTreeSet::new(),
+            used_plates: BTreeSet::new(),
             brush: Brush::on_page(0.0),
         }
     }
@@ -136,7 +136,7 @@ impl<'w> ContentWriter<'w> {
             Item::Picture { path, at, width, height } => {
                 self.write_picture(path, *at, (*width, *height));
             }
-            Item::Stamp(impression) => self.write_stamp(impression),
+            Item::Plate(impression) => self.write_plate(impression),
             Item::Group { .. } => unreachable!("groups are opened before their items are written"),
         }
     }
@@ -158,16 +158,10 @@ impl<'w> ContentWriter<'w> {
     }
 
     /// Glyphs on one baseline.
-    fn write_level(
-        &mut self,
-        level: &[PlacedGlyph],
-        size: f32,
-        widths: &[f32],
-        codes: &BTreeMap<u16, u16>,
-    ) {
+    fn write_level(&mut self, level: &[PlacedGlyph], size: f32, widths: &[f32], codes: &[u16]) {
         let mut pen = level[0].x;
         for (index, glyph) in level.iter().enumerate() {
-            self.brush.text.code(codes.get(&glyph.id).copied().unwrap_or(0));
+            self.brush.text.code(codes.get(usize::from(glyph.id)).copied().unwrap_or(0));
             // The reader moves on by the width table; what differs from the shaped place is put right
             // after the glyph, in thousandths of the size, leftwards.
             pen += widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0) * size / 1000.0;
@@ -188,9 +182,9 @@ impl<'w> ContentWriter<'w> {
         self.brush.show(&self.stock.picture_name(path), (at.0, at.1 + size.1), size);
     }
 
-    fn write_stamp(&mut self, impression: &Impression) {
+    fn write_plate(&mut self, impression: &Impression) {
         let edge = impression.edge();
-        self.used_stamps.insert(edge);
+        self.used_plates.insert(edge);
         let foot = (impression.at.0, impression.at.1 + impression.height());
         self.brush.show(&edge.name(), foot, (impression.scale, impression.scale));
     }
@@ -198,6 +192,6 @@ impl<'w> ContentWriter<'w> {
 
 /// Whether an item is content of its group: words and pictures are, and all of a figure.
 fn belongs(item: &Item, within: Option<(usize, &Role)>) -> bool {
-    let is_words = matches!(item, Item::Glyphs(_) | Item::Picture { .. } | Item::Stamp(_));
+    let is_words = matches!(item, Item::Glyphs(_) | Item::Picture { .. } | Item::Plate(_));
     within.is_some_and(|(_, role)| is_words || matches!(role, Role::Figure(_)))
 }

@@ -8,6 +8,7 @@ use super::strip::{Column, Seat};
 use crate::drawing::{Room, draw_floor_plan};
 use crate::plan::SharedFloor;
 use crate::prose::{Block, Marker, Run, plain_line};
+use crate::render::phrases::comma;
 use crate::render::plan_phrases::tape_sentence;
 use crate::render::quantities::Said as _;
 use crate::words::Filling;
@@ -25,7 +26,7 @@ pub fn floor_said(
     let titles: Vec<String> = titles.map(|part| plain_line(&part.title)).collect();
     // The card’s own title names the first.
     if titles.len() > 1 {
-        let parts = titles.join(", ");
+        let parts = titles.join(comma(words));
         let said = words.say_with("plan-for", &[("parts", Filling::Text(&parts))]);
         column.words(&one(said), kind.small(), Seat::default());
         column.gap(6.0);

@@ -36,6 +36,30 @@ pub fn break_frames(strips: &[Strip], height_of: impl Fn(usize) -> f32) -> Vec<u
     starts
 }
 
+/// A frame that is left before it is full keeps at least this share of its height.
+const LEAST_KEPT: f32 = 0.5;
+
+/// Where frames begin, as many as [`break_frames`] needs: a section that would go on in the next frame begins there,
+/// if that has room for all of it and the frame before is not left half empty.
+pub fn break_between_sections(strips: &[Strip], height_of: impl Fn(usize) -> f32) -> Vec<usize> {
+    let mut starts = break_frames(strips, &height_of);
+    let mut end = strips.len();
+    for frame in (1..starts.len()).rev() {
+        let (first, start) = (starts[frame - 1], starts[frame]);
+        let is_inside = strips.get(start).is_some_and(|strip| !strip.opens);
+        let opening = strips[first..start].iter().rposition(|strip| strip.opens);
+        if let Some(at) = opening.map(|at| first + at).filter(|at| is_inside && *at > first) {
+            let kept = height_of_strips(&strips[first..at]);
+            let moved = height_of_strips(&strips[at..end]);
+            if kept >= LEAST_KEPT * height_of(frame - 1) && moved <= height_of(frame) {
+                starts[frame] = at;
+            }
+        }
+        end = starts[frame];
+    }
+    starts
+}
+
 /// The first of the strips before `index` that must not end their frame; `index` itself where that
 /// would leave the frame empty.
 fn start_of_carried(strips: &[Strip], start: usize, index: usize) -> usize {
@@ -114,6 +138,17 @@ mod tests {
     fn a_strip_taller_than_any_frame_still_gets_one() {
         let frames = flow_strips(vec![strip(90.0, 0.0, true), strip(10.0, 0.0, false)], 60.0);
         assert_eq!(frames.len(), 2);
+    }
+
+    #[test]
+    fn a_section_that_goes_on_begins_in_the_next_frame() {
+        let mut strips = vec![strip(10.0, 0.0, false); 8];
+        strips[4].opens = true;
+        // The seventh strip has no room: the section from the fifth on moves over, if half a frame stays.
+        assert_eq!(break_between_sections(&strips, |_| 60.0), [0, 4]);
+        strips[4].opens = false;
+        strips[2].opens = true;
+        assert_eq!(break_between_sections(&strips, |_| 60.0), [0, 6]);
     }
 
     #[test]

@@ -1,24 +1,20 @@
 //! The home guide: one page for the adult at home, with the running order, the things to gather, the
 //! space and the cautions.
 
-use super::drawings::place_drawing;
-use super::page::{Item, Page, Role};
+use super::guide_head::lay_guide_head;
+use super::guide_line::GuideLines;
+use super::page::{Item, Page};
 use super::scale::{SMALLEST, Type};
-use super::scan::{film_code, page_code};
+use super::scan::film_code;
 use super::shaper::Shaper;
-use super::sheet_page::{SheetHead, TITLE_TOP, column_width, inner_width, lay_columns, lay_head};
+use super::sheet_page::{column_width, count_pages, inner_width, lay_columns};
 use super::sheets::{SheetSource, one};
-use super::strip::{Column, Seat, Strip, placed};
-use crate::drawing::draw_time_line;
+use super::strip::{Column, Seat, Strip};
 use crate::pack::{Need, Substitute};
-use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::borrowed_phrases::say_borrowed;
 use crate::render::equipment_phrases::home_list;
-use crate::render::phrases::{
-    effort_name, floor_size, limits_of, need_name, part_name, place_name, substitute_name,
-    surface_names,
-};
+use crate::render::phrases::{comma, limits_of, need_name, substitute_name, surface_names};
 use crate::render::quantities::Said;
 use crate::words::Filling;
 
@@ -32,171 +28,69 @@ const SIZES: [Type; 6] = [
     Type { size: SMALLEST, leading: 12.4, is_bold: false },
 ];
 
-/// Lays out the home guide: one page, or more where it can’t be helped.
-pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
-    let mut last = (SIZES[0], true);
-    // What serves all needs at once stands on the page too: it is the first to give way.
-    for has_together in [true, false] {
-        for body in SIZES {
-            let lay = |shaper: &mut Shaper<'_>| lay_guide(shaper, source, body, has_together);
-            last = (body, has_together);
-            if shaper.try_out(lay).len() == 1 {
-                return lay(shaper);
-            }
-        }
-    }
-    lay_guide(shaper, source, last.0, last.1)
+/// What the page is tried with.
+#[derive(Clone, Copy, Debug)]
+struct Look {
+    body: Type,
+    /// What serves all needs at once stands on the page too.
+    has_together: bool,
+    /// How tall figures are on the time line.
+    stature: Option<f32>,
 }
 
-fn lay_guide(
-    shaper: &mut Shaper<'_>,
-    source: &SheetSource<'_>,
-    body: Type,
-    has_together: bool,
-) -> Vec<Page> {
-    let head = guide_head(shaper, source, body);
-    let strips = guide_strips(shaper, source, body, has_together);
+/// A guide is not tried on more pages.
+const MOST_PAGES: usize = 2;
+
+/// Lays out the home guide: one page, or more where it can’t be helped.
+pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let lines = GuideLines::of(source, inner_width(&source.letterhead()));
+    let look = shaper.try_out(|shaper| choose_look(shaper, source, &lines));
+    let head = lay_guide_head(shaper, source, look.body, lines.standing(look.stature));
+    let strips = guide_strips(shaper, source, look.body, look.has_together);
     lay_columns(shaper, &source.letterhead(), &head, strips, 2)
 }
 
-/// Title, summary, the facts in a row, the time line and the list of parts.
-fn guide_head(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, body: Type) -> SheetHead {
-    let width = inner_width(&source.letterhead());
-    let kind = source.words.say("sheet-home-guide");
-    let letterhead = source.letterhead();
-    let (mut items, mut y) = lay_head(shaper, &letterhead, &kind, &source.title());
-    let page = page_code(shaper, source);
-    let corner = page.as_ref().map_or(0.0, |page| page.width);
-    let title = shaper.shape(&one(source.title()), Type::SHEET_TITLE, width - corner);
-    let mut column = Column::new(shaper, width - corner);
-    column.words(&read_line(&source.session.summary), body, Seat::default());
-    column.gap(7.0);
-    // Beside a title of one line the code takes no room from the facts.
-    let top = if title.len() == 1 { TITLE_TOP } else { y };
-    let bottom = page.as_ref().map_or(0.0, |page| top + page.height);
-    if title.len() == 1 {
-        column.gap(bottom - y - height_of(&column));
-        column.width = width;
-    }
-    facts(&mut column, source);
-    column.width = width;
-    if let Some(page) = page {
-        column.gap((bottom - y - height_of(&column)).max(3.0));
-        column.words(&page.words, Type::SMALL, Seat::default());
-        items.extend(page.items.into_iter().map(|item| item.moved(width - corner, top)));
-    }
-    column.gap(10.0);
-    let line = draw_time_line(source.session, &source.plans.time, source.words, source.room(width));
-    let drawn = place_drawing(column.shaper, &line);
-    column.figure(line.height, drawn, &line.says);
-    column.gap(5.0);
-    running_order(&mut column, source);
-    for strip in std::mem::take(&mut column.strips) {
-        y += strip.space_before;
-        items.extend(strip.items.into_iter().map(|item| item.moved(0.0, y)));
-        y += strip.height;
-    }
-    items.push(Item::line((0.0, y + 6.0), (width, y + 6.0), 0.8));
-    SheetHead { items, height: y + 14.0 }
-}
-
-/// How far the strips of a column reach down.
-fn height_of(column: &Column<'_, '_>) -> f32 {
-    column.strips.iter().map(|strip| strip.space_before + strip.height).sum()
-}
-
-/// Ages, minutes, space, where and effort, each figure large over its name.
-fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
-    let session = source.session;
-    let words = source.words;
-    let minutes = source.plans.time.slot;
-    let space = session.space.as_ref();
-    let rows = [
-        Some((session.ages.to_string(), "fact-ages")),
-        Some((minutes.say(words), "fact-time")),
-        space.map(|s| (floor_size(s, words), "fact-space")),
-        space.and_then(|s| s.height.as_ref()).map(|height| (height.say(words), "fact-headroom")),
-        space.map(|s| (place_name(&s.whereabouts, words), "fact-place")),
-        main_effort(session, &source.plans.time)
-            .map(|effort| (effort_name(effort, words), "fact-effort")),
-    ];
-    let rows: Vec<_> = rows.into_iter().flatten().collect();
-    let gap = 16.0;
-    let shaped: Vec<_> = rows
-        .iter()
-        .map(|(figure, key)| {
-            let figure = column.shaper.shape(&one(figure.clone()), Type::FIGURE, 400.0);
-            let name = column.shaper.shape(&one(words.say(key)), Type::SMALL, 400.0);
-            (figure, name)
-        })
-        .collect();
-    let mut x = 0.0;
-    let mut items = Vec::new();
-    for (figure, name) in shaped {
-        let width = figure.iter().chain(&name).map(|line| line.width).fold(0.0, f32::max);
-        if x > 0.0 && x + width > column.width {
-            column.drawing(34.0, std::mem::take(&mut items));
-            column.gap(5.0);
-            x = 0.0;
-        }
-        if x > 0.0 {
-            items.push(Item::line((x - gap / 2.0, 2.0), (x - gap / 2.0, 32.0), 0.8));
-        }
-        let below = name.into_iter().flat_map(|line| placed(line, x));
-        let below = below.map(|item| item.moved(0.0, 18.0));
-        let words = figure.into_iter().flat_map(|line| placed(line, x)).chain(below).collect();
-        items.push(Item::group(Role::Paragraph, column.shaper.next_key(), words));
-        x += width + gap;
-    }
-    column.drawing(34.0, items);
-}
-
-/// “0:00 Warm-up: Heron and pike · 5 min” in two columns.
-fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
-    let half = column_width(&source.letterhead(), 2);
-    let entries: Vec<Vec<Run>> = source
-        .session
-        .parts
-        .iter()
-        .zip(&source.plans.time.spans)
-        .map(|(part, span)| {
-            let name = part_name(part, source.words);
-            vec![
-                Run::bold(format!("{}\u{2002}", span.start.clock())),
-                Run::plain(format!("{name}: ")),
-                Run::bold(plain_line(&part.title)),
-                Run::plain(format!(" · {}", span.total.say(source.words))),
-            ]
-        })
-        .collect();
-    let rows = entries.len().div_ceil(2);
-    let right = column.width - half;
-    let lists = [column.shaper.next_key(), column.shaper.next_key()];
-    for row in 0..rows {
-        let sides = [(row, 0.0), (row + rows, right)];
-        let mut items: Vec<Item> = Vec::new();
-        let mut tall = 1;
-        for (entry, left) in sides {
-            let Some(runs) = entries.get(entry) else { continue };
-            let lines = column.shaper.shape(runs, Type::SMALL, half);
-            tall = tall.max(lines.len());
-            let mut y = 0.0;
-            let mut words = Vec::new();
-            for line in lines {
-                words.extend(placed(line, left).map(|item| item.moved(0.0, y)));
-                y += column.shaper.leading(Type::SMALL);
+/// The first look that fits one page, else two. In this order things give way: the size of the words, down to its
+/// floor; the size of the figures; what serves all needs at once; the figures.
+fn choose_look(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, lines: &GuideLines<'_>) -> Look {
+    let sheet = source.letterhead();
+    // Tried when they are asked for: mostly the first size has room for all.
+    let mut drafts: [[Option<Draft>; 2]; SIZES.len()] = Default::default();
+    let with_figures = lines.statures().map(Some).flat_map(|stature| [(true, stature)]);
+    let without = [(false, lines.statures().last()), (true, None), (false, None)];
+    let ways: Vec<(bool, Option<f32>)> = with_figures.chain(without).collect();
+    for pages in 1..=MOST_PAGES {
+        for (has_together, stature) in &ways {
+            for (at, body) in SIZES.into_iter().enumerate() {
+                let draft = drafts[at][usize::from(*has_together)]
+                    .get_or_insert_with(|| Draft::of(shaper, source, (body, *has_together), lines));
+                let head = draft.head + lines.standing(*stature).height;
+                if count_pages(&sheet, head, &draft.strips, 2) <= pages {
+                    return Look { body, has_together: *has_together, stature: *stature };
+                }
             }
-            let text = Item::group(Role::EntryText, column.shaper.next_key(), words);
-            let whole = Item::group(Role::Entry, column.shaper.next_key(), vec![text]);
-            // The right column is read after the left, though a row of both is laid at once.
-            items.push(Item::group(
-                Role::List { is_numbered: true },
-                lists[usize::from(left > 0.0)],
-                vec![whole],
-            ));
         }
-        #[allow(clippy::cast_precision_loss, reason = "a title is a few lines at most")]
-        column.drawing(column.shaper.leading(Type::SMALL) * tall as f32, items);
+    }
+    Look { body: SIZES[SIZES.len() - 1], has_together: false, stature: None }
+}
+
+/// The guide in one size of words.
+struct Draft {
+    /// How tall its head is but for the time line.
+    head: f32,
+    strips: Vec<Strip>,
+}
+
+impl Draft {
+    fn of(
+        shaper: &mut Shaper<'_>,
+        source: &SheetSource<'_>,
+        (body, has_together): (Type, bool),
+        lines: &GuideLines<'_>,
+    ) -> Self {
+        let bare = lines.standing(None);
+        let head = lay_guide_head(shaper, source, body, bare).height - bare.height;
+        Self { head, strips: guide_strips(shaper, source, body, has_together) }
     }
 }
 
@@ -258,7 +152,7 @@ fn together(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     if together.len() > 1 {
         column.gap(4.0);
         let label = Run::bold(format!("{} ", source.words.say("things-together")));
-        let list = Run::plain(format!("{}.", together.join(", ")));
+        let list = Run::plain(format!("{}.", together.join(comma(source.words))));
         column.words(&[label, list], body, Seat::default());
     }
 }

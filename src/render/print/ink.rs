@@ -13,8 +13,8 @@ use skrifa::outline::{DrawSettings, OutlinePen};
 use skrifa::{FontRef, MetadataProvider};
 
 use super::faces::{Face, Faces};
-use super::page::{At, Corner, GlyphRun, Item, Page, Stroke};
-use super::stamp::{Edge, Impression};
+use super::page::{At, Corner, GlyphRun, Item, Page, PlacedGlyph, Stroke};
+use super::plate::{Edge, Impression};
 use crate::picture::dots_for_paper;
 
 /// The side of a cell of the grid, in points.
@@ -23,20 +23,21 @@ const CELL: f32 = 2.0;
 /// Measures pages; the areas of glyphs are kept from page to page.
 pub struct InkMeter<'f> {
     faces: &'f Faces,
-    /// In squares of the type’s size.
-    glyphs: BTreeMap<(Face, u16), f32>,
-    /// In squares of a unit, of the stamps of one document.
-    stamps: BTreeMap<Edge, f32>,
+    /// Of each face, the area of each glyph in squares of the type’s size, once it is known.
+    glyphs: Vec<Vec<Option<f32>>>,
+    /// In squares of a unit, of the plates of one document.
+    plates: BTreeMap<Edge, f32>,
 }
 
 impl<'f> InkMeter<'f> {
-    pub const fn new(faces: &'f Faces) -> Self {
-        Self { faces, glyphs: BTreeMap::new(), stamps: BTreeMap::new() }
+    pub fn new(faces: &'f Faces) -> Self {
+        let glyphs = faces.loaded.iter().map(|face| vec![None; face.widths.len()]).collect();
+        Self { faces, glyphs, plates: BTreeMap::new() }
     }
 
-    /// Another document begins, with stamps of its own.
+    /// Another document begins, with plates of its own.
     pub fn begin_document(&mut self) {
-        self.stamps.clear();
+        self.plates.clear();
     }
 
     /// The share of a page that is inked, from 0 to 1; half a grey is half the ink.
@@ -58,9 +59,9 @@ impl<'f> InkMeter<'f> {
                     line_ink(*from, *to, stroke, &ground)
                 }
                 Item::Shape { outline, fill, stroke } => {
-                    shape_ink(outline, *fill, *stroke, &mut ground)
+                    shape_ink((outline, PIECES), *fill, *stroke, &mut ground)
                 }
-                Item::Stamp(set) => self.stamp_ink(set, &ground),
+                Item::Plate(set) => self.plate_ink(set, &ground),
                 Item::Picture { path, width, height, .. } => {
                     let bytes = pictures.get(path);
                     bytes.map_or(0.0, |bytes| darkness_of(bytes) * width * height)
@@ -71,35 +72,46 @@ impl<'f> InkMeter<'f> {
     }
 
     fn glyph_ink(&mut self, run: &GlyphRun, ground: &Ground) -> f32 {
-        let mut ink = 0.0;
-        for glyph in &run.glyphs {
+        let darker = |glyph: &PlacedGlyph| {
             let middle = (run.at.0 + glyph.x + run.size * 0.25, run.at.1 - run.size * 0.25);
-            let darker = 1.0 - run.grey - ground.darkness(middle);
-            ink += self.glyph_area(run.face, glyph.id) * run.size * run.size * darker;
-        }
-        ink
+            1.0 - run.grey - ground.darkness(middle)
+        };
+        let (Some(first), Some(last)) = (run.glyphs.first(), run.glyphs.last()) else { return 0.0 };
+        let ends = [darker(first), darker(last)];
+        let is_even = ends[0].to_bits() == ends[1].to_bits();
+        let areas = run.glyphs.iter().map(|glyph| {
+            let darker = if is_even { ends[0] } else { darker(glyph) };
+            self.glyph_area(run.face, glyph.id) * darker
+        });
+        areas.sum::<f32>() * run.size * run.size
     }
 
-    /// A stamp’s own lights and shades are reckoned once: it stands on one ground.
-    fn stamp_ink(&mut self, set: &Impression, ground: &Ground) -> f32 {
+    /// A plate’s own lights and shades are reckoned once: it stands on one ground.
+    fn plate_ink(&mut self, set: &Impression, ground: &Ground) -> f32 {
         let middle = (set.at.0 + set.width() / 2.0, set.at.1 + set.height() / 2.0);
-        let squares = self.stamps.entry(set.edge()).or_insert_with(|| squares_of_stamp(set));
+        let squares = self.plates.entry(set.edge()).or_insert_with(|| squares_of_plate(set));
         *squares * set.scale * set.scale * (1.0 - ground.darkness(middle))
     }
 
     fn glyph_area(&mut self, face: Face, glyph: u16) -> f32 {
         let faces = self.faces;
         let area = || area_of_glyph(faces.get(face).blob.as_ref(), glyph).unwrap_or(0.0);
-        *self.glyphs.entry((face, glyph)).or_insert_with(area)
+        let known = self.glyphs.get_mut(face as usize);
+        match known.and_then(|known| known.get_mut(usize::from(glyph))) {
+            Some(known) => *known.get_or_insert_with(area),
+            None => 0.0,
+        }
     }
 }
 
-/// The ink of a stamp on white paper, in squares of its unit.
-fn squares_of_stamp(set: &Impression) -> f32 {
+/// The ink of a plate on white paper, in squares of its unit.
+fn squares_of_plate(set: &Impression) -> f32 {
     let mut ground = Ground::new(set.width(), set.height());
     let items = set.items();
     let ink = items.iter().map(|item| match item {
-        Item::Shape { outline, fill, stroke } => shape_ink(outline, *fill, *stroke, &mut ground),
+        Item::Shape { outline, fill, stroke } => {
+            shape_ink((outline, FEW_PIECES), *fill, *stroke, &mut ground)
+        }
         _ => 0.0,
     });
     ink.sum::<f32>() / (set.scale * set.scale)
@@ -188,12 +200,12 @@ fn line_ink(from: At, to: At, stroke: Stroke, ground: &Ground) -> f32 {
 }
 
 fn shape_ink(
-    outline: &[Corner],
+    (outline, pieces): (&[Corner], u8),
     fill: Option<f32>,
     stroke: Option<Stroke>,
     ground: &mut Ground,
 ) -> f32 {
-    let corners = straightened(outline);
+    let corners = straightened(outline, pieces);
     let mut ink = 0.0;
     if let Some(grey) = fill {
         let (left, right) = span(corners.iter().map(|corner| corner.0));
@@ -221,8 +233,11 @@ fn side_ink(from: At, to: At, stroke: Stroke, fill: Option<f32>, ground: &Ground
 /// Pieces that a bend is cut into.
 const PIECES: u8 = 8;
 
+/// The same in plates, whose outlines are of many short bends.
+const FEW_PIECES: u8 = 3;
+
 /// An outline with each bend as a few straight pieces.
-fn straightened(outline: &[Corner]) -> Vec<At> {
+fn straightened(outline: &[Corner], pieces: u8) -> Vec<At> {
     let mut points: Vec<At> = Vec::with_capacity(outline.len());
     let mut corners = outline.iter();
     while let Some(corner) = corners.next() {
@@ -231,7 +246,8 @@ fn straightened(outline: &[Corner]) -> Vec<At> {
             (true, Some(start)) => {
                 let (Some(second), Some(end)) = (corners.next(), corners.next()) else { break };
                 let bend = [start, corner.at, second.at, end.at];
-                points.extend((1..=PIECES).map(|piece| on_bend(bend, f32::from(piece))));
+                let shares = (1..=pieces).map(|piece| f32::from(piece) / f32::from(pieces));
+                points.extend(shares.map(|share| on_bend(bend, share)));
             }
             _ => points.push(corner.at),
         }
@@ -239,9 +255,8 @@ fn straightened(outline: &[Corner]) -> Vec<At> {
     points
 }
 
-/// A point of a cubic curve, after so many of its pieces.
-fn on_bend(bend: [At; 4], piece: f32) -> At {
-    let t = piece / f32::from(PIECES);
+/// A point of a cubic curve, so much of the way along.
+fn on_bend(bend: [At; 4], t: f32) -> At {
     let u = 1.0 - t;
     let share = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
     let along = |of: fn(At) -> f32| bend.iter().zip(share).map(|(p, s)| of(*p) * s).sum();
@@ -351,8 +366,8 @@ mod tests {
                 Item::Shape { outline, .. } => outline,
                 _ => Vec::new(),
             };
-        let black = shape_ink(&square(10.0, 50.0), Some(0.0), None, &mut ground);
-        let white = shape_ink(&square(20.0, 10.0), Some(1.0), None, &mut ground);
+        let black = shape_ink((&square(10.0, 50.0), PIECES), Some(0.0), None, &mut ground);
+        let white = shape_ink((&square(20.0, 10.0), PIECES), Some(1.0), None, &mut ground);
         assert!((black - 2500.0).abs() < 0.1 && (white + 100.0).abs() < 0.1, "{black} {white}");
     }
 }

@@ -13,6 +13,7 @@ mod brush;
 mod card;
 mod card_figure;
 mod card_fit;
+mod card_foot;
 mod card_head;
 mod card_plan;
 mod card_type;
@@ -23,19 +24,25 @@ mod deflate;
 mod desk;
 mod drawings;
 mod faces;
+mod figure_case;
 mod floor_card;
 mod flow;
 mod font_program;
 mod gather;
+mod guide_head;
+mod guide_line;
 mod home_guide;
 mod impose;
 mod ink;
 mod line_breaks;
+mod moment_row;
 mod page;
 mod pdf_file;
 mod pdf_text;
+mod plate;
 mod pose_sheet;
 mod poster;
+mod poster_group;
 mod progress;
 mod record;
 mod record_class;
@@ -48,7 +55,7 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod slip;
-mod stamp;
+
 mod stock;
 mod strip;
 mod structure;
@@ -57,9 +64,12 @@ mod table_row;
 mod tagged;
 mod term_poster;
 mod unit_sheets;
+mod word_shaper;
 mod writer;
 
 pub use progress::render_progress_sheets;
+
+use std::sync::Arc;
 
 use rayon::prelude::*;
 
@@ -74,6 +84,7 @@ use crate::words::Words;
 pub use class_sheets::{ClassEntry, ClassSection, ClassSheet};
 use desk::Desk;
 use faces::Faces;
+use figure_case::FigureCase;
 use ink::InkMeter;
 use page::Page;
 use scale::Air;
@@ -188,8 +199,10 @@ fn render_chosen(
                         press.get_or_insert_with(|| Printer::new(faces, &pack.language, air));
                     let (words, codes) = (&publication.words, Codes::of(session, pack));
                     let marks = outline_session(session, plans, pack, words).marks;
-                    let sheets = Sheets::NONE;
-                    let source = SheetSource { session, plans, pack, words, codes, marks, sheets };
+                    let (sheets, figures) =
+                        (Sheets::NONE, Arc::new(FigureCase::of(session, words)));
+                    let source =
+                        SheetSource { session, plans, pack, words, codes, figures, marks, sheets };
                     render_session(press, &source, chosen)
                 };
                 let sheets = desk.find_or_print(session, print);

@@ -2,7 +2,7 @@
 //! nothing of PDF; the writer is the one module behind it.
 
 use super::faces::Face;
-use super::stamp::Impression;
+use super::plate::Impression;
 use super::structure::{room_of, words_of};
 
 /// Points in a millimetre.
@@ -58,7 +58,7 @@ pub enum Item {
         height: f32,
     },
     /// A drawing that is made once for all places it stands in.
-    Stamp(Impression),
+    Plate(Impression),
     /// Items that are one thing to who reads without seeing. What stands in no group is decoration:
     /// lines, boxes, folios.
     Group {
@@ -231,7 +231,7 @@ impl Item {
                 }
             }
             Self::Picture { at, width, .. } => at.0 = wide - at.0 - *width,
-            Self::Stamp(set) => set.at.0 = wide - set.at.0 - set.width(),
+            Self::Plate(set) => set.at.0 = wide - set.at.0 - set.width(),
             Self::Group { tag, items } => {
                 // A figure without words is read as it is, such as a code to scan: it is moved over whole.
                 let is_wordless = words_of(items).is_empty() && matches!(tag.role, Role::Figure(_));
@@ -271,7 +271,7 @@ impl Item {
                 *fill = fill.map(|_| shade);
                 *stroke = stroke.map(|stroke| Stroke { grey: shade, ..stroke });
             }
-            Self::Picture { .. } | Self::Stamp(_) => {}
+            Self::Picture { .. } | Self::Plate(_) => {}
             Self::Group { items, .. } => {
                 let shaded = std::mem::take(items).into_iter().map(|item| item.shaded(shade));
                 *items = shaded.collect();
@@ -311,7 +311,7 @@ impl Item {
                 }
             }
             Self::Picture { at, .. } => shift(at),
-            Self::Stamp(set) => shift(&mut set.at),
+            Self::Plate(set) => shift(&mut set.at),
             Self::Group { items, .. } => {
                 let moved = std::mem::take(items).into_iter().map(|item| item.moved(right, down));
                 *items = moved.collect();

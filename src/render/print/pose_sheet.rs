@@ -3,11 +3,11 @@
 use std::sync::Arc;
 
 use super::page::{Item, Page, Role};
+use super::plate::{Impression, Plate};
 use super::scale::Type;
 use super::shaper::Shaper;
 use super::sheet_page::{SheetHead, inner_width, lay_columns, lay_head};
 use super::sheets::{Letterhead, one};
-use super::stamp::{Impression, Stamp};
 use super::strip::{Column, Seat, placed};
 use crate::drawing::figure::{Strip, draw_moment};
 use crate::figure::Moment;
@@ -52,7 +52,7 @@ fn lay_row(column: &mut Column<'_, '_>, row: &[(u32, &Named)], words: &Words) {
     let (mut items, mut lines, mut x) = (Vec::new(), 1.0_f32, 0.0);
     for ((_, named), (set, says)) in row.iter().zip(drawn) {
         let at = (x + (cell - set.width()) / 2.0, tall - set.height());
-        let set = Item::Stamp(Impression { at, ..set });
+        let set = Item::Plate(Impression { at, ..set });
         items.push(Item::group(Role::Figure(says), column.shaper.next_key(), vec![set]));
         let shaped = column.shaper.shape(&one(named.name.as_str()), kind, cell - 8.0);
         let mut y = tall + 2.0;
@@ -73,8 +73,8 @@ fn lay_row(column: &mut Column<'_, '_>, row: &[(u32, &Named)], words: &Words) {
 fn draw(number: u32, named: &Named, cell: f32, words: &Words) -> (Impression, String) {
     let moment = Moment::of(&named.name, named.pose.clone());
     let strip = Strip { stature: 1.0, is_rtl: is_right_to_left(words.language()) };
-    let stamp = Stamp::new(number, draw_moment(&moment, Proportions::of_age(YEARS), strip));
-    let scale = STATURE.min((cell - 8.0) / stamp.width());
-    let set = Impression { stamp: Arc::new(stamp), at: (0.0, 0.0), scale };
+    let plate = Plate::new(number, draw_moment(&moment, Proportions::of_age(YEARS), strip));
+    let scale = STATURE.min((cell - 8.0) / plate.width());
+    let set = Impression { plate: Arc::new(plate), at: (0.0, 0.0), scale };
     (set, moment_says(&moment, words))
 }

@@ -7,13 +7,14 @@ use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCa
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, FontFamilyName, Layout, LayoutContext};
 
-use super::atoms::{Paragraph, Style, WordCase, is_plain};
+use super::atoms::{Paragraph, Style, WordCase, atoms_of, is_plain};
 use super::bidi::{Setting, is_arabic, lay_lines};
 use super::breaks::{SOFT_HYPHEN, language_of};
 use super::faces::Faces;
 use super::line_breaks::set_lines;
 use super::page::{GlyphRun, GlyphText, Key, PlacedGlyph};
 use super::scale::{Air, Type};
+use super::word_shaper::WordShaper;
 use crate::prose::Run;
 use crate::render::phrases::is_right_to_left;
 
@@ -71,6 +72,7 @@ pub struct Shaper<'f> {
     kept: [[Kept; 2]; 2],
     /// The words that were shaped, kept from session to session.
     words: WordCase,
+    engine: WordShaper<'f>,
     last_key: Key,
     is_trial: bool,
     /// Set for the figures of drawings, which have their own room: no more air than usual.
@@ -111,6 +113,7 @@ impl<'f> Shaper<'f> {
             context: LayoutContext::new(),
             kept: Default::default(),
             words: WordCase::default(),
+            engine: WordShaper::new(faces),
             last_key: 0,
             is_trial: false,
             is_tight: false,
@@ -197,12 +200,15 @@ impl<'f> Shaper<'f> {
         }
         let mut words = std::mem::take(&mut self.words);
         let paragraph = words.put_together(text, runs, is_bold, &mut |word, style| {
+            if let Some(atoms) = self.engine.shape(word, style) {
+                return atoms;
+            }
             let run = Run {
                 bold: style == Style::Bold,
                 italic: style == Style::Italic,
                 ..Run::plain(word)
             };
-            (self.shape_once(word, &[run], false), self.faces)
+            atoms_of(self.shape_once(word, &[run], false), word, self.faces)
         });
         self.words = words;
         Shaped::Plain(paragraph)
@@ -337,7 +343,8 @@ mod tests {
         let runs =
             line.runs.iter().flat_map(|run| run.glyphs.iter().map(move |glyph| (run, glyph)));
         runs.map(|(run, glyph)| {
-            let place = format!("{:.1} {:.2}", (run.at.0 + glyph.x).abs(), glyph.rise);
+            // Nothing added makes a plain nought of a negative one.
+            let place = format!("{:.1} {:.2}", (run.at.0 + glyph.x).abs(), glyph.rise + 0.0);
             (glyph.id, run.source, format!("{:?} {}", run.face, glyph.text), place)
         })
         .collect()

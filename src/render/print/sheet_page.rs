@@ -91,6 +91,14 @@ pub fn lay_columns(
     pages
 }
 
+/// How many pages strips need in so many columns under a head so tall.
+pub fn count_pages(sheet: &Letterhead<'_>, head: f32, strips: &[Strip], columns: u8) -> usize {
+    let (room, first) = (first_room(sheet, 0.0), first_room(sheet, head));
+    let count = usize::from(columns);
+    let height_of = |frame: usize| if frame < count { first } else { room };
+    break_frames(strips, height_of).len().div_ceil(count)
+}
+
 /// Where columns begin at the least height that still holds everything, so that they end at about
 /// the same place.
 fn balance(strips: &[Strip], columns: usize, most: f32) -> Vec<usize> {

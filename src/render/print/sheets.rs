@@ -1,5 +1,8 @@
 //! What every sheet maker works from.
 
+use std::sync::Arc;
+
+use super::figure_case::FigureCase;
 use super::scale::{SMALLEST, Type};
 use super::scan::Codes;
 use super::shaper::{ShapedLine, Shaper};
@@ -45,6 +48,7 @@ pub struct SheetSource<'s> {
     pub pack: &'s Pack,
     pub words: &'s Words,
     pub codes: Codes,
+    pub figures: Arc<FigureCase>,
     /// The edition mark of each kind of sheet.
     pub marks: Vec<(Sheets, Mark)>,
     /// The kind that is laid out.

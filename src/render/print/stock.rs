@@ -18,18 +18,25 @@ use super::font_program::thin_program;
 use super::page::{GlyphRun, GlyphText, Item, Page};
 use super::pdf_file::PdfFile;
 use super::pdf_text::PdfText;
-use super::stamp::{Edge, Impression};
+use super::plate::{Edge, Impression};
 use crate::picture::dots_for_paper;
 
-/// The glyphs of a face that are used, each with the text it stands for.
-type Glyphs = BTreeMap<u16, GlyphText>;
+/// The glyphs of a face, by their numbers: those that are used with the text they stand for.
+#[derive(Default)]
+struct Glyphs(Vec<Option<GlyphText>>);
 
-/// Fonts, pictures and stamps, finished for every file of a session.
+impl Glyphs {
+    fn used(&self) -> impl Iterator<Item = (u16, &GlyphText)> {
+        (0..).zip(&self.0).filter_map(|(id, text)| Some((id, text.as_ref()?)))
+    }
+}
+
+/// Fonts, pictures and plates, finished for every file of a session.
 #[derive(Debug)]
 pub struct Stock {
     fonts: Vec<StockFont>,
     pictures: BTreeMap<String, StockThing>,
-    stamps: BTreeMap<Edge, StockThing>,
+    plates: BTreeMap<Edge, StockThing>,
     /// The first number that is free for the objects of a file.
     pub first_free: usize,
 }
@@ -38,8 +45,8 @@ pub struct Stock {
 #[derive(Debug)]
 struct StockFont {
     face: Face,
-    /// What each glyph is called in the subset.
-    codes: BTreeMap<u16, u16>,
+    /// What each glyph is called in the subset, by its number; 0 is none.
+    codes: Vec<u16>,
     thing: StockThing,
 }
 
@@ -76,13 +83,13 @@ impl StockMaker {
         for page in pages {
             used.gather(&page.items);
         }
-        let Used { glyphs, paths, stamps } = used;
+        let Used { glyphs, paths, plates } = used;
         self.show_specimen(&glyphs, &paths, pictures);
         let options = PdfSaveOptions { image_optimization: None, ..PdfSaveOptions::default() };
         let mut written = self.specimen.to_lopdf_document(&options, &mut Vec::new());
         finish_streams(&mut written, deflater);
         let stock = stock_of(&written, glyphs, paths).unwrap_or_else(Stock::empty);
-        stock.with_stamps(&stamps, deflater)
+        stock.with_plates(&plates, deflater)
     }
 
     /// One page with every glyph once, in order, and the pictures.
@@ -105,7 +112,7 @@ impl StockMaker {
             let font = PdfFontHandle::External(FontId(face.tag().to_owned()));
             ops.push(Op::SetFont { font, size: Pt(1.0) });
             let codes =
-                glyphs.iter().map(|(id, text)| Codepoint::with_cid(*id, 0.0, text.to_string()));
+                glyphs.used().map(|(id, text)| Codepoint::with_cid(id, 0.0, text.to_string()));
             ops.push(Op::SetTextCursor { pos: Point { x: Pt(0.0), y: Pt(0.0) } });
             ops.push(Op::ShowText { items: vec![TextItem::GlyphIds(codes.collect())] });
         }
@@ -122,27 +129,27 @@ impl StockMaker {
 
 impl Stock {
     fn empty() -> Self {
-        let (pictures, stamps) = (BTreeMap::new(), BTreeMap::new());
-        Self { fonts: Vec::new(), pictures, stamps, first_free: 1 }
+        let (pictures, plates) = (BTreeMap::new(), BTreeMap::new());
+        Self { fonts: Vec::new(), pictures, plates, first_free: 1 }
     }
 
-    fn with_stamps(
+    fn with_plates(
         mut self,
-        stamps: &BTreeMap<Edge, &Impression>,
+        plates: &BTreeMap<Edge, &Impression>,
         deflater: &mut Deflater,
     ) -> Self {
-        for (edge, impression) in stamps {
+        for (edge, impression) in plates {
             let number = self.first_free;
             let objects = vec![(number, impression.form(deflater))];
-            self.stamps.insert(*edge, StockThing { number, objects });
+            self.plates.insert(*edge, StockThing { number, objects });
             self.first_free += 1;
         }
         self
     }
 
     /// What a face’s glyphs are called.
-    pub fn codes(&self, face: Face) -> Option<&BTreeMap<u16, u16>> {
-        self.fonts.iter().find(|font| font.face == face).map(|font| &font.codes)
+    pub fn codes(&self, face: Face) -> Option<&[u16]> {
+        self.fonts.iter().find(|font| font.face == face).map(|font| font.codes.as_slice())
     }
 
     /// Whether it has a picture. One that can’t be read is left out.
@@ -169,10 +176,10 @@ impl Stock {
             entries.push_str(&format!("/{} {} 0 R", self.picture_name(path), picture.number));
             picture.write_to(file);
         }
-        for edge in &shown.used_stamps {
-            let Some(stamp) = self.stamps.get(edge) else { continue };
-            entries.push_str(&format!("/{} {} 0 R", edge.name(), stamp.number));
-            stamp.write_to(file);
+        for edge in &shown.used_plates {
+            let Some(plate) = self.plates.get(edge) else { continue };
+            entries.push_str(&format!("/{} {} 0 R", edge.name(), plate.number));
+            plate.write_to(file);
         }
         entries + ">>"
     }
@@ -221,15 +228,18 @@ fn stock_of(
     };
     let mut codes = shown_codes(written, page)?.into_iter();
     let fonts = glyphs.into_iter().filter_map(|(face, glyphs)| {
-        let codes = glyphs.into_keys().zip(codes.by_ref()).collect();
-        Some(StockFont { face, codes, thing: thing(fonts, face.tag())? })
+        let mut called = vec![0; glyphs.0.len()];
+        for ((id, _), code) in glyphs.used().zip(codes.by_ref()) {
+            called[usize::from(id)] = code;
+        }
+        Some(StockFont { face, codes: called, thing: thing(fonts, face.tag())? })
     });
     let fonts = fonts.collect();
     let pictures = paths
         .into_iter()
         .filter_map(|path| Some((path.clone(), thing(pictures, &picture_id(path).0)?)));
     let first_free = usize::try_from(written.max_id).ok()? + 1;
-    Some(Stock { fonts, pictures: pictures.collect(), stamps: BTreeMap::new(), first_free })
+    Some(Stock { fonts, pictures: pictures.collect(), plates: BTreeMap::new(), first_free })
 }
 
 fn resources_of<'d>(written: &'d Document, page: ObjectId, kind: &[u8]) -> Option<&'d Dictionary> {
@@ -335,7 +345,7 @@ fn finish_streams(written: &mut Document, deflater: &mut Deflater) {
 struct Used<'p> {
     glyphs: BTreeMap<Face, Glyphs>,
     paths: BTreeSet<&'p String>,
-    stamps: BTreeMap<Edge, &'p Impression>,
+    plates: BTreeMap<Edge, &'p Impression>,
 }
 
 impl<'p> Used<'p> {
@@ -344,7 +354,7 @@ impl<'p> Used<'p> {
             match item {
                 Item::Glyphs(run) => gather_glyphs(run, self.glyphs.entry(run.face).or_default()),
                 Item::Picture { path, .. } => _ = self.paths.insert(path),
-                Item::Stamp(set) => _ = self.stamps.entry(set.edge()).or_insert(set),
+                Item::Plate(set) => _ = self.plates.entry(set.edge()).or_insert(set),
                 Item::Group { items, .. } => self.gather(items),
                 Item::Line { .. } | Item::Shape { .. } => {}
             }
@@ -356,7 +366,11 @@ impl<'p> Used<'p> {
 /// one that does not break, it is the plainer, which comes first in Unicode.
 fn gather_glyphs(run: &GlyphRun, glyphs: &mut Glyphs) {
     for glyph in &run.glyphs {
-        let known = glyphs.entry(glyph.id).or_insert_with(|| glyph.text.clone());
+        let id = usize::from(glyph.id);
+        if glyphs.0.len() <= id {
+            glyphs.0.resize(id + 1, None);
+        }
+        let known = glyphs.0[id].get_or_insert_with(|| glyph.text.clone());
         match (&*known, &glyph.text) {
             (GlyphText::Letter(before), GlyphText::Letter(letter)) if letter < before => {
                 *known = glyph.text.clone();

@@ -19,6 +19,8 @@ pub struct Strip {
     pub keeps_next: bool,
     /// It goes on with the paragraph of the strip before it.
     pub goes_on: bool,
+    /// A label: what comes after it is a section.
+    pub opens: bool,
     pub items: Vec<Item>,
 }
 
@@ -97,7 +99,11 @@ impl<'c, 'f> Column<'c, 'f> {
         self.open_list = None;
         let lines = self.shaper.shape(&runs, kind, self.width);
         let key = self.shaper.next_key();
+        let first = self.strips.len();
         self.lines(lines, kind, Seat::default(), &Wrap::plain(Role::Heading(2), key, &runs), None);
+        if let Some(strip) = self.strips.get_mut(first) {
+            strip.opens = true;
+        }
         self.keep_with_next();
     }
 
@@ -157,6 +163,12 @@ impl<'c, 'f> Column<'c, 'f> {
                 self.open_list = None;
             }
             self.block(block, kind, seat, step);
+            // The last entry of a list does not go on alone.
+            let is_entry =
+                |at: usize| blocks.get(at).is_some_and(|next| next.marker != Marker::None);
+            if is_entry(index) && is_entry(index + 1) && !is_entry(index + 2) {
+                self.keep_with_next();
+            }
         }
         self.open_list = None;
     }

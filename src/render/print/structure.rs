@@ -157,7 +157,7 @@ pub fn room_of(items: &[Item], width_of: &dyn Fn(&super::page::GlyphRun) -> f32)
                 take(*at);
                 take((at.0 + width, at.1 + height));
             }
-            Item::Stamp(set) => {
+            Item::Plate(set) => {
                 take(set.at);
                 take((set.at.0 + set.width(), set.at.1 + set.height()));
             }

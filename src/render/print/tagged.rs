@@ -55,10 +55,18 @@ impl<'s> Tagged<'s> {
 
     fn write_element(&self, element: &Element, text: &mut PdfText) {
         let parent = element.parent.map_or(self.document, |parent| self.elements[parent]);
-        text.put("<</Type/StructElem/S/").put(role_name(&element.role));
-        text.put("/P ").reference(parent).put("/K[");
+        text.put("<</S/").put(role_name(&element.role));
+        text.put("/P ").reference(parent);
+        let home = element.kids.iter().find_map(|kid| match kid {
+            Kid::Piece { page, .. } => Some(*page),
+            _ => None,
+        });
+        if let Some(page) = home {
+            text.put("/Pg ").reference(self.pages[page]);
+        }
+        text.put("/K[");
         for kid in &element.kids {
-            self.write_kid(*kid, text);
+            self.write_kid(*kid, home, text);
         }
         text.put("]");
         if let Role::Figure(says) = &element.role {
@@ -68,8 +76,10 @@ impl<'s> Tagged<'s> {
         text.put(">>");
     }
 
-    fn write_kid(&self, kid: Kid, text: &mut PdfText) {
+    /// Pieces of the page that the element is on need no more than their number.
+    fn write_kid(&self, kid: Kid, home: Option<usize>, text: &mut PdfText) {
         match kid {
+            Kid::Piece { page, number } if home == Some(page) => text.integer(number).put(" "),
             Kid::Element(index) => text.reference(self.elements[index]).put(" "),
             Kid::Piece { page, number } => {
                 text.put("<</Type/MCR/Pg ").reference(self.pages[page]);

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::home_rules::{self, fill_rules};
 use super::tighten::{tighten_script, tighten_sheet};
-use crate::pack::{Lead, Pack, Session};
+use crate::pack::{Lead, Pack};
 use crate::picture::pixels_of;
 use crate::prose::links_of;
 use crate::render::house::House;
@@ -70,7 +70,7 @@ fn used_pictures(pack: &Pack) -> BTreeSet<String> {
             session.pictures.iter().chain(parts).filter_map(|picture| picture.path.clone()),
         );
     }
-    for text in pack.sessions.iter().flat_map(Session::texts).chain(pack.texts()) {
+    for text in pack.sessions.iter().flat_map(|session| session.texts()).chain(pack.texts()) {
         for link in links_of(text.value) {
             if let Lead::Picture(path) = pack.lead(text.place.file, &link) {
                 used.insert(path.to_owned());

@@ -1,6 +1,8 @@
 //! Sessions as chapters of a book: XHTML for an EPUB 3, filled from the same views as the pages. Each unit has a
 //! chapter too, with its weeks and days; a book of one unit has its sessions in the order of their days.
 
+use std::sync::Arc;
+
 use serde::Serialize;
 
 use super::Site;
@@ -173,7 +175,7 @@ fn chapter_path(session: &Session) -> String {
 }
 
 /// Drawings with their namespace, and links to sessions turned to their chapters.
-fn as_xhtml(page: &[u8], sessions: &[Session]) -> Vec<u8> {
+fn as_xhtml(page: &[u8], sessions: &[Arc<Session>]) -> Vec<u8> {
     let page = String::from_utf8_lossy(page);
     let mut page = page.replace("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ");
     for session in sessions {

@@ -178,7 +178,8 @@ pub(super) fn root_of(session: &Session) -> String {
 
 /// What all offered sessions say alike.
 fn shared<'p>(pack: &'p Pack, says: impl Fn(&'p Session) -> Option<LineOf<'p>>) -> Option<String> {
-    let mut said = pack.sessions.iter().filter(|session| !session.is_retired()).map(says);
+    let sessions = pack.sessions.iter().map(AsRef::as_ref);
+    let mut said = sessions.filter(|session: &&Session| !session.is_retired()).map(says);
     let first = said.next()??;
     said.all(|other| other == Some(first)).then(|| first.to_string())
 }

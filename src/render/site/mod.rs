@@ -117,7 +117,7 @@ impl<'p> Site<'p> {
 
     fn sessions(&self) -> impl Iterator<Item = (&'p Session, &'p Plans)> + use<'p> {
         let plans = self.publication.plans.iter().map(AsRef::as_ref);
-        self.publication.pack.sessions.iter().zip(plans)
+        self.publication.pack.sessions.iter().map(AsRef::as_ref).zip(plans)
     }
 
     /// The sessions that families choose from: a retired one keeps its page, with a notice, for who has its
@@ -129,7 +129,7 @@ impl<'p> Site<'p> {
     /// The session of an id.
     fn session(&self, id: &SessionId) -> Option<&'p Session> {
         let sessions = &self.publication.pack.sessions;
-        sessions.binary_search_by(|session| session.id.cmp(id)).ok().map(|at| &sessions[at])
+        sessions.binary_search_by(|session| session.id.cmp(id)).ok().map(|at| &*sessions[at])
     }
 }
 

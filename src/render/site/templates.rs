@@ -1,6 +1,7 @@
 //! The page templates (Tera), and the labels they ask for.
 
-use std::sync::Arc;
+use std::collections::BTreeMap;
+use std::sync::{Arc, Mutex, PoisonError};
 
 use serde::Serialize;
 use tera::{Context, Error, Kwargs, State, Tera, TeraResult, Value};
@@ -15,7 +16,7 @@ const FOLDER: &str = "templates/site";
 
 /// The templates of one pack: the shipped ones, with the pack's own in place of some.
 pub(super) struct Templates<'s> {
-    tera: Tera,
+    tera: Arc<Tera>,
     shelf: Option<&'s dyn Shelf>,
     /// What every page is made from besides its view: templates and labels.
     house: KeyMaker,
@@ -24,17 +25,9 @@ pub(super) struct Templates<'s> {
 impl<'s> Templates<'s> {
     /// Reads every template. Their names are their paths below `templates`.
     pub(super) fn load(house: &House<'_>, words: Arc<Words>) -> Result<Self, RenderFault> {
-        let mut tera = Tera::default();
         let made_from =
             KeyMaker::default().with("page").with(words.language()).with(house.own_key());
-        let say = move |kwargs: Kwargs, _: &State<'_>| say(&words, &kwargs);
-        tera.register_function("say", say);
-        let texts = house.paths_below(FOLDER).into_iter().map(|path| {
-            let text = house.text(&path).into_owned();
-            (path.trim_start_matches("templates/").to_owned(), text)
-        });
-        tera.add_raw_templates(texts).map_err(|fault| render_fault(FOLDER, &fault))?;
-        Ok(Self { tera, shelf: None, house: made_from })
+        Ok(Self { tera: kept_tera(house, words)?, shelf: None, house: made_from })
     }
 
     /// The same, looking first for pages that were made before.
@@ -60,6 +53,34 @@ impl<'s> Templates<'s> {
         let page = filled.map_err(|fault| render_fault(&path, &fault))?;
         Ok(tighten(&page).into_bytes())
     }
+}
+
+/// The templates of a house; those that are shipped are read once, as its labels are ([`House::kept_words`]).
+fn kept_tera(house: &House<'_>, words: Arc<Words>) -> Result<Arc<Tera>, RenderFault> {
+    static SHIPPED: Mutex<BTreeMap<String, Arc<Tera>>> = Mutex::new(BTreeMap::new());
+    if !house.is_as_shipped() {
+        return read_tera(house, words).map(Arc::new);
+    }
+    let kept = || SHIPPED.lock().unwrap_or_else(PoisonError::into_inner);
+    let language = words.language().to_owned();
+    if let Some(tera) = kept().get(&language) {
+        return Ok(Arc::clone(tera));
+    }
+    let tera = Arc::new(read_tera(house, words)?);
+    kept().insert(language, Arc::clone(&tera));
+    Ok(tera)
+}
+
+fn read_tera(house: &House<'_>, words: Arc<Words>) -> Result<Tera, RenderFault> {
+    let mut tera = Tera::default();
+    let say = move |kwargs: Kwargs, _: &State<'_>| say(&words, &kwargs);
+    tera.register_function("say", say);
+    let texts = house.paths_below(FOLDER).into_iter().map(|path| {
+        let text = house.text(&path).into_owned();
+        (path.trim_start_matches("templates/").to_owned(), text)
+    });
+    tera.add_raw_templates(texts).map_err(|fault| render_fault(FOLDER, &fault))?;
+    Ok(tera)
 }
 
 fn render_fault(file: &str, fault: &Error) -> RenderFault {

@@ -7,35 +7,36 @@ use super::brush::Brush;
 use super::deflate::Deflater;
 use super::drawings::{THINNEST, place_marks};
 use super::page::{At, Item, Stroke};
-use crate::drawing::Drawing;
+use crate::drawing::{Drawing, Mark};
 
 /// Steps of a form’s own grid in a unit of its drawing: a stature of 20 cm is drawn to a tenth of a millimetre.
 const STEPS: f32 = 2_000.0;
 
-/// The step in which lines are made thicker for small sizes, in units of the drawing.
-const THICKER: f32 = 0.0025;
+/// The step in which lines are made thicker for small sizes, in units of the drawing: figures of one small size
+/// or another share a form.
+const THICKER: f32 = 0.005;
 
 /// A drawing in units of its own.
 #[derive(Debug)]
-pub struct Stamp {
-    /// Tells the stamps of one document apart.
+pub struct Plate {
+    /// Tells the plates of one document apart.
     number: u32,
     drawing: Drawing,
     /// The thinnest line, in units.
     thinnest: f32,
 }
 
-/// A stamp where it is set down.
+/// A plate where it is set down.
 #[derive(Clone, Debug)]
 pub struct Impression {
-    pub stamp: Arc<Stamp>,
+    pub plate: Arc<Plate>,
     /// The top left corner.
     pub at: At,
     /// Points in a unit.
     pub scale: f32,
 }
 
-/// Which stamp, and how thick its lines are at least: a small one would lose the thin ones on a cheap
+/// Which plate, and how thick its lines are at least: a small one would lose the thin ones on a cheap
 /// printer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Edge {
@@ -53,11 +54,11 @@ impl Edge {
     }
 }
 
-impl Stamp {
+impl Plate {
     /// A drawing whose unit is one.
     pub fn new(number: u32, drawing: Drawing) -> Self {
-        let pens = place_marks(drawing.marks.clone(), 0.0).filter_map(|item| match item {
-            Item::Shape { stroke, .. } => stroke.map(|stroke| stroke.thickness),
+        let pens = drawing.marks.iter().filter_map(|mark| match mark {
+            Mark::Smooth { look, scale, .. } => look.pen().map(|(thickness, _)| thickness * scale),
             _ => None,
         });
         let thinnest = pens.fold(f32::MAX, f32::min);
@@ -81,14 +82,14 @@ impl Stamp {
 
 impl Impression {
     pub fn width(&self) -> f32 {
-        self.stamp.width() * self.scale
+        self.plate.width() * self.scale
     }
 
     pub fn height(&self) -> f32 {
-        self.stamp.height() * self.scale
+        self.plate.height() * self.scale
     }
 
-    /// The stamp with lines that are thick enough at this size.
+    /// The plate with lines that are thick enough at this size.
     pub fn edge(&self) -> Edge {
         let least = THINNEST / self.scale;
         #[allow(
@@ -96,19 +97,19 @@ impl Impression {
             clippy::cast_sign_loss,
             reason = "`as` stops at the ends of the type"
         )]
-        let least = if least > self.stamp.thinnest { (least / THICKER).ceil() as u8 } else { 0 };
-        Edge { number: self.stamp.number, least }
+        let least = if least > self.plate.thinnest { (least / THICKER).ceil() as u8 } else { 0 };
+        Edge { number: self.plate.number, least }
     }
 
     /// The shapes it stands for, from its own corner.
     pub fn items(&self) -> Vec<Item> {
-        self.stamp.items(self.edge().least, self.scale)
+        self.plate.items(self.edge().least, self.scale)
     }
 
     /// The form as an object of a file.
     pub fn form(&self, deflater: &mut Deflater) -> Vec<u8> {
-        let mut brush = Brush::in_form(self.stamp.height() * STEPS);
-        for item in self.stamp.items(self.edge().least, STEPS) {
+        let mut brush = Brush::in_form(self.plate.height() * STEPS);
+        for item in self.plate.items(self.edge().least, STEPS) {
             if let Item::Shape { mut outline, fill, stroke } = item {
                 for corner in &mut outline {
                     corner.at = (corner.at.0.round(), corner.at.1.round());
@@ -119,7 +120,7 @@ impl Impression {
             }
         }
         let content = deflater.deflate(&brush.text.bytes);
-        let (width, height) = (self.stamp.width() * STEPS, brush.height);
+        let (width, height) = (self.plate.width() * STEPS, brush.height);
         let mut object = format!(
             "<</Type/XObject/Subtype/Form/BBox[0 0 {width:.0} {height:.0}]/Matrix[{step} 0 0 {step} 0 0]\
              /Resources<<>>/Filter/FlateDecode/Length {}>>stream\n",
@@ -147,10 +148,10 @@ mod tests {
         let moment = Moment::of(&named.name, named.pose.clone());
         let strip = Strip { stature: 1.0, is_rtl: false };
         let drawing = draw_moment(&moment, Proportions::of_age(10.0), strip);
-        let stamp = Arc::new(Stamp::new(3, drawing));
-        let set = |scale| Impression { stamp: Arc::clone(&stamp), at: (0.0, 0.0), scale };
+        let plate = Arc::new(Plate::new(3, drawing));
+        let set = |scale| Impression { plate: Arc::clone(&plate), at: (0.0, 0.0), scale };
         assert_eq!(set(80.0).edge().name(), "F3");
-        assert_eq!(set(40.0).edge().name(), "F3T5");
+        assert_eq!(set(40.0).edge().name(), "F3T3");
         for scale in [20.0, 40.0, 80.0] {
             let pens = set(scale).items().into_iter().filter_map(|item| match item {
                 Item::Shape { stroke, .. } => stroke.map(|stroke| stroke.thickness),

@@ -1,0 +1,127 @@
+//! One plain word → its atoms, straight from the shaping engine: what parley does for whole texts – bidi
+//! levels, line breaks, the choice of a font for every letter – a word of one script in one face does not
+//! need. Other words are left to parley.
+
+use harfrust::{
+    BufferClusterLevel, Direction, FontRef, GlyphBuffer, Script, ShapeOptions, ShapePlan,
+    ShaperData, UnicodeBuffer, script,
+};
+
+use super::atoms::{Atom, Style};
+use super::faces::{Face, Faces};
+use super::page::{GlyphText, PlacedGlyph};
+use super::shaper::SHAPED_AT;
+
+/// A face as the engine reads it.
+struct Engine<'f> {
+    face: Face,
+    font: FontRef<'f>,
+    data: ShaperData,
+    /// By script.
+    plans: Vec<(Script, ShapePlan)>,
+}
+
+/// One thread’s shaper of words.
+pub struct WordShaper<'f> {
+    /// In the order of [`Style`].
+    engines: Vec<Engine<'f>>,
+    buffer: UnicodeBuffer,
+}
+
+impl<'f> WordShaper<'f> {
+    pub fn new(faces: &'f Faces) -> Self {
+        let engines = [Face::Regular, Face::Bold, Face::Italic].into_iter().filter_map(|face| {
+            let font = FontRef::from_index(faces.get(face).blob.as_ref(), 0).ok()?;
+            Some(Engine { face, data: ShaperData::new(&font), font, plans: Vec::new() })
+        });
+        Self { engines: engines.collect(), buffer: UnicodeBuffer::new() }
+    }
+
+    /// The atoms of a word; none where it is of several scripts, has marks over its letters, or letters that
+    /// the face lacks.
+    pub fn shape(&mut self, word: &str, style: Style) -> Option<Vec<Atom>> {
+        let script = script_of(word)?;
+        let engine = self.engines.get_mut(style as usize)?;
+        let mut buffer = std::mem::take(&mut self.buffer);
+        buffer.set_cluster_level(BufferClusterLevel::MonotoneCharacters);
+        buffer.push_str(word);
+        buffer.set_direction(Direction::LeftToRight);
+        buffer.set_script(script);
+        let glyphs = engine.shape(buffer, script);
+        let atoms = atoms_of(&glyphs, word, engine);
+        self.buffer = glyphs.clear();
+        atoms
+    }
+}
+
+impl Engine<'_> {
+    fn shape(&mut self, buffer: UnicodeBuffer, script: Script) -> GlyphBuffer {
+        let shaper = self.data.shaper(&self.font).build();
+        let known = self.plans.iter().position(|(of, _)| *of == script).unwrap_or_else(|| {
+            let plan = ShapePlan::new(&shaper, Direction::LeftToRight, Some(script), None, &[]);
+            self.plans.push((script, plan));
+            self.plans.len() - 1
+        });
+        shaper.shape(buffer, ShapeOptions::new().plan(Some(&self.plans[known].1)))
+    }
+
+    fn scale(&self) -> f32 {
+        #[allow(clippy::cast_precision_loss, reason = "a font has a few thousand units an em")]
+        let units = self.data.shaper(&self.font).build().units_per_em() as f32;
+        SHAPED_AT / units.max(1.0)
+    }
+}
+
+/// The script of a word’s letters; signs and figures are of whatever script is beside them.
+fn script_of(word: &str) -> Option<Script> {
+    let mut found = None;
+    for letter in word.chars().filter(|letter| letter.is_alphabetic()) {
+        let script = match letter {
+            'a'..='z' | 'A'..='Z' | '\u{c0}'..='\u{24f}' | '\u{1e00}'..='\u{1eff}' => script::LATIN,
+            '\u{370}'..='\u{3ff}' => script::GREEK,
+            '\u{400}'..='\u{52f}' => script::CYRILLIC,
+            _ => return None,
+        };
+        if *found.get_or_insert(script) != script {
+            return None;
+        }
+    }
+    let has_marks = word.chars().any(|letter| matches!(letter, '\u{300}'..='\u{36f}' | '\u{483}'..='\u{489}' | '\u{20d0}'..='\u{20ff}'));
+    (!has_marks).then(|| found.unwrap_or(script::LATIN))
+}
+
+/// What belongs to one letter or ligature is an atom.
+fn atoms_of(glyphs: &GlyphBuffer, word: &str, engine: &Engine<'_>) -> Option<Vec<Atom>> {
+    let scale = engine.scale();
+    #[allow(clippy::cast_precision_loss, reason = "a few thousand units")]
+    let points = |units: i32| units as f32 * scale;
+    let mut atoms: Vec<Atom> = Vec::new();
+    let mut starts: Vec<usize> = Vec::new();
+    for (info, position) in glyphs.glyph_infos().iter().zip(glyphs.glyph_positions()) {
+        let start = usize::try_from(info.cluster).ok()?;
+        if starts.last() != Some(&start) {
+            starts.push(start);
+            atoms.push(Atom {
+                length: 0,
+                advance: 0.0,
+                face: engine.face,
+                glyphs: Vec::new(),
+                is_space: false,
+            });
+        }
+        let atom = atoms.last_mut()?;
+        let x = atom.advance + points(position.x_offset);
+        let id = u16::try_from(info.glyph_id).ok().filter(|id| *id != 0)?;
+        let rise = points(position.y_offset);
+        atom.glyphs.push(PlacedGlyph { id, x, rise, text: GlyphText::Nothing });
+        atom.advance += points(position.x_advance);
+    }
+    if starts.first() != Some(&0) {
+        return None;
+    }
+    let ends = starts.iter().skip(1).copied().chain([word.len()]);
+    for ((atom, start), end) in atoms.iter_mut().zip(&starts).zip(ends) {
+        atom.tell(word.get(*start..end)?);
+    }
+    Some(atoms)
+}
