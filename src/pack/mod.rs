@@ -5,6 +5,7 @@
 
 mod allowance;
 mod alone;
+mod called;
 mod children_texts;
 mod equipment;
 mod filling;
@@ -22,6 +23,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 pub use allowance::Allowance;
+pub use called::ThingsCalled;
 pub use children_texts::{children_texts, plain_paragraphs};
 pub use equipment::{Limits, Need, Refused, Substitute, Thing, counted};
 pub use filling::filled_mass;
@@ -79,6 +81,8 @@ pub struct Pack {
     /// Names that the shared list has once already, where they stand again.
     pub things_twice: Vec<Placed<Line>>,
     pub curriculum: Option<Curriculum>,
+    /// What things are called in this language, where it is not the pack’s own.
+    pub called: ThingsCalled,
     /// The poses of the library with the pack’s own.
     pub poses: Library,
     /// In the order of their ids; shared with earlier states of the pack, so that it is quickly copied.
@@ -111,6 +115,7 @@ impl Pack {
         let mut pack = self.clone();
         pack.language = Placed::new(language.to_owned(), self.language.place);
         let Some(translation) = self.translations.get(language) else { return pack };
+        let names = ThingsCalled::learn(self, translation);
         let translation = translation.clone();
         if let Some(title) = translation.title {
             pack.title = title;
@@ -128,6 +133,8 @@ impl Pack {
                 pack.sessions[at] = Arc::new(translated);
             }
         }
+        pack.sessions.iter_mut().for_each(|session| names.call_in(session));
+        pack.called = names;
         for translated in translation.units {
             if let Some(unit) = pack.units.iter_mut().find(|unit| unit.id == translated.id) {
                 unit.say_as(translated);

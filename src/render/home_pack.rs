@@ -34,9 +34,9 @@ pub(super) fn pack_of_home(
     own
 }
 
-/// A session as it is done in a home.
+/// A session as it is done in a home: `session` is `original` in the home’s language.
 pub(super) fn session_of_home(
-    session: &Session,
+    (session, original): (&Session, &Session),
     fitted: &FittedHome,
     home: &Home,
     words: &Words,
@@ -52,7 +52,7 @@ pub(super) fn session_of_home(
     }
     Session {
         slot: Placed::new(fitted.choice.total(), session.slot.place),
-        needs: needs_of_home(session, fitted, &kept),
+        needs: needs_of_home((session, original), fitted, &kept),
         space: session
             .space
             .as_ref()
@@ -136,15 +136,20 @@ fn number_parts(parts: &mut [Part]) {
     }
 }
 
-/// Only what kept parts use, with what the home has of it to stand in.
-fn needs_of_home(session: &Session, fitted: &FittedHome, kept: &[usize]) -> Vec<Need> {
-    let needs = session.needs.iter().zip(&fitted.served);
+/// Only what kept parts use, with what the home has of it to stand in. A home was fitted by the names of the
+/// original, whose things stand in the same order.
+fn needs_of_home(
+    (session, original): (&Session, &Session),
+    fitted: &FittedHome,
+    kept: &[usize],
+) -> Vec<Need> {
+    let needs = session.needs.iter().zip(&original.needs).zip(&fitted.served);
     needs.filter_map(|(need, served)| need_of_home(session, need, served, fitted, kept)).collect()
 }
 
 fn need_of_home(
     session: &Session,
-    need: &Need,
+    (need, named): (&Need, &Need),
     served: &[HomeThings],
     fitted: &FittedHome,
     kept: &[usize],
@@ -154,17 +159,23 @@ fn need_of_home(
     }
     let is_used = |at: usize| {
         let other = alternative_of(&session.parts[at], fitted.versions[at]);
-        let named = other.and_then(|other| other.needs.as_ref());
+        let asked = other.and_then(|other| other.needs.as_ref());
         (need.parts.is_empty() || need.parts.contains(&at))
-            && named.is_none_or(|names| names.iter().any(|name| name.value == need.name.value))
+            && asked.is_none_or(|names| names.iter().any(|name| name.value == named.name.value))
     };
     let places = kept.iter().enumerate().filter(|(_, at)| is_used(**at));
-    let is_itself = served.iter().all(|things| things.name == need.name.value.0);
-    let stands_in = |substitute: &&Substitute| {
-        served.iter().any(|things| things.name == substitute.thing.value.0)
+    let is_itself = served.iter().all(|things| things.name == named.name.value.0);
+    let stands_in = |(_, named): &(&Substitute, &Substitute)| {
+        served.iter().any(|things| things.name == named.thing.value.0)
     };
     let enough = |substitute: &Substitute| Substitute { at_home: None, ..substitute.clone() };
-    let substitutes = need.substitutes.iter().filter(stands_in).map(enough).collect();
+    let substitutes = need
+        .substitutes
+        .iter()
+        .zip(&named.substitutes)
+        .filter(stands_in)
+        .map(|(substitute, _)| enough(substitute))
+        .collect();
     let thing = need.thing.as_ref().map(|thing| {
         Arc::new(Thing {
             household: thing.household || is_itself,

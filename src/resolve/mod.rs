@@ -16,7 +16,8 @@ use rayon::prelude::*;
 use crate::figure::library::Library;
 use crate::pack::{
     Adaptations, AdultTime, Allowance, Borrowed, Curriculum, Film, Pack, PrintWishes, Printing,
-    Question, Session, SessionId, Space, Standing, Statement, Thing, Translation, YearGroup,
+    Question, Session, SessionId, Space, Standing, Statement, Thing, ThingsCalled, Translation,
+    YearGroup,
 };
 use crate::place::{FileId, Files, Place, Placed};
 use crate::prose::plain_line;
@@ -98,6 +99,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
         things_twice,
+        called: ThingsCalled::default(),
         poses,
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
         sessions,

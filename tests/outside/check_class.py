@@ -1,16 +1,18 @@
 """What `fit` and `progress` make for the invented class: sound pages and accessible paper."""
 
+import csv
 import re
 import shutil
 
 import icalendar
+import lxml.html
 
 from check_accessible_pdf import faults_of, verdicts
 from check_pages import nu_errors
 from program import AS_OF, DEMO, ROOT, fresh_folder, published, run
 from session_text import unit_files
 
-AGAINST = "icalendar (PyPI), the Nu HTML Checker (npm vnu-jar), and veraPDF with the profile of PDF/UA-1 (ISO 14289-1)"
+AGAINST = "icalendar and lxml (PyPI), the Nu HTML Checker (npm vnu-jar), and veraPDF with the profile of PDF/UA-1 (ISO 14289-1)"
 
 
 def made(tally, room):
@@ -55,9 +57,35 @@ def check_units(tally, homes):
     tally.holds("homes have units, whole ones and others", seen > fewer > 0, f"{seen}, {fewer} with days left out")
 
 
+def things_on(page):
+    """How many things a page asks for, how many can stand in for them, and the names of all."""
+    tree = lxml.html.fromstring(page.read_text())
+    things, others = tree.xpath("//ul[@class='ticks']/li"), tree.xpath("//ul[@class='ticks']/li/ul/li")
+    return [len(things), len(others)], [" ".join(b.text_content().split()) for b in tree.xpath("//ul[@class='ticks']//b")]
+
+
+def check_language(tally, room):
+    """A home in another language has the things of one that is else alike, under the names they have there."""
+    rows = list(csv.DictReader((ROOT / "tests/homes/class.csv").open()))
+    names = {language: dict(rows[0], code=code, language=language) for code, language in (("X01", ""), ("X02", "fr"))}
+    with (room / "two.csv").open("w", newline="") as file:
+        out = csv.DictWriter(file, rows[0].keys())
+        out.writeheader()
+        out.writerows(names.values())
+    done = run("fit", DEMO, "--homes", room / "two.csv", "--to", room / "two", "--as-of", AS_OF)
+    tally.same("two homes alike: status", done.returncode, 0)
+    called = 0
+    for page in sorted((room / "two/X01/sessions").rglob("*.html")):
+        own, other = things_on(page), things_on(room / "two/X02" / page.relative_to(room / "two/X01"))
+        tally.same(f"{page.stem}, in French: as many things and stand-ins", other[0], own[0])
+        called += sum(a != b for a, b in zip(own[1], other[1]))
+    tally.holds("things are called in French", called > 3, str(called))
+
+
 def check(tally):
     room = fresh_folder("class")
     folders = made(tally, room)
+    check_language(tally, fresh_folder("class-language"))
     check_units(tally, sorted(path for path in folders[0].iterdir() if (path / "index.html").is_file()))
     # One home stands for all: their pages come from the same templates.
     homes = sorted(path for path in folders[0].iterdir() if (path / "index.html").is_file())

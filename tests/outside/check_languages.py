@@ -144,6 +144,24 @@ def check_pages(tally):
     tally.note(f"{compared} pages in {len(TRANSLATED)} further languages")
 
 
+def ticked(page):
+    """The things of a page’s lists to tick."""
+    tree = html5lib.parse(page.read_text(encoding="utf-8"), namespaceHTMLElements=False)
+    boxes = [label for label in tree.iter("label") if any(box.get("type") == "checkbox" for box in label.iter("input"))]
+    return [" ".join("".join(box.itertext()).split()) for box in boxes]
+
+
+def check_gathered_once(tally, site):
+    """A thing that is named in some sessions of a language has that name in all, so that nobody gathers it twice."""
+    renamed = 0
+    for language in TRANSLATED:
+        for page in [*sorted((site / "units").glob("*.html")), site / "things.html"]:
+            own, other = ticked(page), ticked(site / language / page.relative_to(site))
+            tally.same(f"{language}, {page.stem}: as many things to gather", len(other), len(own))
+            renamed += len(set(other) - set(own))
+    tally.holds("things are called otherwise", renamed > 10, str(renamed))
+
+
 def check_units(tally):
     """A unit’s translation stands on its page, in its calendar and in the list of the front page; what is missing or old
     is told at its line."""
@@ -167,6 +185,7 @@ def check_units(tally):
         tally.same(f"{path.name}: the same events at the same times", events(other), events(own))
         compared += 1
     tally.holds("units are translated", compared >= 3, str(compared))
+    check_gathered_once(tally, site)
     pack = fresh_folder("units-languages") / "pack"
     shutil.copytree(DEMO, pack)
     path = pack / "units/brook-to-harbour.fr.yaml"

@@ -83,7 +83,8 @@ impl<'p> ClassPress<'p> {
         let is_large = home.needs.contains(&HomeNeed::LowVision);
         let as_done = |(session, fitted): &(&Session, &FittedHome)| {
             let own = translated.sessions.iter().find(|own| own.id == session.id);
-            let session = session_of_home(own.map_or(*session, |own| own), fitted, home, &words);
+            let own = own.map_or(*session, |own| own);
+            let session = session_of_home((own, session), fitted, home, &words);
             // Sheets are alike only in one language and size.
             let key = format!("{language} {is_large} {}", key_of(&session, fitted));
             (session, key)
