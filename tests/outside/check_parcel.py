@@ -402,7 +402,7 @@ def check_bad_input(tally, room):
     tally.same("a pack with a problem: status", done.returncode, 1)
     tally.holds("a pack with a problem: the file is named", "gull-catch.yaml" in done.stderr)
     tally.same("a pack with a problem: the last good parcel stands", good.read_bytes(), before)
-    tally.same("nothing half-built is left", [p.name for p in room.iterdir() if p.name.startswith(".") and not p.name.endswith("-made")], [])
+    tally.same("nothing half-built is left", [p.name for p in room.iterdir() if p.name.startswith(".") and not p.name.endswith(("-made", "-notes"))], [])
 
 
 def check(tally):

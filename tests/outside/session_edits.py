@@ -24,6 +24,8 @@ def copy_shared(folder):
 
 def without_figure(session):
     """The session with no picture in the step that gains and loses key points: its points are counted."""
+    # What was read is kept for other checks too.
+    session = copy.deepcopy(session)
     session["technique"][0].pop("figure", None)
     return session
 

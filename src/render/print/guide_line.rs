@@ -54,7 +54,7 @@ impl<'s> GuideLines<'s> {
             STATURES.into_iter().map(|stature| stand(stature, &bars, &moments, source)).collect();
         let most = all.iter().map(|standing| standing.figures.len()).max().unwrap_or(0);
         // Where bars are narrow, smaller figures are more.
-        let is_full = |standing: &Standing<'_>| standing.figures.len() * 4 >= most * 3;
+        let is_full = |standing: &Standing<'_>| standing.figures.len() * 8 >= most * 7;
         let with = all.into_iter().filter(|standing| most > 0 && is_full(standing)).collect();
         let bare =
             draw_time_line(source.session, &source.plans.time, source.words, source.room(width));

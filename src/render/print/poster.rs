@@ -3,9 +3,9 @@
 //! Type whose capitals subtend ten minutes of arc can be read by an eye of half the usual acuity
 //! (ISO 8596: the letter of 6/6 subtends five). At 2 m that is 5.8 mm; the type here is never smaller.
 
-use super::moment_row::between;
+use super::moment_row::{Extent, between};
 use super::page::{BLACK, Item, Page, Role, WHITE};
-use super::poster_group::{Group, SIDE, Setting, lay_group, widest_word};
+use super::poster_group::{Group, SIDE, Setting, height_of, lay_group, measure_words, widest_word};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
 use super::sheets::{SheetSource, fit_line, one};
@@ -54,15 +54,15 @@ fn choose_groups<'s>(
     let choices = [groups_of(source, usize::MAX, all), groups_of(source, usize::MAX, core)];
     let fewer = [3, 2, 1].map(|most| groups_of(source, most, core));
     for groups in choices.into_iter().chain(fewer).filter(|groups| !groups.is_empty()) {
-        if let Some(setting) = set_poster(shaper, &groups, room, source) {
+        if let Some(setting) = set_poster(shaper, &groups, room) {
             return (groups, setting);
         }
     }
     let mut groups = groups_of(source, 1, all);
-    while groups.len() > 1 && largest_size(shaper, &groups, (None, room), source).is_none() {
+    while groups.len() > 1 && largest_size(shaper, &groups, room).is_none() {
         groups.pop();
     }
-    let size = largest_size(shaper, &groups, (None, room), source);
+    let size = largest_size(shaper, &groups, room);
     (groups, Setting { size: size.unwrap_or(f32::from(SMALLEST_POINT)), stature: None })
 }
 
@@ -77,56 +77,59 @@ fn groups_of<'s>(
 }
 
 /// Key points and figures, both as large as they go together; else key points alone.
-fn set_poster(
-    shaper: &mut Shaper<'_>,
-    groups: &[Group<'_>],
-    room: (f32, f32),
-    source: &SheetSource<'_>,
-) -> Option<Setting> {
-    let bare = largest_size(shaper, groups, (None, room), source)?;
+fn set_poster(shaper: &mut Shaper<'_>, groups: &[Group<'_>], room: (f32, f32)) -> Option<Setting> {
+    let bare = largest_size(shaper, groups, room)?;
     let least = f32::from(SMALLEST_POINT).max(bare * LEAST_SHARE);
-    let with = (SMALLEST_POINT..=LARGEST).rev().map(f32::from);
-    let with = with.filter(|size| *size <= bare && *size >= least);
     let mut best = Setting { size: bare, stature: None };
     let mut most = 0.0;
-    for size in with.filter(|_| groups.iter().any(Group::has_figure)) {
-        let settings = STATURES.into_iter().map(|stature| Setting { size, stature: Some(stature) });
-        let fitting = settings.into_iter().find(|one| fits(shaper, groups, (*one, room), source));
-        let Some(setting) = fitting else { continue };
-        // A point more of the words is worth more than one of the figures.
-        let worth = size * setting.stature.unwrap_or_default().sqrt();
-        if worth > most {
-            (best, most) = (setting, worth);
+    if groups.iter().any(Group::has_figure) {
+        let sizes = (SMALLEST_POINT..=LARGEST).map(f32::from);
+        for size in sizes.filter(|size| *size <= bare && *size >= least) {
+            let words = measure_all(shaper, groups, (size, true), room.0);
+            let settings = STATURES.map(|stature| Setting { size, stature: Some(stature) });
+            let fitting = settings.iter().find(|one| fits(shaper, groups, &words, (**one, room)));
+            let Some(setting) = fitting else { continue };
+            // A point more of the words is worth more than one of the figures.
+            let worth = size * setting.stature.unwrap_or_default().sqrt();
+            if worth > most {
+                (best, most) = (*setting, worth);
+            }
         }
     }
     Some(best)
 }
 
-/// The largest size at which everything fits and no word is broken.
-fn largest_size(
-    shaper: &mut Shaper<'_>,
-    groups: &[Group<'_>],
-    (stature, room): (Option<f32>, (f32, f32)),
-    source: &SheetSource<'_>,
-) -> Option<f32> {
+/// The largest size at which the words fit and none is broken.
+fn largest_size(shaper: &mut Shaper<'_>, groups: &[Group<'_>], room: (f32, f32)) -> Option<f32> {
     let words = groups.iter().map(|group| widest_word(shaper, group, 1.0));
     let widest = words.fold(0.0, f32::max);
     let sizes = (SMALLEST_POINT..=LARGEST).rev().map(f32::from);
-    sizes
-        .filter(|size| widest * size <= room.0)
-        .find(|size| fits(shaper, groups, (Setting { size: *size, stature }, room), source))
+    sizes.filter(|size| widest * size <= room.0).find(|size| {
+        let words = measure_all(shaper, groups, (*size, false), room.0);
+        fits(shaper, groups, &words, (Setting { size: *size, stature: None }, room))
+    })
 }
 
-fn fits(
+fn measure_all(
     shaper: &mut Shaper<'_>,
     groups: &[Group<'_>],
+    (size, is_numbered): (f32, bool),
+    width: f32,
+) -> Vec<Extent> {
+    let measure = |group| measure_words(shaper, group, (size, is_numbered), width);
+    groups.iter().map(measure).collect()
+}
+
+/// Whether parts whose words take so much room fit the sheet.
+fn fits(
+    shaper: &Shaper<'_>,
+    groups: &[Group<'_>],
+    words: &[Extent],
     (setting, (width, height)): (Setting, (f32, f32)),
-    source: &SheetSource<'_>,
 ) -> bool {
-    let used: f32 = groups
-        .iter()
-        .map(|group| shaper.try_out(|shaper| lay_group(shaper, group, setting, width, source)).1)
-        .sum();
+    let all = groups.iter().zip(words);
+    let used: f32 =
+        all.map(|(group, words)| height_of(shaper, group, setting, (*words, width))).sum();
     // Letters of some scripts reach far below their line.
     used + gap_at(setting.size) * between(groups.len()) + setting.size * DEEP <= height
 }

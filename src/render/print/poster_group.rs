@@ -17,14 +17,17 @@ use crate::prose::{Run, plain_line, read_line};
 /// The strip at the left for the marks.
 pub const SIDE: f32 = 46.0;
 
+/// The black square of a mark.
+const MARK: f32 = 28.0;
+
 /// A part’s title is this much of the size of its key points.
 const TITLE_SHARE: f32 = 0.56;
 
 /// Between two moments, and between them and the words.
 const APART: f32 = 12.0;
 
-/// From words to the figure under them.
-const ABOVE: f32 = 6.0;
+/// From words to the figure under them, in sizes: letters of some scripts reach far down.
+const ABOVE: f32 = 0.24;
 
 /// A figure beside tall words may be so much larger than those of the other parts.
 const MOST_GROWN: f32 = 1.6;
@@ -78,41 +81,60 @@ fn shown_moments(figure: &Figure, points: usize) -> (Vec<Moment>, Vec<usize>) {
     (shown.iter().filter_map(|number| figure.moments.get(number - 1).cloned()).collect(), numbers)
 }
 
-/// A group as it is laid: what is drawn, and how tall it is.
-type Laid = (Vec<Item>, f32);
+/// Measures the title and the key points, in points.
+pub fn measure_words(
+    shaper: &mut Shaper<'_>,
+    group: &Group<'_>,
+    (size, is_numbered): (f32, bool),
+    width: f32,
+) -> Extent {
+    let is_numbered = is_numbered && group.has_figure();
+    shaper.try_out(|shaper| lay_words(shaper, group, (size, is_numbered), width)).1
+}
 
-/// Lays a part.
+/// How tall a part is whose words take so much room.
+pub fn height_of(
+    shaper: &Shaper<'_>,
+    group: &Group<'_>,
+    setting: Setting,
+    (words, width): (Extent, f32),
+) -> f32 {
+    let placed = place_figure(shaper, group, setting, (words, width));
+    placed.map_or(words.tall, |placed| placed.whole).max(MARK)
+}
+
+/// Lays a part; and how tall it is.
 pub fn lay_group(
     shaper: &mut Shaper<'_>,
     group: &Group<'_>,
     setting: Setting,
     width: f32,
     source: &SheetSource<'_>,
-) -> Laid {
-    let (mut items, tall) = match setting.stature.filter(|_| group.has_figure()) {
-        None => {
-            let (words, tall, _) = lay_words(shaper, group, (setting.size, false), width);
-            (words, tall)
-        }
-        Some(stature) => with_figure(shaper, group, (setting.size, stature), width, source),
-    };
-    let mark = 28.0;
-    items.push(Item::rectangle((0.0, 0.0), (mark, mark), Some(BLACK), None));
-    let inside = place_marks(part_mark(group.kind, (5.0, 5.0), mark - 10.0), THINNEST);
+) -> (Vec<Item>, f32) {
+    let is_numbered = setting.stature.is_some() && group.has_figure();
+    let (mut items, words) = lay_words(shaper, group, (setting.size, is_numbered), width);
+    let tall = height_of(shaper, group, setting, (words, width));
+    if let Some(Placing { stature, at, .. }) = place_figure(shaper, group, setting, (words, width))
+    {
+        let row = (group.moments.as_slice(), set_row(&group.moments, stature, source));
+        let (figure, _) = lay_row(shaper, row, (0.0, APART), numbers_at(setting.size), source);
+        items.extend(figure.into_iter().map(|item| item.moved(at.0, at.1)));
+    }
+    items.push(Item::rectangle((0.0, 0.0), (MARK, MARK), Some(BLACK), None));
+    let inside = place_marks(part_mark(group.kind, (5.0, 5.0), MARK - 10.0), THINNEST);
     items.extend(inside.map(|item| item.shaded(WHITE)));
     let thick = 4.0;
-    let below = (tall - mark).max(0.0);
-    items.push(Item::rectangle((mark - thick, mark), (thick, below), Some(BLACK), None));
-    (items, tall.max(mark))
+    items.push(Item::rectangle((MARK - thick, MARK), (thick, tall - MARK), Some(BLACK), None));
+    (items, tall)
 }
 
-/// The title and the key points, each with the number of the moment that shows it; how tall all is, and how wide.
+/// The title and the key points, each with the number of the moment that shows it; and the room they take.
 fn lay_words(
     shaper: &mut Shaper<'_>,
     group: &Group<'_>,
     (size, is_numbered): (f32, bool),
     width: f32,
-) -> (Vec<Item>, f32, f32) {
+) -> (Vec<Item>, Extent) {
     let title = Type { is_bold: false, ..Type::key_point(size * TITLE_SHARE) };
     let mut items = Vec::new();
     let (mut y, mut widest) = (0.0, 0.0_f32);
@@ -138,45 +160,47 @@ fn lay_words(
         }
         items.push(Item::group(Role::Paragraph, shaper.next_key(), words));
     }
-    (items, y, widest)
+    (items, Extent { wide: widest, tall: y })
 }
 
-/// The words with the figure at their right or under them.
-fn with_figure(
-    shaper: &mut Shaper<'_>,
+/// Where the figure of a part stands, how large it is, and how tall the part is with it.
+struct Placing {
+    stature: f32,
+    at: (f32, f32),
+    whole: f32,
+}
+
+/// The figure at the right of the words, where none of their lines is in its way; else under them.
+fn place_figure(
+    shaper: &Shaper<'_>,
     group: &Group<'_>,
-    (size, stature): (f32, f32),
-    width: f32,
-    source: &SheetSource<'_>,
-) -> Laid {
-    let count = group.moments.len();
+    setting: Setting,
+    (words, width): (Extent, f32),
+) -> Option<Placing> {
+    let stature = setting.stature.filter(|_| group.has_figure())?;
+    let (extent, count) = (group.extent, group.moments.len());
     let gaps = APART * between(count);
-    let extent = group.extent;
+    let numbers = if count > 1 { shaper.leading(numbers_at(setting.size)) } else { 0.0 };
     let stature = stature.min((width - gaps) / extent.wide);
-    let row = extent.wide * stature + gaps;
-    // As the key points, a number is to be read from across the room.
-    let numbers = Type::key_point((size * 0.7).max(f32::from(SMALLEST_POINT)));
-    let below = if count > 1 { shaper.leading(numbers) } else { 0.0 };
-    let figure_tall = extent.tall * stature + below;
-    let (mut words, tall, widest) = lay_words(shaper, group, (size, true), width);
-    let mut laid = (stature, (SIDE, tall + ABOVE), tall + ABOVE + figure_tall);
-    // A key point that is on one line stays on one; where there is room, the figure is as tall as the words.
-    let left = width - widest - APART;
-    if row <= left && tall.max(figure_tall) < laid.2 {
-        let most = ((left - gaps) / extent.wide).min((tall - below) / extent.tall);
-        let stature = stature.max(most.min(stature * MOST_GROWN));
-        let (row, figure) = (extent.wide * stature + gaps, extent.tall * stature + below);
-        let down = ((tall - figure) / 2.0).max(0.0);
-        laid = (stature, (SIDE + width - row, down), tall.max(figure));
+    let row = |stature: f32| extent.wide * stature + gaps;
+    let tall = |stature: f32| extent.tall * stature + numbers;
+    let left = width - words.wide - APART;
+    let above = setting.size * ABOVE;
+    let whole = words.tall + above + tall(stature);
+    if row(stature) > left || words.tall.max(tall(stature)) >= whole {
+        return Some(Placing { stature, at: (SIDE, words.tall + above), whole });
     }
-    let (stature, at, whole) = laid;
-    if !shaper.is_trial() {
-        let frames = set_row(&group.moments, stature, source);
-        let row = (group.moments.as_slice(), frames);
-        let (figure, _) = lay_row(shaper, row, (0.0, APART), numbers, source);
-        words.extend(figure.into_iter().map(|item| item.moved(at.0, at.1)));
-    }
-    (words, whole)
+    // Where there is room, it is as tall as the words.
+    let most = ((left - gaps) / extent.wide).min((words.tall - numbers) / extent.tall);
+    let stature = stature.max(most.min(stature * MOST_GROWN));
+    let down = ((words.tall - tall(stature)) / 2.0).max(0.0);
+    let at = (SIDE + width - row(stature), down);
+    Some(Placing { stature, at, whole: words.tall.max(tall(stature)) })
+}
+
+/// The numbers under the moments: as the key points, to be read from across the room.
+fn numbers_at(size: f32) -> Type {
+    Type::key_point((size * 0.7).max(f32::from(SMALLEST_POINT)))
 }
 
 /// The width of the widest word of the key points.
