@@ -34,5 +34,7 @@ fn report(arguments: &InspectArguments, console: &Console) -> Result<Ending, Str
         Report::Sarif => console.result(&report_sarif(findings, allowed, files)),
     }
     let has_problems = count_severity(findings, Severity::Problem) > 0;
+    // The program ends here: to clear away thousands of sessions one by one would only take its time.
+    std::mem::forget(inspected);
     Ok(if has_problems { Ending::Problems } else { Ending::Well })
 }

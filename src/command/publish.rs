@@ -74,7 +74,10 @@ fn publish(arguments: &PublishArguments, console: &Console) -> Result<Ending, St
     let (teachers, told) =
         changes.map_or_else(Default::default, |(pages, told)| (pages.teachers, told));
     console.result(&told);
-    publish_teacher_folder(&inspected.pack, inspected.plans, teachers, arguments, console)?;
+    let plans = inspected.plans.clone();
+    publish_teacher_folder(&inspected.pack, plans, teachers, arguments, console)?;
+    // The program ends here: to clear away thousands of sessions one by one would only take its time.
+    std::mem::forget(inspected);
     Ok(Ending::Well)
 }
 

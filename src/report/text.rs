@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
+use rayon::prelude::*;
 
 use crate::finding::{Finding, Severity, count_severity};
 use crate::inspect::Allowed;
@@ -15,9 +16,11 @@ const WIDEST: usize = 110;
 pub fn report_text(findings: &[Finding], files: &Files, in_colour: bool) -> String {
     let renderer =
         if in_colour { Renderer::styled() } else { Renderer::plain() }.term_width(WIDEST);
+    // A library of thousands of sessions has tens of thousands of findings.
+    let shown = findings.par_iter().map(|finding| render_finding(finding, files, &renderer));
     let mut report = String::new();
-    for finding in findings {
-        let _ = writeln!(report, "{}\n", render_finding(finding, files, &renderer));
+    for finding in shown.collect::<Vec<_>>() {
+        let _ = writeln!(report, "{finding}\n");
     }
     report.push_str(&summary_of(findings));
     report.push('\n');
