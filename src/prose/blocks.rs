@@ -5,7 +5,7 @@ use pulldown_cmark::{Event, Tag, TagEnd};
 use super::clean::{clean_events, clean_line_events};
 
 /// Words in one style.
-#[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Run {
     pub text: String,
     pub bold: bool,

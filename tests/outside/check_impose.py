@@ -207,9 +207,10 @@ def without_foot(words, names):
     return next((words.removesuffix(name) for name in names if words.endswith(name)), words)
 
 
-def check_class_set(tally, where, session, path, cards):
-    title = line_of(session["title"])
-    names = [squeezed(name) for name in (title, title.split(":")[0], read_yaml(DEMO / "pack.yaml")["credit"], session.get("credit")) if name]
+def check_class_set(tally, where, pack, session, path, cards):
+    title, whole = line_of(session["title"]), {**read_yaml(pack / "pack.yaml"), **session}
+    credit, licence = whole.get("credit", ""), whole.get("licence", "")
+    names = [squeezed(name) for name in (f"{credit} · {licence}", title, title.split(":")[0], credit, licence) if name]
     pages, each = cells_of(path, 2, 2), cells_of(cards, 2, 2)
     tally.same(f"{where}: pages of the class set", len(pages), COPIES * len(each))
     for number in range(1, COPIES + 1):
@@ -325,7 +326,7 @@ def check_extras(tally, pack, paper, name, session, sizes):
     check_booklet(tally, f"{name} booklet", session, at("booklet"))
     check_sizes(tally, f"{name} booklet", at("booklet"), paper, is_wide=True)
     check_large_print(tally, f"{name} large print", session, at("large-print"))
-    check_class_set(tally, f"{name} class set", session, at("class-set"), at("cards"))
+    check_class_set(tally, f"{name} class set", pack, session, at("class-set"), at("cards"))
     check_poster(tally, f"{name} poster", session, at("poster"), sizes, pack == DEMO)
     for kind in ("large-print", "poster", "class-set", "record-class", "record-week"):
         check_sizes(tally, f"{name} {kind}", at(kind), paper)

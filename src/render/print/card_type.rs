@@ -67,7 +67,7 @@ pub const QUARTER: &[CardType] = &[
     CardType::new(12.0, 18.0, (11.0, 19.0), (0.28, 0.6)),
     CardType::new(11.5, 17.0, (11.0, 19.0), (0.25, 0.6)),
     CardType::new(11.0, 16.0, (11.0, 19.0), (0.22, 0.6)),
-    CardType::new(11.0, 16.0, (11.0, 19.0), (0.2, 0.5)).close(),
+    CardType::new(11.0, 16.0, (11.0, 19.0), (0.22, 0.6)).close(),
 ];
 
 /// One to a sheet: to hang up.

@@ -20,8 +20,11 @@ const fn grey(tone: Tone) -> Grey {
     }
 }
 
-/// The items of a drawing, from its top left corner.
+/// The items of a drawing, from its top left corner; none where only measures are wanted.
 pub fn place_drawing(shaper: &mut Shaper<'_>, drawing: &Drawing) -> Vec<Item> {
+    if shaper.is_trial() {
+        return Vec::new();
+    }
     let was = std::mem::replace(&mut shaper.is_tight, true);
     let items = drawing.marks.iter().flat_map(|mark| place_mark(shaper, mark)).collect();
     shaper.is_tight = was;

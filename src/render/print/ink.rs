@@ -27,17 +27,20 @@ pub struct InkMeter<'f> {
     glyphs: Vec<Vec<Option<f32>>>,
     /// In squares of a unit, of the plates of one document.
     plates: BTreeMap<Edge, f32>,
+    /// The mean darkness of the pictures of one document.
+    pictures: BTreeMap<String, f32>,
 }
 
 impl<'f> InkMeter<'f> {
     pub fn new(faces: &'f Faces) -> Self {
         let glyphs = faces.loaded.iter().map(|face| vec![None; face.widths.len()]).collect();
-        Self { faces, glyphs, plates: BTreeMap::new() }
+        Self { faces, glyphs, plates: BTreeMap::new(), pictures: BTreeMap::new() }
     }
 
-    /// Another document begins, with plates of its own.
+    /// Another document begins, with plates and pictures of its own.
     pub fn begin_document(&mut self) {
         self.plates.clear();
+        self.pictures.clear();
     }
 
     /// The share of a page that is inked, from 0 to 1; half a grey is half the ink.
@@ -63,8 +66,9 @@ impl<'f> InkMeter<'f> {
                 }
                 Item::Plate(set) => self.plate_ink(set, &ground),
                 Item::Picture { path, width, height, .. } => {
-                    let bytes = pictures.get(path);
-                    bytes.map_or(0.0, |bytes| darkness_of(bytes) * width * height)
+                    let known = self.pictures.entry(path.clone());
+                    let darkness = || pictures.get(path).map_or(0.0, |bytes| darkness_of(bytes));
+                    *known.or_insert_with(darkness) * width * height
                 }
             };
         }
@@ -130,32 +134,38 @@ fn flatten<'i>(items: &'i [Item], flat: &mut Vec<&'i Item>) {
 /// How dark the fills painted so far have made each cell of a page.
 struct Ground {
     columns: usize,
-    cells: Vec<f32>,
+    /// 255 is black.
+    cells: Vec<u8>,
 }
 
 impl Ground {
     fn new(width: f32, height: f32) -> Self {
         let columns = cell(width) + 1;
-        Self { columns, cells: vec![0.0; columns * (cell(height) + 1)] }
+        Self { columns, cells: vec![0; columns * (cell(height) + 1)] }
     }
 
     fn darkness(&self, at: At) -> f32 {
         let place = cell(at.1) * self.columns + cell(at.0).min(self.columns - 1);
-        self.cells.get(place).copied().unwrap_or(0.0)
+        self.cells.get(place).map_or(0.0, |cell| f32::from(*cell) / 255.0)
     }
 
     /// Paints the cells whose middle lies inside an outline with straight sides.
     fn paint(&mut self, corners: &[At], darkness: f32) {
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a share of 255"
+        )]
+        let painted = (darkness * 255.0).round() as u8;
         let (top, bottom) = span(corners.iter().map(|corner| corner.1));
         for row in cell(top)..=cell(bottom) {
             let mut crossings = crossings(corners, middle_of(row));
             crossings.sort_by(f32::total_cmp);
             for pair in crossings.chunks_exact(2) {
                 let columns = cell(pair[0] + CELL / 2.0)..cell(pair[1] + CELL / 2.0);
-                for column in columns.start..columns.end.min(self.columns) {
-                    if let Some(cell) = self.cells.get_mut(row * self.columns + column) {
-                        *cell = darkness;
-                    }
+                let place = |column: usize| row * self.columns + column.min(self.columns);
+                if let Some(cells) = self.cells.get_mut(place(columns.start)..place(columns.end)) {
+                    cells.fill(painted);
                 }
             }
         }

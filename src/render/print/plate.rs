@@ -9,8 +9,8 @@ use super::drawings::{THINNEST, place_marks};
 use super::page::{At, Item, Stroke};
 use crate::drawing::{Drawing, Mark};
 
-/// Steps of a form’s own grid in a unit of its drawing: a stature of 20 cm is drawn to a tenth of a millimetre.
-const STEPS: f32 = 2_000.0;
+/// Steps of a form’s own grid in a unit of its drawing: a stature of 10 cm is drawn to a twentieth of a millimetre.
+const STEPS: f32 = 1_000.0;
 
 /// The step in which lines are made thicker for small sizes, in units of the drawing: figures of one small size
 /// or another share a form.

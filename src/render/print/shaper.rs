@@ -1,6 +1,7 @@
 //! Styled words → lines of shaped glyphs that fit a width.
 
 use std::collections::BTreeMap;
+use std::hash::{DefaultHasher, Hash, Hasher};
 
 use hypher::Lang;
 use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
@@ -43,11 +44,13 @@ const ARABIC_SIZE: f32 = 1.15;
 /// So much more room a line of Arabic gets.
 const ARABIC_LEADING: f32 = 1.2;
 
-/// Shaped texts are kept while a session is laid out in several sizes and on several sheets.
-type Kept = BTreeMap<Vec<Run>, KeptText>;
+/// Shaped texts are kept while a session is laid out in several sizes and on several sheets, by the hash of
+/// their runs: texts of one hash lie side by side.
+type Kept = BTreeMap<u64, Vec<KeptText>>;
 
 /// A text as it was put together from its runs, and shaped.
 struct KeptText {
+    runs: Vec<Run>,
     text: String,
     shaped: Shaped,
 }
@@ -165,13 +168,18 @@ impl<'f> Shaper<'f> {
 
     fn set(&mut self, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
         let of = (usize::from(kind.is_bold), usize::from(self.is_tight));
-        if !self.kept[of.0][of.1].contains_key(runs) {
+        let hash = hash_of(runs);
+        let alike = self.kept[of.0][of.1].get(&hash).map_or(&[][..], Vec::as_slice);
+        let at = alike.iter().position(|kept| kept.runs == runs).unwrap_or(alike.len());
+        if at == alike.len() {
             let text = self.text_of(runs);
             let shaped = self.shape_text(&text, runs, kind.is_bold);
-            self.kept[of.0][of.1].insert(runs.to_vec(), KeptText { text, shaped });
+            let kept = KeptText { runs: runs.to_vec(), text, shaped };
+            self.kept[of.0][of.1].entry(hash).or_default().push(kept);
         }
         let setting = Setting { faces: self.faces, kind, width, is_trial: self.is_trial };
-        let kept = self.kept[of.0][of.1].get_mut(runs).expect("it was kept just now");
+        let kept = self.kept[of.0][of.1].get_mut(&hash).and_then(|alike| alike.get_mut(at));
+        let kept = kept.expect("it was kept just now");
         match &mut kept.shaped {
             Shaped::Plain(paragraph) => set_lines(paragraph, &kept.text, &setting),
             Shaped::Bidi(layout) => {
@@ -240,6 +248,13 @@ impl<'f> Shaper<'f> {
         }
         builder.build(text)
     }
+}
+
+/// The same on every run and every thread.
+fn hash_of(runs: &[Run]) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    runs.hash(&mut hasher);
+    hasher.finish()
 }
 
 /// One baseline for both scripts, with Latin words in the middle of the leading.
