@@ -68,6 +68,15 @@ impl Body {
         Self { proportions, hips, waist, chest, chin, head, pelvis, ribs, face, arms, legs }
     }
 
+    /// The same body with its legs as other angles have them: what is above the hips stays.
+    #[must_use]
+    pub fn with_legs(&self, angles: &Angles, flat: Flat) -> Self {
+        let from = (self.pelvis, self.hips);
+        let legs = Side::BOTH
+            .map(|side| leg(angles, self.proportions, from, side, flat.feet[side as usize]));
+        Self { legs, ..self.clone() }
+    }
+
     #[must_use]
     pub fn moved(mut self, by: Point) -> Self {
         let central =

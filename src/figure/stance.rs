@@ -103,6 +103,13 @@ fn with_usual_lean(pose: &Pose) -> Angles {
 
 /// The body of angles that are all settled.
 fn set(angles: &Angles, proportions: Proportions, on: Support) -> Body {
+    let hands = matches!(on, Support::HandsAndFeet | Support::HandsAndKnees);
+    let upright = Body::of(angles, proportions, Flat { hands, feet: [false; 2] });
+    set_legs(&upright, angles, on)
+}
+
+/// The same, where only the legs differ from a body that is known.
+fn set_legs(known: &Body, angles: &Angles, on: Support) -> Body {
     let stands = |side: Side| match on {
         Support::Feet | Support::Chair | Support::Wheelchair => true,
         Support::LeftFoot => side == Side::Left,
@@ -110,10 +117,9 @@ fn set(angles: &Angles, proportions: Proportions, on: Support) -> Body {
         Support::OneKnee => angles.of(Joint::Leg(side), Motion::Forward) > 45.0,
         _ => false,
     };
-    let hands = matches!(on, Support::HandsAndFeet | Support::HandsAndKnees);
     let feet =
         Side::BOTH.map(|side| stands(side) && !angles.is_said(Joint::Foot(side), Motion::Forward));
-    let flat = Body::of(angles, proportions, Flat { hands, feet });
+    let flat = known.with_legs(angles, Flat { hands: false, feet });
     // A foot that its ankle can’t lay flat stands on its ball.
     let mut stepped = *angles;
     let mut kept = feet;
@@ -123,7 +129,7 @@ fn set(angles: &Angles, proportions: Proportions, on: Support) -> Body {
             kept[side as usize] = false;
         }
     }
-    if kept == feet { flat } else { Body::of(&stepped, proportions, Flat { hands, feet: kept }) }
+    if kept == feet { flat } else { flat.with_legs(&stepped, Flat { hands: false, feet: kept }) }
 }
 
 /// How far the knee is in front of the ankle, in degrees from upright, along the foot.
@@ -158,8 +164,9 @@ fn stand_on_both(angles: &mut Angles, proportions: Proportions) {
             }
             tried
         };
+        let known = set(angles, proportions, Support::Feet);
         let off = |degrees: f64| {
-            let body = set(&swung(degrees, angles), proportions, Support::Feet);
+            let body = set_legs(&known, &swung(degrees, angles), Support::Feet);
             let [left, right] = Side::BOTH.map(|side| middle_of_sole(&body, side));
             body.centre_of_mass().x - left.toward(right, 0.5).x
         };
@@ -175,8 +182,9 @@ fn stand_on_both(angles: &mut Angles, proportions: Proportions) {
     let Some(side) = knees.first().copied() else { return };
     let standing = *angles;
     let bent = |degrees: f64| standing.but(Joint::Knee(side), Motion::Forward, degrees);
+    let known = set(angles, proportions, Support::Feet);
     let gap = |degrees: f64| {
-        let body = set(&bent(degrees), proportions, Support::Feet);
+        let body = set_legs(&known, &bent(degrees), Support::Feet);
         let low = |side: Side| body.sole(side).iter().map(|p| p.z).fold(f64::MAX, f64::min);
         low(side) - low(side.other())
     };
@@ -190,6 +198,7 @@ fn stand_on_both(angles: &mut Angles, proportions: Proportions) {
 fn stand_on_one(angles: &mut Angles, proportions: Proportions, side: Side) {
     let on = if side == Side::Left { Support::LeftFoot } else { Support::RightFoot };
     let lean = angles.of(Joint::Trunk, Motion::Forward);
+    let known = set(angles, proportions, on);
     for _ in 0..3 {
         for (motion, from, to, near) in
             [(Motion::Forward, -60.0, 150.0, lean), (Motion::Sideways, -30.0, 30.0, -5.0)]
@@ -198,7 +207,7 @@ fn stand_on_one(angles: &mut Angles, proportions: Proportions, side: Side) {
                 let standing = *angles;
                 let tried = |degrees: f64| standing.but(Joint::Leg(side), motion, degrees);
                 let off = |degrees: f64| {
-                    let body = set(&tried(degrees), proportions, on);
+                    let body = set_legs(&known, &tried(degrees), on);
                     let gap = body.centre_of_mass().plus(middle_of_sole(&body, side).times(-1.0));
                     // Along the foot and across it, whichever way the body has turned.
                     let frame = body.pelvis.levelled();
@@ -235,8 +244,9 @@ fn rest_on_shins(angles: &mut Angles, proportions: Proportions, pose: &Pose) {
         }
         let kneeling = *angles;
         let bent = |degrees: f64| kneeling.but(Joint::Knee(side), Motion::Forward, degrees);
+        let known = set(angles, proportions, pose.on);
         let gap = |degrees: f64| {
-            let body = set(&bent(degrees), proportions, pose.on);
+            let body = set_legs(&known, &bent(degrees), pose.on);
             let foot = body.sole(side).iter().map(|p| p.z).fold(f64::MAX, f64::min);
             let floor =
                 if is_sitting { body.hips.z - 0.062 } else { body.leg(side).bend.z - 0.042 };

@@ -24,6 +24,8 @@ fn each_word(text: &str) -> impl Iterator<Item = &str> {
 /// Names of one or more words to look for.
 #[derive(Debug, Default)]
 pub(super) struct Names {
+    /// How first words begin: most words of a text are passed over by their first two letters.
+    beginnings: Beginnings,
     /// By first word: the other words, and the key the name stands for.
     by_first: BTreeMap<String, Vec<(Vec<String>, String)>>,
 }
@@ -33,6 +35,7 @@ impl Names {
     pub(super) fn add(&mut self, name: &str, key: &str) {
         let mut words = words_of(name).into_iter();
         if let Some(first) = words.next() {
+            self.beginnings.add(&first);
             self.by_first.entry(first).or_default().push((words.collect(), key.to_owned()));
         }
     }
@@ -57,6 +60,9 @@ impl Names {
     }
 
     fn begins(&self, word: &str) -> bool {
+        if !self.beginnings.may_have(word) {
+            return false;
+        }
         let is_plain = word.bytes().all(|byte| byte.is_ascii() && !byte.is_ascii_uppercase());
         if is_plain {
             self.by_first.contains_key(word)
@@ -73,9 +79,48 @@ impl Names {
     }
 }
 
+/// The first two bytes of words, as bits.
+#[derive(Debug, Default)]
+struct Beginnings {
+    bits: Vec<u64>,
+}
+
+impl Beginnings {
+    fn add(&mut self, word: &str) {
+        let (at, bit) = Self::place(word).unwrap_or((0, 0));
+        self.bits.resize(1 << 10, 0);
+        self.bits[at] |= bit;
+    }
+
+    /// Whether a word may be among those that were added; letters beyond ASCII are not told apart.
+    fn may_have(&self, word: &str) -> bool {
+        Self::place(word)
+            .is_none_or(|(at, bit)| self.bits.get(at).is_some_and(|had| had & bit != 0))
+    }
+
+    /// Where a word’s bit is, in lower case.
+    fn place(word: &str) -> Option<(usize, u64)> {
+        let &[first, second] = word.as_bytes().first_chunk::<2>()?;
+        let is_ascii = first.is_ascii() && second.is_ascii();
+        let lower = [first, second].map(|byte| byte.to_ascii_lowercase());
+        let place = usize::from(u16::from_be_bytes(lower));
+        is_ascii.then_some((place / 64, 1 << (place % 64)))
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_word_is_passed_over_by_its_first_letters() {
+        let mut beginnings = Beginnings::default();
+        beginnings.add("tape");
+        assert!(
+            beginnings.may_have("Tarp") && beginnings.may_have("x") && beginnings.may_have("é1")
+        );
+        assert!(!beginnings.may_have("rope"));
+    }
 
     #[test]
     fn the_longest_whole_words_count() {

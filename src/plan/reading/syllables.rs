@@ -4,12 +4,37 @@
 //! rest looked up; else the rules count (see `syllable_rules`). The parts of a hyphened word are
 //! added, figures and units are counted as they are read aloud.
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+
 use super::figures::{figure_syllables, unit_syllables};
 use super::syllable_list::listed_syllables;
 use super::syllable_rules::ruled_syllables;
 
+/// When so many words are known, they are forgotten.
+const MOST_KNOWN: usize = 20_000;
+
+thread_local! {
+    /// Words that were counted: texts say few words often, and a library has thousands of texts.
+    static KNOWN: RefCell<BTreeMap<Box<str>, u32>> = const { RefCell::new(BTreeMap::new()) };
+}
+
 /// The syllables of a word as it is written in a text; at least one where there is a letter or figure.
 pub fn count_syllables(word: &str) -> u32 {
+    KNOWN.with_borrow_mut(|known| {
+        if let Some(syllables) = known.get(word) {
+            return *syllables;
+        }
+        if known.len() == MOST_KNOWN {
+            known.clear();
+        }
+        let syllables = count_pieces(word);
+        known.insert(word.into(), syllables);
+        syllables
+    })
+}
+
+fn count_pieces(word: &str) -> u32 {
     let (mut syllables, mut rest) = (0, word);
     while let Some(start) = rest.find(char::is_alphanumeric) {
         let piece = &rest[start..];
