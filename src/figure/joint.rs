@@ -3,7 +3,7 @@
 use std::fmt;
 
 /// A side of the body.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Side {
     Left,
     Right,
@@ -30,7 +30,7 @@ impl Side {
 }
 
 /// A joint; the trunk is no joint but the lean of the whole body.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Joint {
     Trunk,
     Back,
@@ -108,7 +108,7 @@ impl Joint {
 
 /// How a joint moves. Forward is flexion (knees, elbows: bent; feet: pointed; back: rounded), sideways is
 /// away from the middle (trunk, back and head: to the left), turned is outwards (or to the left).
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Motion {
     Forward,
     Sideways,

@@ -9,6 +9,7 @@ mod body;
 mod crossing;
 mod joint;
 pub mod library;
+mod placed;
 mod pose;
 pub mod proportions;
 pub mod range;
@@ -20,8 +21,8 @@ pub mod trade;
 
 pub use body::{Body, Flat, Limb};
 pub use joint::{Angles, Joint, Motion, Side, Turn};
+pub use placed::place_body;
 pub use pose::{Arrow, Holding, Part, Pose, Scene, View, Way, blend};
 pub use space::{Frame, Point};
-pub use stance::place_body;
 pub use strip::{Caption, Figure, Moment};
 pub use support::Support;

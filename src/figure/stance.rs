@@ -20,9 +20,8 @@ const ANKLE_GIVES: f64 = 20.0;
 /// weight-bearing lunge test; from memory).
 const SHIN_LEANS: f64 = 40.0;
 
-/// The body of a pose, standing, lying or flying over the floor z = 0. The middle of what carries it lies
-/// near x = 0. Gives the angles with all that was found.
-pub fn place_body(pose: &Pose, proportions: Proportions) -> (Body, Angles) {
+/// Finds the body of a pose; see [`super::place_body`], which keeps it.
+pub(super) fn find_stance(pose: &Pose, proportions: Proportions) -> (Body, Angles) {
     let mut angles = with_usual_lean(pose);
     match pose.on {
         Support::Feet => stand_on_both(&mut angles, proportions),
