@@ -1,39 +1,84 @@
 //! Thins an embedded TrueType program to the tables that a PDF needs.
 //!
 //! ISO 32000-1, 9.9: for a `CIDFontType2` they are glyf, head, hhea, hmtx, loca and maxp, and cvt, fpgm
-//! and prep for hinted outlines. The name table alone is larger than the outlines of a whole sheet.
+//! and prep for hinted outlines, which ours are not (`unhint`). The name table alone is larger than the outlines of a
+//! whole sheet.
 
-const NEEDED: [&[u8; 4]; 9] =
-    [b"cvt ", b"fpgm", b"glyf", b"head", b"hhea", b"hmtx", b"loca", b"maxp", b"prep"];
+use std::borrow::Cow;
+
+use super::unhint::unhint;
+
+/// In the order of the directory.
+const NEEDED: [&[u8; 4]; 6] = [b"glyf", b"head", b"hhea", b"hmtx", b"loca", b"maxp"];
+
+/// What hinted outlines need besides.
+const OF_HINTS: [&[u8; 4]; 3] = [b"cvt ", b"fpgm", b"prep"];
 
 /// Length of the table directory’s head, and of one of its records.
 const HEAD: usize = 12;
 const RECORD: usize = 16;
 
+/// A table with its name.
+type Table<'p> = (&'p [u8], Cow<'p, [u8]>);
+
 /// The program with only the tables it needs; `None` where it is no TrueType program.
 pub fn thin_program(program: &[u8]) -> Option<Vec<u8>> {
-    let count = usize::from(u16::from_be_bytes(program.get(4..6)?.try_into().ok()?));
-    let records: Vec<&[u8]> = program.get(HEAD..HEAD + count * RECORD)?.chunks(RECORD).collect();
-    let kept: Vec<&[u8]> = records
-        .into_iter()
-        .filter(|record| NEEDED.iter().any(|name| record.starts_with(*name)))
-        .collect();
+    let mut tables = tables_of(program)?;
+    if strip_hints(&mut tables).is_some() {
+        tables.retain(|(name, _)| NEEDED.iter().any(|needed| name == needed));
+    }
     let mut thin = program.get(..4)?.to_vec();
-    thin.extend(directory_head(u16::try_from(kept.len()).ok()?));
-    let mut offset = HEAD + kept.len() * RECORD;
-    let mut tables: Vec<u8> = Vec::new();
-    for record in kept {
-        let start = number(record, 8)?;
-        let table = program.get(start..start + number(record, 12)?)?;
-        thin.extend_from_slice(&record[..8]);
+    thin.extend(directory_head(u16::try_from(tables.len()).ok()?));
+    let mut offset = HEAD + tables.len() * RECORD;
+    let mut content: Vec<u8> = Vec::new();
+    for (name, table) in &tables {
+        thin.extend_from_slice(name);
+        thin.extend(checksum(table).to_be_bytes());
         thin.extend(u32::try_from(offset).ok()?.to_be_bytes());
-        thin.extend_from_slice(&record[12..16]);
-        tables.extend_from_slice(table);
-        tables.resize(tables.len().next_multiple_of(4), 0);
+        thin.extend(u32::try_from(table.len()).ok()?.to_be_bytes());
+        content.extend_from_slice(table);
+        content.resize(content.len().next_multiple_of(4), 0);
         offset += table.len().next_multiple_of(4);
     }
-    thin.extend(tables);
+    thin.extend(content);
     Some(thin)
+}
+
+/// The tables that are needed, hints among them.
+fn tables_of(program: &[u8]) -> Option<Vec<Table<'_>>> {
+    let count = usize::from(u16::from_be_bytes(program.get(4..6)?.try_into().ok()?));
+    let records = program.get(HEAD..HEAD + count * RECORD)?.chunks(RECORD);
+    let is_needed =
+        |record: &&[u8]| NEEDED.iter().chain(&OF_HINTS).any(|name| record.starts_with(*name));
+    let table = |record: &'_ [u8]| {
+        let start = number(record, 8)?;
+        program.get(start..start + number(record, 12)?)
+    };
+    records
+        .filter(is_needed)
+        .map(|record| Some((&record[..4], Cow::Borrowed(table(record)?))))
+        .collect()
+}
+
+/// Takes the instructions out of the outlines, where those can be read.
+fn strip_hints(tables: &mut [Table<'_>]) -> Option<()> {
+    let find = |wanted: &[u8; 4]| tables.iter().position(|(name, _)| name == wanted);
+    let (glyf, head, loca) = (find(b"glyf")?, find(b"head")?, find(b"loca")?);
+    // indexToLocFormat: 1 where places are counted in four bytes.
+    let is_long = tables[head].1.get(51).copied()? == 1;
+    let (outlines, places) = unhint(&tables[glyf].1, &tables[loca].1, is_long)?;
+    tables[glyf].1 = Cow::Owned(outlines);
+    tables[loca].1 = Cow::Owned(places);
+    Some(())
+}
+
+/// The sum of a table’s words of four bytes.
+fn checksum(table: &[u8]) -> u32 {
+    table.chunks(4).fold(0, |sum: u32, chunk| {
+        let mut word = [0; 4];
+        word[..chunk.len()].copy_from_slice(chunk);
+        sum.wrapping_add(u32::from_be_bytes(word))
+    })
 }
 
 /// Count of tables, and the three figures for searching that follow from it.
@@ -52,18 +97,37 @@ fn number(record: &[u8], at: usize) -> Option<usize> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use skrifa::instance::{LocationRef, Size};
+    use skrifa::outline::{DrawSettings, pen::SvgPen};
     use skrifa::{FontRef, MetadataProvider, raw::TableProvider};
+
+    /// The path of a glyph as skrifa draws it, an independent reader.
+    fn path_of(font: &FontRef<'_>, glyph: u32) -> Option<String> {
+        let mut pen = SvgPen::new();
+        let settings = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());
+        font.outline_glyphs().get(glyph.into())?.draw(settings, &mut pen).ok()?;
+        Some(pen.to_string())
+    }
 
     #[test]
     fn a_thin_program_keeps_its_outlines() {
-        let whole = include_bytes!("../../../static/type/Andika-Regular.ttf");
-        let thin = thin_program(whole).unwrap();
-        assert!(thin.len() < whole.len());
-        // skrifa (an independent reader) finds the same outlines and no names.
-        let font = FontRef::new(&thin).unwrap();
-        let before = FontRef::new(whole).unwrap();
-        assert_eq!(font.maxp().unwrap().num_glyphs(), before.maxp().unwrap().num_glyphs());
-        assert!(font.outline_glyphs().get(36_u32.into()).is_some());
-        assert!(font.name().is_err());
+        let files: [&[u8]; 2] = [
+            include_bytes!("../../../static/type/Andika-Regular.ttf"),
+            include_bytes!("../../../static/type/HomegroundNaskh-Regular.ttf"),
+        ];
+        for whole in files {
+            let thin = thin_program(whole).unwrap();
+            assert!(thin.len() < whole.len());
+            let (font, before) = (FontRef::new(&thin).unwrap(), FontRef::new(whole).unwrap());
+            let count = u32::from(before.maxp().unwrap().num_glyphs());
+            assert_eq!(u32::from(font.maxp().unwrap().num_glyphs()), count);
+            let drawn = (0..count).filter(|glyph| {
+                let paths = (path_of(&font, *glyph), path_of(&before, *glyph));
+                assert_eq!(paths.0, paths.1, "glyph {glyph}");
+                paths.0.is_some_and(|path| !path.is_empty())
+            });
+            assert!(drawn.count() > 500);
+            assert!(font.name().is_err() && font.table_data(skrifa::Tag::new(b"prep")).is_none());
+        }
     }
 }

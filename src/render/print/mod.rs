@@ -63,6 +63,7 @@ mod table;
 mod table_row;
 mod tagged;
 mod term_poster;
+mod unhint;
 mod unit_sheets;
 mod word_shaper;
 mod writer;
