@@ -100,7 +100,7 @@ pub fn outline_session(session: &Session, plans: &Plans, pack: &Pack, words: &Wo
         .parts
         .iter()
         .enumerate()
-        .map(|(at, part)| outline_part((session, part), at, plans, pack, words))
+        .map(|(at, part)| outline_part(part, at, plans, pack, words))
         .collect();
     let mark = |(sheets, _)| (sheets, Mark::of(&notebook.facts, &parts, sheets));
     Outline {

@@ -3,7 +3,7 @@
 use super::outline::{Notebook, bare, pictures};
 use super::{Mark, PartOutline};
 use crate::figure::Caption;
-use crate::pack::{Alternative, FlightSaid, Pack, Part, Session};
+use crate::pack::{Alternative, FlightSaid, Pack, Part};
 use crate::plan::Plans;
 use crate::prose::plain_line;
 use crate::read::PartTime;
@@ -11,11 +11,10 @@ use crate::read::words::Measured;
 use crate::render::phrases::{effort_name, part_key, part_name};
 use crate::render::plan_phrases::points_sentence;
 use crate::render::quantities::{Said, say_size};
-use crate::render::site::proportions_of;
 use crate::words::{Filling, Words};
 
 pub(super) fn outline_part(
-    (session, part): (&Session, &Part),
+    part: &Part,
     at: usize,
     plans: &Plans,
     pack: &Pack,
@@ -33,7 +32,7 @@ pub(super) fn outline_part(
     let adult = part.adult.as_ref().map(|adult| words.say(&format!("adult-{}", adult.word())));
     notebook.note_if("part-adult", adult);
     doing(&mut notebook, part, pack);
-    figure(&mut notebook, session, part);
+    figure(&mut notebook, part);
     measure(&mut notebook, part, at, plans);
     planning(&mut notebook, part, at, plans);
     PartOutline {
@@ -93,14 +92,14 @@ fn doing(notebook: &mut Notebook<'_>, part: &Part, pack: &Pack) {
 }
 
 /// What stands under the moments of a figure, and a mark of what each is drawn from.
-fn figure(notebook: &mut Notebook<'_>, session: &Session, part: &Part) {
-    let proportions = proportions_of(session);
+fn figure(notebook: &mut Notebook<'_>, part: &Part) {
     for moment in &part.figure.moments {
         if let Some(Caption::Words(words)) = &moment.caption {
             notebook.note("figure-words", plain_line(words));
         }
         let held = moment.holds.as_ref().map(|thing| &*thing.value);
-        let drawn_from = format!("{proportions:?} {:?} {held:?} {:?}", moment.pose, moment.arrows);
+        // A head drawn a little larger for other ages makes no printed card wrong.
+        let drawn_from = format!("{:?} {held:?} {:?}", moment.pose, moment.arrows);
         notebook.note("figure", Mark::of_bytes(drawn_from.as_bytes()).to_string());
     }
     let pictured = part.figure.pictured(part.key_points.len());
