@@ -204,9 +204,10 @@ def without_foot(words, names):
     if not marks:
         return "no edition on this card"
     words = words[:marks[-1].start()]
-    if words.endswith("…"):
+    cut = words.removesuffix("...")
+    if cut != words:
         # A title wider than a line is cut, where a set's number stands beside it sooner.
-        starts = (at for at in range(len(words) - 1) if any(name.startswith(words[at:-1]) for name in names))
+        starts = (at for at in range(len(cut)) if any(name.startswith(cut[at:]) for name in names))
         return words[:next(starts, len(words))]
     return next((words.removesuffix(name) for name in names if words.endswith(name)), words)
 
