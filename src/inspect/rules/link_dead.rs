@@ -12,7 +12,7 @@ pub const RULE: Rule = Rule {
     source: "",
     bad: "summary: Hop along a line, after [the skipping session](../fitness/skiping.yaml).\n",
     good: "summary: Hop along a line, as in [the picture](pictures/hop.png).\n",
-    check: Check::Text(check),
+    check: Check::TextInPack(check),
 };
 
 fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
