@@ -19,6 +19,10 @@ fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
     if !text.contains("](") && !text.contains("]:") {
         return;
     }
+    if pack.files.get(text.place.file).lent.is_some() {
+        // What a neighbour wrote is the neighbour’s to mend (`link-unborrowed`).
+        return;
+    }
     for link in links_of(text.value).into_iter().filter(|link| leads_into_pack(link)) {
         let says = match pack.lead(text.place.file, &link) {
             Lead::Session(_) | Lead::Unread | Lead::Picture(_) => continue,
@@ -34,6 +38,6 @@ fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
 }
 
 /// Relative, and not just a place on the same page.
-fn leads_into_pack(link: &str) -> bool {
+pub(super) fn leads_into_pack(link: &str) -> bool {
     judge_link(link).is_ok() && !link.contains(':') && !link.starts_with('#') && !link.is_empty()
 }
