@@ -7,6 +7,7 @@ use printpdf::ParsedFont;
 use skrifa::instance::{LocationRef, Size};
 use skrifa::{FontRef, MetadataProvider};
 
+use super::font_program::source_program;
 use crate::render::RenderFault;
 use crate::render::house::House;
 
@@ -119,7 +120,7 @@ fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
         hyphen,
         hyphen_width: widths.get(usize::from(hyphen)).copied().unwrap_or_default() / 1000.0,
         blob: Blob::new(Arc::new(bytes.to_vec())),
-        parsed: ParsedFont::from_bytes(bytes, 0, &mut Vec::new())?,
+        parsed: ParsedFont::from_bytes(&source_program(bytes)?, 0, &mut Vec::new())?,
         widths,
         heights: heights_of(bytes)?,
     })

@@ -90,7 +90,10 @@ impl PdfFile {
         let (low, high) = (fingerprint(&self.out.bytes, 0), fingerprint(&self.out.bytes, 1));
         let (table, start) = (self.number(), self.out.bytes.len());
         self.places[table] = Place::At(start);
-        let rows: Vec<u8> = self.places.iter().flat_map(|place| row_of(*place)).collect();
+        let mut rows = Vec::with_capacity(self.places.len() * ROW);
+        for place in &self.places {
+            rows.extend_from_slice(&row_of(*place));
+        }
         let mut entries = PdfText::default();
         entries.put("/Type/XRef/W[1 4 2]/Filter/FlateDecode/Size ").integer(self.places.len());
         entries.put("/Root ").reference(root).put("/Info ").reference(info);
@@ -116,14 +119,17 @@ impl PdfFile {
     }
 }
 
+/// The length of a row.
+const ROW: usize = 7;
+
 /// A row of the table: kind, place and what more there is to say (ISO 32000-1, table 18).
-fn row_of(place: Place) -> [u8; 7] {
+fn row_of(place: Place) -> [u8; ROW] {
     let (kind, place, more) = match place {
         Place::Free => (0, 0, u16::MAX),
         Place::At(place) => (1, place, 0),
         Place::Packed(pool, index) => (2, pool, u16::try_from(index).unwrap_or(u16::MAX)),
     };
-    let mut row = [kind; 7];
+    let mut row = [kind; ROW];
     row[1..5].copy_from_slice(&u32::try_from(place).unwrap_or(u32::MAX).to_be_bytes());
     row[5..].copy_from_slice(&more.to_be_bytes());
     row

@@ -6,7 +6,7 @@ use std::sync::Arc;
 use super::brush::Brush;
 use super::deflate::Deflater;
 use super::drawings::{THINNEST, place_marks};
-use super::page::{At, Item, Stroke};
+use super::page::{At, Item};
 use crate::drawing::{Drawing, Mark};
 
 /// Steps of a form’s own grid in a unit of its drawing: a stature of 10 cm is drawn to a twentieth of a millimetre.
@@ -108,15 +108,10 @@ impl Impression {
 
     /// The form as an object of a file.
     pub fn form(&self, deflater: &mut Deflater) -> Vec<u8> {
-        let mut brush = Brush::in_form(self.plate.height() * STEPS);
+        let mut brush = Brush::in_form((self.plate.height() * STEPS).round());
         for item in self.plate.items(self.edge().least, STEPS) {
-            if let Item::Shape { mut outline, fill, stroke } = item {
-                for corner in &mut outline {
-                    corner.at = (corner.at.0.round(), corner.at.1.round());
-                }
-                let whole =
-                    |stroke: Stroke| Stroke { thickness: stroke.thickness.round(), ..stroke };
-                brush.write_shape(&outline, fill, stroke.map(whole));
+            if let Item::Shape { outline, fill, stroke } = item {
+                brush.write_shape(&outline, fill, stroke);
             }
         }
         let content = deflater.deflate(&brush.text.bytes);
