@@ -107,6 +107,7 @@ fn atoms_of(glyphs: &GlyphBuffer, word: &str, engine: &Engine<'_>) -> Option<Vec
                 face: engine.face,
                 glyphs: Vec::new(),
                 is_space: false,
+                may_break: false,
             });
         }
         let atom = atoms.last_mut()?;
