@@ -14,6 +14,7 @@ use icu_segmenter::{LineSegmenter, LineSegmenterBorrowed};
 use parley::Layout;
 use parley::layout::PositionedLayoutItem;
 use rustc_hash::FxHasher;
+use smallvec::SmallVec;
 
 use super::faces::{Face, Faces};
 use super::page::{GlyphText, PlacedGlyph};
@@ -27,8 +28,8 @@ pub struct Atom {
     pub length: usize,
     pub advance: f32,
     pub face: Face,
-    /// Its glyphs; `x` counts from its own start.
-    pub glyphs: Vec<PlacedGlyph>,
+    /// Its glyphs, mostly one; `x` counts from its own start.
+    pub glyphs: SmallVec<[PlacedGlyph; 1]>,
     /// It hangs out of the line that it ends.
     pub is_space: bool,
     /// A line may end before it, within its word.
@@ -58,6 +59,31 @@ pub struct Paragraph {
     words: Vec<Arc<Word>>,
     /// In the order of the text.
     pub placed: Vec<Placed>,
+    /// The same word by word.
+    pub spans: Vec<Span>,
+}
+
+/// The atoms of a word with the spaces after it.
+#[derive(Clone, Copy, Debug)]
+pub struct Span {
+    pub from: usize,
+    pub to: usize,
+    /// Its width, and that without the spaces.
+    pub whole: f32,
+    pub bare: f32,
+    /// The last of its atoms that a line may end before.
+    pub last_break: Option<usize>,
+}
+
+impl Span {
+    fn of(placed: &[Placed], from: usize) -> Self {
+        let atoms = &placed[from..];
+        let words = atoms.iter().rposition(|atom| !atom.is_space).map_or(0, |last| last + 1);
+        let width = |atoms: &[Placed]| atoms.iter().map(|atom| atom.advance).sum::<f32>();
+        let bare = width(&atoms[..words]);
+        let last_break = atoms.iter().rposition(|atom| atom.may_break).map(|last| from + last);
+        Self { from, to: placed.len(), whole: bare + width(&atoms[words..]), bare, last_break }
+    }
 }
 
 impl Paragraph {
@@ -125,8 +151,10 @@ impl WordCase {
         }
         let mut breaks = Breaks::of(text, &words);
         let mut placed = Vec::with_capacity(text.len());
+        let mut spans = Vec::with_capacity(words.len());
         let mut start = 0;
         for (word, (kept, source)) in words.iter().zip(sources).enumerate() {
+            let from = placed.len();
             for (atom, shaped) in kept.atoms.iter().enumerate() {
                 let (may_break, end) =
                     (breaks.may_break(start, shaped, atom), start + shaped.length);
@@ -134,8 +162,9 @@ impl WordCase {
                 placed.push(Placed { word, atom, advance, face, is_space, source, may_break, end });
                 start = end;
             }
+            spans.push(Span::of(&placed, from));
         }
-        Paragraph { words, placed }
+        Paragraph { words, placed, spans }
     }
 
     fn word(&mut self, word: &str, style: Style, shape: &mut ShapeWord<'_>) -> Arc<Word> {

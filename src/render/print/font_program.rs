@@ -105,11 +105,14 @@ fn strip_hints(tables: &mut [Table<'_>]) -> Option<()> {
 
 /// The sum of a table’s words of four bytes.
 fn checksum(table: &[u8]) -> u32 {
-    table.chunks(4).fold(0, |sum: u32, chunk| {
-        let mut word = [0; 4];
-        word[..chunk.len()].copy_from_slice(chunk);
-        sum.wrapping_add(u32::from_be_bytes(word))
-    })
+    let words = table.chunks_exact(4);
+    let mut last = [0; 4];
+    last[..words.remainder().len()].copy_from_slice(words.remainder());
+    let sum = |sum: u32, word: &[u8]| {
+        let word = word.first_chunk().map_or(0, |bytes| u32::from_be_bytes(*bytes));
+        sum.wrapping_add(word)
+    };
+    sum(words.fold(0, sum), &last)
 }
 
 /// Count of tables, and the three figures for searching that follow from it.

@@ -25,17 +25,20 @@ pub struct InkMeter<'f> {
     faces: &'f Faces,
     /// Of each face, the area of each glyph in squares of the type’s size, once it is known.
     glyphs: Vec<Vec<Option<f32>>>,
+    /// The cells of the last page, kept as room.
+    cells: Vec<u8>,
 }
 
 impl<'f> InkMeter<'f> {
     pub fn new(faces: &'f Faces) -> Self {
         let glyphs = faces.loaded.iter().map(|face| vec![None; face.widths.len()]).collect();
-        Self { faces, glyphs }
+        Self { faces, glyphs, cells: Vec::new() }
     }
 
     /// The share of a page that is inked, from 0 to 1; half a grey is half the ink.
     pub fn measure(&mut self, page: &Page, stock: &Stock, pictures: &PaperPictures) -> f32 {
-        let mut ground = Ground::new((page.width, page.height), CELL);
+        let room = std::mem::take(&mut self.cells);
+        let mut ground = Ground::new((page.width, page.height), CELL, room);
         let mut ink = 0.0;
         let mut lines = BTreeSet::new();
         let mut items = Vec::new();
@@ -60,6 +63,7 @@ impl<'f> InkMeter<'f> {
                 }
             };
         }
+        self.cells = ground.cells;
         ink / (page.width * page.height)
     }
 
@@ -97,7 +101,7 @@ fn plate_ink(set: &Impression, stock: &Stock, ground: &Ground) -> f32 {
 
 /// The ink of shapes on white paper, in squares of their unit; the finest they are looked at is a cell.
 pub fn ink_of_shapes(items: &[Item], size: At, cell: f32) -> f32 {
-    let mut ground = Ground::new(size, cell);
+    let mut ground = Ground::new(size, cell, Vec::new());
     let ink = items.iter().map(|item| match item {
         Item::Shape { outline, fill, stroke } => {
             shape_ink((outline, FEW_PIECES), *fill, *stroke, &mut ground)
@@ -124,15 +128,17 @@ struct Ground {
     columns: usize,
     /// 255 is black.
     cells: Vec<u8>,
-    /// Where a row of cells crosses an outline, kept as room.
-    crossings: Vec<f32>,
+    /// Where rows of cells cross an outline, kept as room.
+    crossings: Vec<(usize, f32)>,
 }
 
 impl Ground {
-    fn new((width, height): At, cell: f32) -> Self {
-        let mut ground = Self { cell, columns: 0, cells: Vec::new(), crossings: Vec::new() };
+    fn new((width, height): At, cell: f32, mut cells: Vec<u8>) -> Self {
+        cells.clear();
+        let mut ground = Self { cell, columns: 0, cells, crossings: Vec::new() };
         ground.columns = ground.index(width) + 1;
-        ground.cells = vec![0; ground.columns * (ground.index(height) + 1)];
+        let count = ground.columns * (ground.index(height) + 1);
+        ground.cells.resize(count, 0);
         ground
     }
 
@@ -154,36 +160,47 @@ impl Ground {
             reason = "a share of 255"
         )]
         let painted = (darkness * 255.0).round() as u8;
-        let (top, bottom) = span(corners.iter().map(|corner| corner.1));
         let mut crossed = std::mem::take(&mut self.crossings);
-        for row in self.index(top)..=self.index(bottom) {
-            #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
-            cross_outline(corners, (row as f32 + 0.5) * self.cell, &mut crossed);
-            for pair in crossed.chunks_exact(2) {
-                let columns = pair.iter().map(|at| self.index(at + self.cell / 2.0));
-                let mut places =
-                    columns.map(|column| row * self.columns + column.min(self.columns));
-                let (Some(start), Some(end)) = (places.next(), places.next()) else { continue };
-                if let Some(cells) = self.cells.get_mut(start..end) {
-                    cells.fill(painted);
-                }
+        self.cross_outline(corners, &mut crossed);
+        for pair in crossed.chunks_exact(2) {
+            let columns = pair.iter().map(|(_, at)| self.index(at + self.cell / 2.0));
+            let mut places =
+                columns.map(|column| pair[0].0 * self.columns + column.min(self.columns));
+            let (Some(start), Some(end)) = (places.next(), places.next()) else { continue };
+            if let Some(cells) = self.cells.get_mut(start..end) {
+                cells.fill(painted);
             }
         }
         self.crossings = crossed;
     }
-}
 
-/// Where a level line crosses an outline, from the left.
-fn cross_outline(corners: &[At], y: f32, crossed: &mut Vec<f32>) {
-    crossed.clear();
-    let Some(mut a) = corners.last() else { return };
-    for b in corners {
-        if (a.1 <= y) != (b.1 <= y) {
-            crossed.push(a.0 + (b.0 - a.0) * (y - a.1) / (b.1 - a.1));
+    /// Where the middles of the rows cross an outline: row by row, from the left. A side from one row’s middle to
+    /// another’s crosses the first of them and not the last, so that each row is crossed an even number of times.
+    fn cross_outline(&self, corners: &[At], crossed: &mut Vec<(usize, f32)>) {
+        crossed.clear();
+        let Some(mut a) = corners.last() else { return };
+        for b in corners {
+            let (low, high) = if a.1 < b.1 { (a.1, b.1) } else { (b.1, a.1) };
+            let slope = (b.0 - a.0) / (b.1 - a.1);
+            for row in self.first_row(low)..self.first_row(high) {
+                #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
+                let y = (row as f32 + 0.5) * self.cell;
+                crossed.push((row, a.0 + slope * (y - a.1)));
+            }
+            a = b;
         }
-        a = b;
+        crossed.sort_unstable_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
     }
-    crossed.sort_by(f32::total_cmp);
+
+    /// The first row whose middle lies at a height or below it.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
+    fn first_row(&self, y: f32) -> usize {
+        let row = (y / self.cell - 0.5).max(0.0);
+        let whole = row as usize;
+        #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
+        let is_whole = whole as f32 >= row;
+        if is_whole { whole } else { whole + 1 }
+    }
 }
 
 fn span(values: impl Iterator<Item = f32>) -> (f32, f32) {
@@ -352,7 +369,7 @@ mod tests {
 
     #[test]
     fn white_on_black_takes_ink_away() {
-        let mut ground = Ground::new((100.0, 100.0), CELL);
+        let mut ground = Ground::new((100.0, 100.0), CELL, Vec::new());
         let square =
             |at: f32, side: f32| match Item::rectangle((at, at), (side, side), Some(0.0), None) {
                 Item::Shape { outline, .. } => outline,

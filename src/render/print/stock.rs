@@ -2,6 +2,7 @@
 //! the sheets has, and pictures. They are made once, by printpdf, from a specimen that shows each glyph;
 //! every file takes those it needs as finished bytes.
 
+use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
 use lopdf::{Dictionary, Document, Object, ObjectId};
@@ -54,18 +55,14 @@ struct StockThing {
 }
 
 /// What printpdf makes stock of; the fonts in it are read once and used for every session.
-pub struct StockMaker {
+pub struct StockMaker<'f> {
+    faces: &'f Faces,
     specimen: PdfDocument,
 }
 
-impl StockMaker {
-    pub fn new(faces: &Faces) -> Self {
-        let mut specimen = PdfDocument::new("");
-        for face in &faces.loaded {
-            let id = FontId(face.face.tag().to_owned());
-            specimen.resources.fonts.map.insert(id, PdfFont::new(face.parsed.clone()));
-        }
-        Self { specimen }
+impl<'f> StockMaker<'f> {
+    pub fn new(faces: &'f Faces) -> Self {
+        Self { faces, specimen: PdfDocument::new("") }
     }
 
     /// The stock of what sheets show.
@@ -99,7 +96,14 @@ impl StockMaker {
             }
         }
         let mut ops = vec![Op::StartTextSection];
+        let fonts = &mut self.specimen.resources.fonts.map;
         for (face, glyphs) in glyphs {
+            let id = FontId(face.tag().to_owned());
+            if let (Entry::Vacant(place), Some(font)) =
+                (fonts.entry(id), self.faces.get(*face).parsed())
+            {
+                place.insert(PdfFont::new(font.clone()));
+            }
             let font = PdfFontHandle::External(FontId(face.tag().to_owned()));
             ops.push(Op::SetFont { font, size: Pt(1.0) });
             let codes =

@@ -31,7 +31,7 @@ pub struct About {
 /// One thread’s writer; the fonts in it are read once and used for every document.
 pub struct Writer<'f> {
     faces: &'f Faces,
-    maker: StockMaker,
+    maker: StockMaker<'f>,
     deflater: Deflater,
 }
 
