@@ -128,7 +128,8 @@ pub struct WordCase {
 /// across a space: Latin, Greek and Cyrillic letters, figures, signs.
 pub fn is_plain(letter: char) -> bool {
     let is_steering = matches!(letter, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}');
-    let is_other_space = letter.is_whitespace() && !matches!(letter, ' ' | '\u{a0}' | '\u{202f}');
+    let is_other_space =
+        letter.is_whitespace() && !matches!(letter, ' ' | '\u{a0}' | '\u{2002}' | '\u{202f}');
     let is_known = matches!(letter, ' '..='\u{58f}' | '\u{1e00}'..='\u{2bff}');
     is_known && !is_steering && !is_other_space && !letter.is_control()
 }

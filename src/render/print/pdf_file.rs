@@ -100,7 +100,7 @@ impl PdfFile {
         let id = format!("<{low:016X}{high:016X}>");
         entries.put(&format!("/ID[{id}{id}]"));
         let entries = String::from_utf8(entries.bytes).expect("our own syntax is ASCII");
-        self.stream(table, &entries, &deflater.deflate(&rows));
+        self.stream(table, &entries, &deflater.deflate_well(&rows));
         self.out.put("startxref\n").integer(start).put("\n%%EOF\n");
         self.out.bytes
     }
@@ -115,7 +115,7 @@ impl PdfFile {
         content.bytes.extend_from_slice(&pool.text.bytes);
         let count = pool.packed.len();
         let entries = format!("/Type/ObjStm/Filter/FlateDecode/N {count}/First {first}");
-        self.stream(pool.number, &entries, &deflater.deflate(&content.bytes));
+        self.stream(pool.number, &entries, &deflater.deflate_well(&content.bytes));
     }
 }
 
@@ -138,10 +138,13 @@ fn row_of(place: Place) -> [u8; ROW] {
 /// FNV-1a, 64 bit, taken over eight bytes at a time for speed.
 fn fingerprint(bytes: &[u8], seed: u64) -> u64 {
     let start = 0xcbf2_9ce4_8422_2325 ^ seed;
-    bytes.chunks(8).fold(start, |hash, chunk| {
-        let mut word = [0; 8];
-        word[..chunk.len()].copy_from_slice(chunk);
-        let mixed = (hash ^ u64::from_le_bytes(word)).wrapping_mul(0x0100_0000_01b3);
+    let mix = |hash: u64, word: u64| {
+        let mixed = (hash ^ word).wrapping_mul(0x0100_0000_01b3);
         mixed ^ (mixed >> 32)
-    })
+    };
+    let words = bytes.chunks_exact(8);
+    let mut last = [0; 8];
+    last[..words.remainder().len()].copy_from_slice(words.remainder());
+    let whole = words.filter_map(|word| word.first_chunk()).map(|word| u64::from_le_bytes(*word));
+    mix(whole.fold(start, mix), u64::from_le_bytes(last))
 }

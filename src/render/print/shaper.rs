@@ -303,6 +303,8 @@ mod tests {
                 "https://example.org/a/very/long/address?that=goes&on=and-on Donaudampfschifffahrt",
                 "Київ: стрибок у довжину з місця — офіцер",
                 "a  b   c    two and more spaces here",
+                "9:40\u{2002}Technique 2: The kite · 2\u{a0}min 30\u{a0}s",
+                "3\u{2002}Hold for “three” (or more), then – slowly – breathe out: done! “Well held?” 5 % up",
             ]
             .map(str::to_owned),
         );

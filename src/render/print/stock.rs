@@ -332,7 +332,7 @@ fn finish_streams(written: &mut Document, deflater: &mut Deflater) {
             stream.set_content(thin);
         }
         if stream.dict.get(b"Filter").is_err() {
-            let deflated = deflater.deflate(&stream.content);
+            let deflated = deflater.deflate_well(&stream.content);
             if deflated.len() < stream.content.len() {
                 stream.dict.set("Filter", "FlateDecode");
                 stream.set_content(deflated);
