@@ -70,6 +70,10 @@ impl Plate {
         Self { number, drawing, thinnest }
     }
 
+    pub const fn drawing(&self) -> &Drawing {
+        &self.drawing
+    }
+
     pub const fn width(&self) -> f32 {
         self.drawing.width
     }
