@@ -20,12 +20,13 @@ builds_on: [games/example-2]
 # file: games/example-2.yaml
 title: Turn about
 ",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
     for named in &session.builds_on {
         match pack.find_session(named) {
+            None if pack.is_unread(named) => {}
             None => notes.find(
                 named.place,
                 format!("There is no session “{named}” in the pack."),

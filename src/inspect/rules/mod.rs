@@ -124,6 +124,7 @@ rules![
     raw_html,
     link_unsafe,
     link_dead,
+    link_unborrowed,
     film_link,
     picture_missing,
     picture_unsound,
