@@ -152,6 +152,10 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
     let strip = Some(&part.figure).filter(|_| kind.drawing > 0.0);
     let pictured = strip.map_or_else(Vec::new, |figure| figure.pictured(part.key_points.len()));
     for (index, point) in part.key_points.iter().enumerate() {
+        if index > 0 && kind.drawing > 0.0 {
+            // The bar beside them breaks too: it shows where one of two lines ends. Pocket cards have no room for it.
+            column.gap(kind.gap(3.0));
+        }
         let mut runs = read_line(point);
         if let Some(picture) = pictured.get(index).filter(|picture| **picture > 0) {
             runs.insert(0, Run::bold(format!("{picture}\u{2002}")));
