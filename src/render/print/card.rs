@@ -25,6 +25,8 @@ pub struct Said {
     pub either: Vec<Vec<Strip>>,
     /// So many of `either` are best on the front, where there is room for them.
     pub best_on_front: usize,
+    /// A drawing on it may grow.
+    pub has_drawing: bool,
 }
 
 /// Lays out what a card says of a part: the task and its key points, then the rest. What to look for
@@ -63,7 +65,8 @@ pub fn part_said(
     }
     let best_on_front = usize::from(has_back && !either[0].is_empty());
     either.retain(|strips| !strips.is_empty());
-    Said { front, either, best_on_front }
+    let has_drawing = kind.drawing > 0.0 && !part.figure.moments.is_empty();
+    Said { front, either, best_on_front, has_drawing }
 }
 
 /// What may be seen of a part, and what to say, for the back of its card.
@@ -317,7 +320,7 @@ pub fn opening_said(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind:
     column.gap(kind.gap(6.0));
     column.words(&one(source.words.say("cards-see-guide")), body, Seat::default());
     let either = vec![things, std::mem::take(&mut column.strips)];
-    Said { front, either, best_on_front: 1 }
+    Said { front, either, best_on_front: 1, has_drawing: false }
 }
 
 /// Entries under a label, where there are any.
@@ -353,7 +356,7 @@ pub fn adaptation_said(
     }
     either.retain(|strips| !strips.is_empty());
     let front = if either.is_empty() { Vec::new() } else { either.remove(0) };
-    Said { front, either, best_on_front: 1 }
+    Said { front, either, best_on_front: 1, has_drawing: false }
 }
 
 /// What to leave out or shorten where there is another time.

@@ -83,7 +83,7 @@ struct Fit {
 }
 
 /// Where what a card says is split between front and back.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq)]
 enum Split {
     /// So many of the pieces that may stand on either side are on the front.
     After(usize),
@@ -145,7 +145,28 @@ fn choose_fit(
             best = trial;
         }
     }
-    Some((best.kind, best.split))
+    let kind = let_grow(shaper, form, &best, card, source).unwrap_or(best.kind);
+    Some((kind, best.split))
+}
+
+/// How much taller drawings may become in room that is left, the most first.
+const GROWTHS: [f32; 2] = [1.6, 1.3];
+
+/// The type with drawings as tall as they may be while everything stays on the card that it is on.
+fn let_grow(
+    shaper: &mut Shaper<'_>,
+    form: CardForm,
+    best: &Trial,
+    card: (&CardHead, &Fill<'_>),
+    source: &SheetSource<'_>,
+) -> Option<CardType> {
+    let growths = GROWTHS.into_iter().filter(|_| best.has_drawing);
+    growths.map(|growth| CardType { growth, ..best.kind }).find(|kind| {
+        let grown = try_type(shaper, form, (best.step(), *kind), card, source);
+        grown.is_some_and(|(grown, _)| {
+            (grown.cost, grown.split, &grown.starts) == (best.cost, best.split, &best.starts)
+        })
+    })
 }
 
 /// The best that one size can do.
@@ -153,6 +174,9 @@ struct Trial {
     cost: Cost,
     kind: CardType,
     split: Split,
+    /// Where its frames begin.
+    starts: [Vec<usize>; 2],
+    has_drawing: bool,
 }
 
 impl Trial {
@@ -187,7 +211,8 @@ fn try_type(
             Split::Through => 0,
         };
         let cost = (cards, kind.is_close, broken, fit.goes_through, step, astray);
-        Trial { cost, kind, split }
+        let starts = [fit.front.starts, fit.back.unwrap_or_default().starts];
+        Trial { cost, kind, split, starts, has_drawing: said.has_drawing }
     });
     let best = trials.min_by_key(|trial| trial.cost)?;
     Some((best, Least::of(&said, form, kind, heads[0].height)))

@@ -280,10 +280,11 @@ fn straightened(outline: &[Corner], pieces: u8) -> Vec<At> {
 /// A point of a cubic curve, so much of the way along.
 fn on_bend([start, near, far, end]: [At; 4], t: f32) -> At {
     let u = 1.0 - t;
-    let (a, b, c, d) = (u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t);
-    let along =
-        |start: f32, near: f32, far: f32, end: f32| a * start + b * near + c * far + d * end;
-    (along(start.0, near.0, far.0, end.0), along(start.1, near.1, far.1, end.1))
+    let shares = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
+    let along = |of: fn(At) -> f32| {
+        shares[0] * of(start) + shares[1] * of(near) + shares[2] * of(far) + shares[3] * of(end)
+    };
+    (along(|at| at.0), along(|at| at.1))
 }
 
 fn area_within(corners: &[At]) -> f32 {
