@@ -42,7 +42,9 @@ pub fn write_panel(
     shown.truncate(MOST);
     let items: String = shown.iter().map(|finding| write_finding(finding, &scene.files)).collect();
     let (open, state) = if has_problem { (" open", "problems") } else { ("", "sound") };
-    let head = if shown.is_empty() && fault.is_none() {
+    let head = if scene.pack.sessions.is_empty() && scene.findings.is_empty() {
+        "no session yet".to_owned()
+    } else if shown.is_empty() && fault.is_none() {
         "nothing to mend here".to_owned()
     } else if let Some(first) = shown.first().filter(|_| !has_problem) {
         // The panel stays shut, and yet tells what the picture above may be wrong about.
@@ -57,11 +59,12 @@ pub fn write_panel(
     };
     format!(
         "<aside id=\"rehearsal\" class=\"{state}\" lang=\"en-GB\" dir=\"ltr\" aria-label=\"Rehearsal\">\
-         <details{open}><summary><b>Rehearsal:</b> {}</summary><div class=\"rehearsal-in\">{}{}{items}{}\
+         <details{open}><summary><b>Rehearsal:</b> {}</summary><div class=\"rehearsal-in\">{}{}{}{items}{}\
          <p class=\"rehearsal-ways\"><a href=\"/index.html\">Front page</a> \
          <a href=\"/for-teachers/index.html\">For teachers</a></p></div></details></aside>",
         escape(&head),
         say_standing(standing),
+        say_empty(scene),
         fault.map_or_else(String::new, |fault| format!("<p>{}</p>", escape(fault))),
         say_more(more),
     )
@@ -82,6 +85,16 @@ const fn say_standing(standing: Standing) -> &'static str {
         Standing::Missing => {
             "<p class=\"rehearsal-last\">There is no page to show until this is mended.</p>"
         }
+    }
+}
+
+/// Whoever begins a pack is told how.
+fn say_empty(scene: &Scene) -> &'static str {
+    if scene.pack.sessions.is_empty() && scene.findings.is_empty() {
+        "<p>There is no session in this pack yet. To begin with a starter: \
+         <code>homeground draft \"TITLE\" --into FOLDER</code></p>"
+    } else {
+        ""
     }
 }
 
