@@ -4,7 +4,7 @@
 use super::card::Said;
 use super::card_head::{CardHead, LaidHead, lay_card_head};
 use super::card_type::CardType;
-use super::flow::{Frame, break_between_sections, count_split, place_frames};
+use super::flow::{Frame, break_between_sections, count_split, holds, place_frames};
 use super::page::Item;
 use super::record::ruled_line;
 use super::shaper::Shaper;
@@ -72,6 +72,8 @@ const FOOT: f32 = 17.0;
 struct Flow {
     strips: Vec<Strip>,
     starts: Vec<usize>,
+    /// No frame has more than it has room for.
+    is_held: bool,
 }
 
 /// One way to lay out a card: a flow for the fronts and one for the backs, or one through both.
@@ -160,11 +162,12 @@ fn let_grow(
     card: (&CardHead, &Fill<'_>),
     source: &SheetSource<'_>,
 ) -> Option<CardType> {
-    let growths = GROWTHS.into_iter().filter(|_| best.has_drawing);
+    let growths = GROWTHS.into_iter().filter(|_| best.may_grow);
     growths.map(|growth| CardType { growth, ..best.kind }).find(|kind| {
         let grown = try_type(shaper, form, (best.step(), *kind), card, source);
         grown.is_some_and(|(grown, _)| {
-            (grown.cost, grown.split, &grown.starts) == (best.cost, best.split, &best.starts)
+            let is_same = (grown.cost, grown.split) == (best.cost, best.split);
+            is_same && grown.starts == best.starts && grown.may_grow
         })
     })
 }
@@ -176,7 +179,8 @@ struct Trial {
     split: Split,
     /// Where its frames begin.
     starts: [Vec<usize>; 2],
-    has_drawing: bool,
+    /// It has a drawing, and everything has room.
+    may_grow: bool,
 }
 
 impl Trial {
@@ -211,8 +215,10 @@ fn try_type(
             Split::Through => 0,
         };
         let cost = (cards, kind.is_close, broken, fit.goes_through, step, astray);
+        let is_held = fit.front.is_held && fit.back.as_ref().is_none_or(|back| back.is_held);
         let starts = [fit.front.starts, fit.back.unwrap_or_default().starts];
-        Trial { cost, kind, split, starts, has_drawing: said.has_drawing }
+        let may_grow = said.has_drawing && is_held;
+        Trial { cost, kind, split, starts, may_grow }
     });
     let best = trials.min_by_key(|trial| trial.cost)?;
     Some((best, Least::of(&said, form, kind, heads[0].height)))
@@ -297,9 +303,10 @@ fn fit_split(
         Split::Through => (said.either.len(), true),
     };
     let sides = if goes_through { 2 } else { 1 };
-    let flow = |strips: Vec<Strip>| Flow {
-        starts: break_between_sections(&strips, |frame| room(frame / sides)),
-        strips,
+    let flow = |strips: Vec<Strip>| {
+        let starts = break_between_sections(&strips, |frame| room(frame / sides));
+        let is_held = holds(&strips, &starts, |frame| room(frame / sides));
+        Flow { strips, starts, is_held }
     };
     let (first, rest) = said.either.split_at(pieces);
     let front = flow(said.front.iter().chain(first.iter().flatten()).cloned().collect());
