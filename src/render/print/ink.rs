@@ -99,16 +99,52 @@ fn plate_ink(set: &Impression, stock: &Stock, ground: &Ground) -> f32 {
     stock.plate_ink(set.edge()) * set.scale * set.scale * (1.0 - ground.darkness(middle))
 }
 
-/// The ink of shapes on white paper, in squares of their unit; the finest they are looked at is a cell.
+/// The ink of shapes on white paper, in squares of their unit; the finest they are looked at is a cell. From the last
+/// to the first, each is inked where no later one covers it.
 pub fn ink_of_shapes(items: &[Item], size: At, cell: f32) -> f32 {
-    let mut ground = Ground::new(size, cell, Vec::new());
-    let ink = items.iter().map(|item| match item {
+    let mut covered = Ground::new(size, cell, Vec::new());
+    let ink = items.iter().rev().map(|item| match item {
         Item::Shape { outline, fill, stroke } => {
-            shape_ink((outline, FEW_PIECES), *fill, *stroke, &mut ground)
+            let corners = straightened(outline, FEW_PIECES);
+            let seen = stroke.map_or(0.0, |stroke| seen_stroke(&corners, stroke, *fill, &covered));
+            seen + fill.map_or(0.0, |grey| covered.cover(&corners) * (1.0 - grey))
         }
         _ => 0.0,
     });
     ink.sum()
+}
+
+/// The ink of a stroke where nothing covers it; the inner half of it lies on the shape’s own fill.
+fn seen_stroke(corners: &[At], stroke: Stroke, fill: Option<f32>, covered: &Ground) -> f32 {
+    let own = fill.map_or(0.0, |grey| (1.0 - grey) / 2.0);
+    let seen: f32 = sides_of(corners, stroke).map(|(a, b)| seen_length(a, b, covered)).sum();
+    seen * stroke.thickness * (1.0 - stroke.grey - own)
+}
+
+/// A side is looked at in pieces of so many cells.
+const PIECE: f32 = 4.0;
+
+/// How much of a side is not covered.
+fn seen_length(a: At, b: At, covered: &Ground) -> f32 {
+    let (dx, dy) = (b.0 - a.0, b.1 - a.1);
+    let length = dx.hypot(dy);
+    let (mut seen, mut done, step) = (0.0, 0.0, PIECE * covered.cell);
+    while done < length {
+        let piece = step.min(length - done);
+        let along = (done + piece / 2.0) / length;
+        if covered.darkness((a.0 + dx * along, a.1 + dy * along)) == 0.0 {
+            seen += piece;
+        }
+        done += step;
+    }
+    seen
+}
+
+/// The sides of an outline that are drawn.
+fn sides_of(corners: &[At], stroke: Stroke) -> impl Iterator<Item = (At, At)> {
+    let drawn = corners.len().saturating_sub(usize::from(stroke.is_open));
+    let ends = corners.iter().cycle().skip(1);
+    corners.iter().zip(ends).take(drawn).map(|(a, b)| (*a, *b))
 }
 
 /// Every item that is drawn, in the order of drawing.
@@ -160,6 +196,22 @@ impl Ground {
             reason = "a share of 255"
         )]
         let painted = (darkness * 255.0).round() as u8;
+        self.within(corners, |cells| cells.fill(painted));
+    }
+
+    /// Covers the cells whose middle lies inside an outline, and gives the area of those that were not covered.
+    fn cover(&mut self, corners: &[At]) -> f32 {
+        let mut count = 0.0;
+        self.within(corners, |cells| {
+            for cell in cells.iter_mut().filter(|cell| **cell == 0) {
+                (*cell, count) = (1, count + 1.0);
+            }
+        });
+        count * self.cell * self.cell
+    }
+
+    /// Does something with the cells whose middle lies inside an outline, a piece of a row at a time.
+    fn within(&mut self, corners: &[At], mut change: impl FnMut(&mut [u8])) {
         let mut crossed = std::mem::take(&mut self.crossings);
         self.cross_outline(corners, &mut crossed);
         for pair in crossed.chunks_exact(2) {
@@ -168,7 +220,7 @@ impl Ground {
                 columns.map(|column| pair[0].0 * self.columns + column.min(self.columns));
             let (Some(start), Some(end)) = (places.next(), places.next()) else { continue };
             if let Some(cells) = self.cells.get_mut(start..end) {
-                cells.fill(painted);
+                change(cells);
             }
         }
         self.crossings = crossed;
@@ -237,9 +289,8 @@ fn shape_ink(
         ground.paint(&corners, 1.0 - grey);
     }
     if let Some(stroke) = stroke {
-        let drawn = corners.len().saturating_sub(usize::from(stroke.is_open));
-        let sides = corners.iter().zip(corners.iter().cycle().skip(1)).take(drawn);
-        ink += sides.map(|(a, b)| side_ink(*a, *b, stroke, fill, ground)).sum::<f32>();
+        let sides = sides_of(&corners, stroke);
+        ink += sides.map(|(a, b)| side_ink(a, b, stroke, fill, ground)).sum::<f32>();
     }
     ink
 }
@@ -366,6 +417,18 @@ mod tests {
         pen.quad_to(1.0, 2.0, 2.0, 0.0);
         pen.close();
         assert!((pen.area.abs() - 4.0 / 3.0).abs() < 1e-5, "{}", pen.area);
+    }
+
+    /// Two black-edged white squares, one over a quarter of the other: of the lower one’s edge three quarters are seen.
+    #[test]
+    fn what_is_covered_is_not_inked() {
+        let square = |at: f32| Item::rectangle((at, at), (20.0, 20.0), Some(1.0), Some(1.0));
+        let items = [square(10.0), square(20.0)];
+        let ink = ink_of_shapes(&items, (50.0, 50.0), 0.5);
+        assert!((ink - (2.0 * 80.0 - 20.0)).abs() < 2.0, "{ink}");
+        let grey = Item::rectangle((10.0, 10.0), (20.0, 20.0), Some(0.5), None);
+        let ink = ink_of_shapes(&[grey, square(20.0)], (50.0, 50.0), 0.5);
+        assert!((ink - (300.0 * 0.5 + 80.0)).abs() < 2.0, "{ink}");
     }
 
     #[test]
