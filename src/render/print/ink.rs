@@ -7,11 +7,9 @@
 
 use std::collections::BTreeSet;
 
-use skrifa::instance::{LocationRef, Size};
-use skrifa::outline::{DrawSettings, OutlinePen};
-use skrifa::{FontRef, MetadataProvider};
-
 use super::faces::{Face, Faces};
+use super::glyph_area::area_of_glyph;
+use super::ground::Ground;
 use super::page::{At, Corner, GlyphRun, Item, Page, PlacedGlyph, Stroke};
 use super::paper_pictures::PaperPictures;
 use super::plate::Impression;
@@ -157,104 +155,6 @@ fn flatten<'i>(items: &'i [Item], flat: &mut Vec<&'i Item>) {
     }
 }
 
-/// How dark the fills painted so far have made each cell of a page.
-struct Ground {
-    /// The side of a cell.
-    cell: f32,
-    columns: usize,
-    /// 255 is black.
-    cells: Vec<u8>,
-    /// Where rows of cells cross an outline, kept as room.
-    crossings: Vec<(usize, f32)>,
-}
-
-impl Ground {
-    fn new((width, height): At, cell: f32, mut cells: Vec<u8>) -> Self {
-        cells.clear();
-        let mut ground = Self { cell, columns: 0, cells, crossings: Vec::new() };
-        ground.columns = ground.index(width) + 1;
-        let count = ground.columns * (ground.index(height) + 1);
-        ground.cells.resize(count, 0);
-        ground
-    }
-
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
-    fn index(&self, at: f32) -> usize {
-        (at / self.cell).max(0.0) as usize
-    }
-
-    fn darkness(&self, at: At) -> f32 {
-        let place = self.index(at.1) * self.columns + self.index(at.0).min(self.columns - 1);
-        self.cells.get(place).map_or(0.0, |cell| f32::from(*cell) / 255.0)
-    }
-
-    /// Paints the cells whose middle lies inside an outline with straight sides.
-    fn paint(&mut self, corners: &[At], darkness: f32) {
-        #[allow(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "a share of 255"
-        )]
-        let painted = (darkness * 255.0).round() as u8;
-        self.within(corners, |cells| cells.fill(painted));
-    }
-
-    /// Covers the cells whose middle lies inside an outline, and gives the area of those that were not covered.
-    fn cover(&mut self, corners: &[At]) -> f32 {
-        let mut count = 0.0;
-        self.within(corners, |cells| {
-            for cell in cells.iter_mut().filter(|cell| **cell == 0) {
-                (*cell, count) = (1, count + 1.0);
-            }
-        });
-        count * self.cell * self.cell
-    }
-
-    /// Does something with the cells whose middle lies inside an outline, a piece of a row at a time.
-    fn within(&mut self, corners: &[At], mut change: impl FnMut(&mut [u8])) {
-        let mut crossed = std::mem::take(&mut self.crossings);
-        self.cross_outline(corners, &mut crossed);
-        for pair in crossed.chunks_exact(2) {
-            let columns = pair.iter().map(|(_, at)| self.index(at + self.cell / 2.0));
-            let mut places =
-                columns.map(|column| pair[0].0 * self.columns + column.min(self.columns));
-            let (Some(start), Some(end)) = (places.next(), places.next()) else { continue };
-            if let Some(cells) = self.cells.get_mut(start..end) {
-                change(cells);
-            }
-        }
-        self.crossings = crossed;
-    }
-
-    /// Where the middles of the rows cross an outline: row by row, from the left. A side from one row’s middle to
-    /// another’s crosses the first of them and not the last, so that each row is crossed an even number of times.
-    fn cross_outline(&self, corners: &[At], crossed: &mut Vec<(usize, f32)>) {
-        crossed.clear();
-        let Some(mut a) = corners.last() else { return };
-        for b in corners {
-            let (low, high) = if a.1 < b.1 { (a.1, b.1) } else { (b.1, a.1) };
-            let slope = (b.0 - a.0) / (b.1 - a.1);
-            for row in self.first_row(low)..self.first_row(high) {
-                #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
-                let y = (row as f32 + 0.5) * self.cell;
-                crossed.push((row, a.0 + slope * (y - a.1)));
-            }
-            a = b;
-        }
-        crossed.sort_unstable_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
-    }
-
-    /// The first row whose middle lies at a height or below it.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
-    fn first_row(&self, y: f32) -> usize {
-        let row = (y / self.cell - 0.5).max(0.0);
-        let whole = row as usize;
-        #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
-        let is_whole = whole as f32 >= row;
-        if is_whole { whole } else { whole + 1 }
-    }
-}
-
 fn span(values: impl Iterator<Item = f32>) -> (f32, f32) {
     values.fold((f32::MAX, f32::MIN), |(low, high), value| (low.min(value), high.max(value)))
 }
@@ -343,81 +243,14 @@ fn area_within(corners: &[At]) -> f32 {
     (sides.map(|(a, b)| cross(*a, *b)).sum::<f32>() / 2.0).abs()
 }
 
-fn cross(a: At, b: At) -> f32 {
+/// Twice the area of the triangle with the origin, signed.
+pub fn cross(a: At, b: At) -> f32 {
     a.0 * b.1 - a.1 * b.0
-}
-
-/// The area inside a glyph’s outline, in squares of the type’s size.
-fn area_of_glyph(font: &[u8], glyph: u16) -> Option<f32> {
-    let font = FontRef::new(font).ok()?;
-    let em = f32::from(font.metrics(Size::unscaled(), LocationRef::default()).units_per_em);
-    let mut pen = AreaPen::default();
-    let settings = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());
-    font.outline_glyphs().get(u32::from(glyph).into())?.draw(settings, &mut pen).ok()?;
-    Some(pen.area.abs() / (em * em))
-}
-
-/// Adds up the area inside the contours of a glyph; holes run the other way round.
-#[derive(Default)]
-struct AreaPen {
-    area: f32,
-    start: At,
-    at: At,
-}
-
-impl OutlinePen for AreaPen {
-    fn move_to(&mut self, x: f32, y: f32) {
-        self.start = (x, y);
-        self.at = (x, y);
-    }
-
-    fn line_to(&mut self, x: f32, y: f32) {
-        self.area += cross(self.at, (x, y)) / 2.0;
-        self.at = (x, y);
-    }
-
-    fn quad_to(&mut self, cx: f32, cy: f32, x: f32, y: f32) {
-        let (start, bend, end) = (self.at, (cx, cy), (x, y));
-        self.area += (2.0 * cross(start, bend) + 2.0 * cross(bend, end) + cross(start, end)) / 6.0;
-        self.at = end;
-    }
-
-    fn curve_to(&mut self, ax: f32, ay: f32, bx: f32, by: f32, x: f32, y: f32) {
-        let (start, a, b, end) = (self.at, (ax, ay), (bx, by), (x, y));
-        let (near, far) = (cross(start, a) + cross(b, end), cross(start, b) + cross(a, end));
-        self.area += (6.0 * near + 3.0 * far + 3.0 * cross(a, b) + cross(start, end)) / 20.0;
-        self.at = end;
-    }
-
-    fn close(&mut self) {
-        let (x, y) = self.start;
-        self.line_to(x, y);
-    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn areas_are_those_of_geometry() {
-        let mut pen = AreaPen::default();
-        // A circle of radius 1 by four cubic curves; the usual approximation is good to 3 in 10,000.
-        let k = 0.5523;
-        pen.move_to(1.0, 0.0);
-        pen.curve_to(1.0, k, k, 1.0, 0.0, 1.0);
-        pen.curve_to(-k, 1.0, -1.0, k, -1.0, 0.0);
-        pen.curve_to(-1.0, -k, -k, -1.0, 0.0, -1.0);
-        pen.curve_to(k, -1.0, 1.0, -k, 1.0, 0.0);
-        pen.close();
-        assert!((pen.area - std::f32::consts::PI).abs() < 0.002, "{}", pen.area);
-        let mut pen = AreaPen::default();
-        // Under a parabola: two thirds of the box round it (Archimedes).
-        pen.move_to(0.0, 0.0);
-        pen.quad_to(1.0, 2.0, 2.0, 0.0);
-        pen.close();
-        assert!((pen.area.abs() - 4.0 / 3.0).abs() < 1e-5, "{}", pen.area);
-    }
 
     /// Two black-edged white squares, one over a quarter of the other: of the lower one’s edge three quarters are seen.
     #[test]

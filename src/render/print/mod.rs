@@ -29,6 +29,8 @@ mod floor_card;
 mod flow;
 mod font_program;
 mod gather;
+mod glyph_area;
+mod ground;
 mod guide_head;
 mod guide_line;
 mod home_guide;
@@ -57,7 +59,6 @@ mod shaper;
 mod sheet_page;
 mod sheets;
 mod slip;
-
 mod stock;
 mod strip;
 mod structure;
