@@ -4,11 +4,11 @@
 //! Where a line may break is said for the whole paragraph by the rules of Unicode (UAX 14), as ICU4X has
 //! them. Texts in which scripts run in both directions are left to parley ([`super::bidi`]).
 
-use std::collections::BTreeMap;
 use std::hash::{Hash, Hasher};
 use std::iter::Peekable;
 use std::sync::Arc;
 
+use hashbrown::HashTable;
 use icu_segmenter::options::{LineBreakOptions, LineBreakStrictness, LineBreakWordOption};
 use icu_segmenter::{LineSegmenter, LineSegmenterBorrowed};
 use parley::Layout;
@@ -118,10 +118,10 @@ struct Word {
 /// When so many words are kept, a new case is begun.
 const MOST_WORDS: usize = 20_000;
 
-/// The words that were shaped, by their hash: those of one hash lie side by side.
+/// The words that were shaped, to be found by their hash: nothing ever goes through them in their order.
 #[derive(Debug, Default)]
 pub struct WordCase {
-    shaped: [BTreeMap<u64, Vec<Arc<Word>>>; 3],
+    shaped: [HashTable<Arc<Word>>; 3],
 }
 
 /// Whether a character is of a script that runs from left to right and needs none of its neighbours
@@ -173,12 +173,12 @@ impl WordCase {
         if kept.len() == MOST_WORDS {
             kept.clear();
         }
-        let alike = kept.entry(hash_of(word)).or_default();
-        if let Some(known) = alike.iter().find(|kept| *kept.text == *word) {
+        let hash = hash_of(word);
+        if let Some(known) = kept.find(hash, |kept| *kept.text == *word) {
             return Arc::clone(known);
         }
         let shaped = Arc::new(Word::of(word, shape(word, style)));
-        alike.push(Arc::clone(&shaped));
+        kept.insert_unique(hash, Arc::clone(&shaped), |kept| hash_of(&kept.text));
         shaped
     }
 }

@@ -70,18 +70,18 @@ const FOOT: f32 = 17.0;
 
 /// The strips of a side and where its frames begin.
 #[derive(Clone, Default)]
-pub struct Flow {
-    strips: Vec<Strip>,
+pub struct Flow<'s> {
+    strips: Vec<&'s Strip>,
     pub starts: Vec<usize>,
     /// No frame has more than it has room for.
     pub is_held: bool,
 }
 
 /// One way to lay out a card: a flow for the fronts and one for the backs, or one through both.
-pub struct Fit {
+pub struct Fit<'s> {
     kind: CardType,
-    pub front: Flow,
-    pub back: Option<Flow>,
+    pub front: Flow<'s>,
+    pub back: Option<Flow<'s>>,
     pub goes_through: bool,
 }
 
@@ -123,12 +123,12 @@ pub fn lay_heads(
         .map(|goes_on| lay_card_head(shaper, cell.width, head, goes_on, (kind, source.words)))
 }
 
-pub fn fit_split(
-    said: &Said,
+pub fn fit_split<'s>(
+    said: &'s Said,
     split: Split,
     form: CardForm,
     (kind, heads): (CardType, &[LaidHead; 2]),
-) -> Fit {
+) -> Fit<'s> {
     let foot = form.foot(kind);
     let room = |turn: usize| form.cell.height - foot - heads[usize::from(turn > 0)].height;
     let (pieces, goes_through) = match split {
@@ -136,20 +136,20 @@ pub fn fit_split(
         Split::Through => (said.either.len(), true),
     };
     let sides = if goes_through { 2 } else { 1 };
-    let flow = |strips: Vec<Strip>| {
+    let flow = |strips: Vec<&'s Strip>| {
         let starts = break_between_sections(&strips, |frame| room(frame / sides));
         let is_held = holds(&strips, &starts, |frame| room(frame / sides));
         Flow { strips, starts, is_held }
     };
     let (first, rest) = said.either.split_at(pieces);
-    let front = flow(said.front.iter().chain(first.iter().flatten()).cloned().collect());
+    let front = flow(said.front.iter().chain(first.iter().flatten()).collect());
     let has_back = form.has_back && !goes_through;
-    let back = has_back.then(|| flow(rest.iter().flatten().cloned().collect()));
+    let back = has_back.then(|| flow(rest.iter().flatten().collect()));
     Fit { kind, front, back, goes_through }
 }
 
 /// How many cards a way needs, and how many of its paragraphs go on on another side.
-pub fn count_cards(fit: &Fit) -> (usize, usize) {
+pub fn count_cards(fit: &Fit<'_>) -> (usize, usize) {
     let sides = if fit.goes_through { 2 } else { 1 };
     let flows = [Some(&fit.front), fit.back.as_ref()];
     flows.into_iter().flatten().fold((1, 0), |(cards, broken), flow| {
@@ -163,7 +163,7 @@ fn make_cards(
     form: CardForm,
     heads: &[LaidHead; 2],
     head: &CardHead,
-    fit: Fit,
+    fit: Fit<'_>,
     source: &SheetSource<'_>,
 ) -> Vec<Card> {
     let (count, _) = count_cards(&fit);
@@ -191,17 +191,21 @@ fn make_cards(
 }
 
 /// The frames of the fronts and those of the backs.
-fn frames_of(fit: Fit) -> (Vec<Frame>, Vec<Frame>) {
-    let frames = place_frames(fit.front.strips, &fit.front.starts);
+fn frames_of(fit: Fit<'_>) -> (Vec<Frame>, Vec<Frame>) {
+    let frames = place_flow(&fit.front);
     if !fit.goes_through {
         let back = fit.back.unwrap_or_default();
-        return (frames, place_frames(back.strips, &back.starts));
+        return (frames, place_flow(&back));
     }
     let (mut fronts, mut backs) = (Vec::new(), Vec::new());
     for (index, frame) in frames.into_iter().enumerate() {
         if index % 2 == 0 { fronts.push(frame) } else { backs.push(frame) }
     }
     (fronts, backs)
+}
+
+fn place_flow(flow: &Flow<'_>) -> Vec<Frame> {
+    place_frames(flow.strips.iter().copied().cloned().collect(), &flow.starts)
 }
 
 /// A back has the head of its front, which has been read out there.

@@ -25,7 +25,7 @@ pub fn lay_cards(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page>
     let sheet = CardSheet::of(source);
     let form = sheet.form(shaper, source);
     let cards = lay_all_cards(shaper, form, source);
-    sheet.impose(shaper, source, &cards, None)
+    sheet.impose(shaper, source, cards, None)
 }
 
 /// Lays out the cards in large print, one to a sheet and never with a back.
@@ -34,7 +34,7 @@ pub fn lay_large_print(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec
     let sheet = CardSheet { flip: None, ..sheet };
     let form = sheet.form(shaper, source);
     let cards = lay_all_cards(shaper, form, source);
-    sheet.impose(shaper, source, &cards, None)
+    sheet.impose(shaper, source, cards, None)
 }
 
 /// Lays out so many sets of the cards, each on sheets of its own and numbered.
@@ -44,7 +44,7 @@ pub fn lay_class_set(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, copies: 
     let cards = lay_all_cards(shaper, form, source);
     let sets = (1..=copies).map(|number| set_of(source, number, copies));
     let pages = sets.zip(0..).map(|(set, copy)| {
-        let pages = sheet.impose(shaper, source, &cards, Some(&set));
+        let pages = sheet.impose(shaper, source, cards.clone(), Some(&set));
         // Each set is read out on its own.
         pages.into_iter().map(|page| page.copied(copy)).collect::<Vec<_>>()
     });
@@ -130,7 +130,7 @@ impl CardSheet {
         &self,
         shaper: &mut Shaper<'_>,
         source: &SheetSource<'_>,
-        cards: &[Card],
+        cards: Vec<Card>,
         set: Option<&str>,
     ) -> Vec<Page> {
         let sides = if self.flip.is_some() { 2 } else { 1 };
@@ -138,17 +138,18 @@ impl CardSheet {
         let rights = source.rights();
         let mark = mark_of(source, set);
         let foot_lines = self.form(shaper, source).foot_lines;
-        let sheets = cards.len().div_ceil(self.grid.cards());
+        let count = cards.len();
+        let sheets = count.div_ceil(self.grid.cards());
         let mut pages: Vec<Page> = (0..sheets * sides).map(|_| self.blank()).collect();
-        for (index, card) in cards.iter().enumerate() {
+        for (index, card) in cards.into_iter().enumerate() {
             let front = self.grid.front_spot(index);
-            let number = words_of_number(source, "cards-number", index + 1, cards.len());
+            let number = words_of_number(source, "cards-number", index + 1, count);
             let title = (!card.is_opening(&title)).then_some(title.as_str());
             let below = Foot { title, mark: &mark, rights: &rights };
-            let items = self.finish(shaper, &card.front, &number, (&below, foot_lines));
+            let items = self.finish(shaper, card.front, &number, (&below, foot_lines));
             self.put(&mut pages[front.sheet * sides], front, items);
-            if let (Some(back), Some(flip)) = (&card.back, self.flip) {
-                let number = words_of_number(source, "cards-back", index + 1, cards.len());
+            if let (Some(back), Some(flip)) = (card.back, self.flip) {
+                let number = words_of_number(source, "cards-back", index + 1, count);
                 let items = self.finish(shaper, back, &number, (&below, foot_lines));
                 let spot = self.grid.back_spot(index, flip);
                 self.put(&mut pages[spot.sheet * sides + 1], spot, items);
@@ -175,12 +176,12 @@ impl CardSheet {
     fn finish(
         &self,
         shaper: &mut Shaper<'_>,
-        side: &CardSide,
+        side: CardSide,
         number: &str,
         (foot, foot_lines): (&Foot<'_>, usize),
     ) -> Vec<Item> {
         let cell = self.cell();
-        let mut items = side.items.clone();
+        let mut items = side.items;
         items.extend(place_number(shaper, cell.width, number, side.kind));
         let kind = side.kind.small();
         let y = cell.height - kind.leading;

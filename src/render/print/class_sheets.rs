@@ -67,7 +67,7 @@ pub fn lay_class_sheet(
         lay_section(&mut column, section);
     }
     let strips = column.strips;
-    lay_columns(shaper, &letterhead, &SheetHead { items, height: height + 8.0 }, strips, 2)
+    lay_columns(shaper, &letterhead, SheetHead { items, height: height + 8.0 }, strips, 2)
 }
 
 fn lay_section(column: &mut Column<'_, '_>, section: &ClassSection) {

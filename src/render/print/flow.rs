@@ -1,5 +1,7 @@
 //! Strips → frames: as many as they need, so that nothing is ever cut off.
 
+use std::borrow::Borrow;
+
 use super::page::Item;
 use super::strip::Strip;
 
@@ -13,10 +15,13 @@ pub struct Frame {
 /// Where frames begin: the index of the first strip of each. `height_of` tells the height of each
 /// frame by its number from 0. What must stay with the next strip moves on with it, unless that
 /// would leave a frame empty.
-pub fn break_frames(strips: &[Strip], height_of: impl Fn(usize) -> f32) -> Vec<usize> {
+pub fn break_frames<S: Borrow<Strip>>(
+    strips: &[S],
+    height_of: impl Fn(usize) -> f32,
+) -> Vec<usize> {
     let mut starts = vec![0];
     let mut used = 0.0;
-    for (index, strip) in strips.iter().enumerate() {
+    for (index, strip) in strips.iter().map(Borrow::borrow).enumerate() {
         let start = starts[starts.len() - 1];
         let before = if index == start { 0.0 } else { strip.space_before };
         let limit = height_of(starts.len() - 1);
@@ -41,13 +46,16 @@ const LEAST_KEPT: f32 = 0.5;
 
 /// Where frames begin, as many as [`break_frames`] needs: a section that would go on in the next frame begins there,
 /// if that has room for all of it and the frame before is not left half empty.
-pub fn break_between_sections(strips: &[Strip], height_of: impl Fn(usize) -> f32) -> Vec<usize> {
+pub fn break_between_sections<S: Borrow<Strip>>(
+    strips: &[S],
+    height_of: impl Fn(usize) -> f32,
+) -> Vec<usize> {
     let mut starts = break_frames(strips, &height_of);
     let mut end = strips.len();
     for frame in (1..starts.len()).rev() {
         let (first, start) = (starts[frame - 1], starts[frame]);
-        let is_inside = strips.get(start).is_some_and(|strip| !strip.opens);
-        let opening = strips[first..start].iter().rposition(|strip| strip.opens);
+        let is_inside = strips.get(start).is_some_and(|strip| !strip.borrow().opens);
+        let opening = strips[first..start].iter().rposition(|strip| strip.borrow().opens);
         if let Some(at) = opening.map(|at| first + at).filter(|at| is_inside && *at > first) {
             let kept = height_of_strips(&strips[first..at]);
             let moved = height_of_strips(&strips[at..end]);
@@ -62,23 +70,30 @@ pub fn break_between_sections(strips: &[Strip], height_of: impl Fn(usize) -> f32
 
 /// The first of the strips before `index` that must not end their frame; `index` itself where that
 /// would leave the frame empty.
-fn start_of_carried(strips: &[Strip], start: usize, index: usize) -> usize {
-    let kept = strips[start..index].iter().rposition(|strip| !strip.keeps_next);
+fn start_of_carried<S: Borrow<Strip>>(strips: &[S], start: usize, index: usize) -> usize {
+    let kept = strips[start..index].iter().rposition(|strip| !strip.borrow().keeps_next);
     kept.map_or(index, |last| start + last + 1)
 }
 
-fn height_of_strips(strips: &[Strip]) -> f32 {
-    let inner: f32 = strips.iter().skip(1).map(|strip| strip.space_before).sum();
-    inner + strips.iter().map(|strip| strip.height).sum::<f32>()
+fn height_of_strips<S: Borrow<Strip>>(strips: &[S]) -> f32 {
+    let inner: f32 = strips.iter().skip(1).map(|strip| strip.borrow().space_before).sum();
+    inner + strips.iter().map(|strip| strip.borrow().height).sum::<f32>()
 }
 
 /// How many frames begin in the middle of a paragraph.
-pub fn count_split(strips: &[Strip], starts: &[usize]) -> usize {
-    starts.iter().filter(|start| strips.get(**start).is_some_and(|strip| strip.goes_on)).count()
+pub fn count_split<S: Borrow<Strip>>(strips: &[S], starts: &[usize]) -> usize {
+    starts
+        .iter()
+        .filter(|start| strips.get(**start).is_some_and(|strip| strip.borrow().goes_on))
+        .count()
 }
 
 /// Whether every frame holds no more than its height.
-pub fn holds(strips: &[Strip], starts: &[usize], height_of: impl Fn(usize) -> f32) -> bool {
+pub fn holds<S: Borrow<Strip>>(
+    strips: &[S],
+    starts: &[usize],
+    height_of: impl Fn(usize) -> f32,
+) -> bool {
     let ends = starts.iter().skip(1).copied().chain([strips.len()]);
     starts
         .iter()

@@ -34,7 +34,7 @@ pub fn lay_gather(
         entry(&mut column, &counted_things(things));
     }
     let strips = column.strips;
-    lay_columns(shaper, &sheet, &SheetHead { items, height: height + 6.0 }, strips, 1)
+    lay_columns(shaper, &sheet, SheetHead { items, height: height + 6.0 }, strips, 1)
 }
 
 /// A box to tick, what to gather and a line below.

@@ -47,7 +47,7 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
     let look = shaper.try_out(|shaper| choose_look(shaper, source, &lines));
     let head = lay_guide_head(shaper, source, look.body, lines.standing(look.stature));
     let strips = guide_strips(shaper, source, look.body, look.has_together);
-    lay_columns(shaper, &source.letterhead(), &head, strips, 2)
+    lay_columns(shaper, &source.letterhead(), head, strips, 2)
 }
 
 /// The first look that fits one page, else two. In this order things give way: the size of the words, down to its

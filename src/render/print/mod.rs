@@ -199,7 +199,7 @@ fn render_chosen(
         .par_iter()
         .map(|(session, plans)| {
             let print = |pack: &Pack| {
-                let (words, codes) = (&publication.words, Codes::of(session, pack));
+                let (words, codes) = (&publication.words, Arc::new(Codes::of(session, pack)));
                 let marks = outline_session(session, plans, pack, words).marks;
                 let (sheets, figures) = (Sheets::NONE, Arc::new(FigureCase::of(session, words)));
                 let source =

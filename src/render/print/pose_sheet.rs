@@ -39,7 +39,7 @@ pub fn lay_pose_sheet(shaper: &mut Shaper<'_>, pack: &Pack, words: &Words) -> Ve
         lay_row(&mut column, row, words);
     }
     let strips = column.strips;
-    lay_columns(shaper, &sheet, &SheetHead { items, height: height + 6.0 }, strips, 1)
+    lay_columns(shaper, &sheet, SheetHead { items, height: height + 6.0 }, strips, 1)
 }
 
 fn lay_row(column: &mut Column<'_, '_>, row: &[(u32, &Named)], words: &Words) {

@@ -118,7 +118,7 @@ fn lay_report(shaper: &mut Shaper<'_>, sheet: &Letterhead<'_>, report: &ReportVi
     lay_questions(&mut column, report, words);
     lay_unread(&mut column, report, words);
     let strips = column.strips;
-    lay_columns(shaper, sheet, &SheetHead { items, height: height + 6.0 }, strips, 1)
+    lay_columns(shaper, sheet, SheetHead { items, height: height + 6.0 }, strips, 1)
 }
 
 fn lay_task(column: &mut Column<'_, '_>, task: &TaskView, report: &ReportView, words: &Words) {

@@ -47,7 +47,7 @@ pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
         ruled_line(&mut column);
     }
     let strips = column.strips;
-    lay_columns(shaper, &source.letterhead(), &SheetHead { items, height: height + 4.0 }, strips, 1)
+    lay_columns(shaper, &source.letterhead(), SheetHead { items, height: height + 4.0 }, strips, 1)
 }
 
 /// Names with a line to write on after each.

@@ -95,7 +95,7 @@ fn lay_class_page(
     let rows = vec![String::new(); rows_in(room)];
     draw_table(&mut column, &Table { heads, rows, first_share: first_share(page) }, ROW);
     let strips = column.strips;
-    lay_columns(shaper, &letterhead, &head, strips, 1)
+    lay_columns(shaper, &letterhead, head, strips, 1)
 }
 
 fn numbered_blocks(page: &ClassPage) -> Vec<Block> {

@@ -43,7 +43,7 @@ fn lay_week_with(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, row: f32) ->
     column.gap(12.0);
     feelings(&mut column, source);
     let strips = column.strips;
-    lay_columns(shaper, &letterhead, &SheetHead { items, height: height + 4.0 }, strips, 1)
+    lay_columns(shaper, &letterhead, SheetHead { items, height: height + 4.0 }, strips, 1)
 }
 
 /// What was done, what was measured, what success looks like: those that have rows.

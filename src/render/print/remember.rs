@@ -45,7 +45,7 @@ fn lay_part(shaper: &mut Shaper<'_>, unit: &TermPoster<'_>, is_answers: bool) ->
     }
     let head = SheetHead { items, height: height + 8.0 };
     let strips = lay_days(shaper, unit, column_width(&sheet, 2), is_answers);
-    lay_columns(shaper, &sheet, &head, strips, 2)
+    lay_columns(shaper, &sheet, head, strips, 2)
 }
 
 fn lay_days(

@@ -55,7 +55,7 @@ fn lay_questions_with(
         }
     }
     let strips: Vec<Strip> = column.strips;
-    lay_columns(shaper, &source.letterhead(), &SheetHead { items, height: height + 6.0 }, strips, 1)
+    lay_columns(shaper, &source.letterhead(), SheetHead { items, height: height + 6.0 }, strips, 1)
 }
 
 fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
@@ -86,5 +86,5 @@ fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
         column.words(&one(note), Type::body(12.0), Seat::default());
     }
     let strips = column.strips;
-    lay_columns(shaper, &source.letterhead(), &SheetHead { items, height: height + 6.0 }, strips, 1)
+    lay_columns(shaper, &source.letterhead(), SheetHead { items, height: height + 6.0 }, strips, 1)
 }

@@ -53,17 +53,17 @@ impl Codes {
 
 /// The code of the session’s page, where the pack says where its pages stand.
 pub fn page_code(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Option<PageCode> {
-    let Scanned { address, code } = source.codes.page.clone()?;
-    let code = code?;
+    let Scanned { address, code } = source.codes.page.as_ref()?;
+    let code = code.as_ref()?;
     let said = source.words.say("scan-page");
     let label = Run::bold(format!("{said}: "));
-    let drawn = place_drawing(shaper, &code);
+    let drawn = place_drawing(shaper, code);
     let figure = Role::Figure(format!("{said}: {address}"));
     Some(PageCode {
         width: code.width,
         height: code.height,
         items: vec![Item::group(figure, shaper.next_key(), drawn)],
-        words: vec![label, Run::plain(address)],
+        words: vec![label, Run::plain(address.as_str())],
     })
 }
 

@@ -72,7 +72,7 @@ pub struct SheetHead {
 pub fn lay_columns(
     shaper: &mut Shaper<'_>,
     sheet: &Letterhead<'_>,
-    head: &SheetHead,
+    head: SheetHead,
     strips: Vec<Strip>,
     columns: u8,
 ) -> Vec<Page> {
@@ -117,7 +117,7 @@ fn balance(strips: &[Strip], columns: usize, most: f32) -> Vec<usize> {
 
 fn pages_of(
     sheet: &Letterhead<'_>,
-    head: &SheetHead,
+    mut head: SheetHead,
     frames: Vec<Frame>,
     columns: u8,
 ) -> Vec<Page> {
@@ -127,9 +127,10 @@ fn pages_of(
     for (index, frame) in frames.into_iter().enumerate() {
         let column = index % usize::from(columns);
         if column == 0 {
-            let is_first = pages.is_empty();
-            let items = if is_first { head.items.clone() } else { Vec::new() };
-            let items = items.into_iter().map(|item| item.moved(MARGIN, MARGIN)).collect();
+            let items = std::mem::take(&mut head.items)
+                .into_iter()
+                .map(|item| item.moved(MARGIN, MARGIN))
+                .collect();
             pages.push(Page { width, height, items });
         }
         let top = if pages.len() == 1 { head.height } else { 0.0 };

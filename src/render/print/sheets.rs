@@ -47,7 +47,7 @@ pub struct SheetSource<'s> {
     pub plans: &'s Plans,
     pub pack: &'s Pack,
     pub words: &'s Words,
-    pub codes: Codes,
+    pub codes: Arc<Codes>,
     pub figures: Arc<FigureCase>,
     /// The edition mark of each kind of sheet.
     pub marks: Vec<(Sheets, Mark)>,

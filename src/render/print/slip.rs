@@ -43,7 +43,7 @@ pub fn lay_slip(shaper: &mut Shaper<'_>, sheet: &Letterhead<'_>, slip: &SlipView
         }
     }
     let strips = column.strips;
-    lay_columns(shaper, sheet, &SheetHead { items, height: height + 6.0 }, strips, 1)
+    lay_columns(shaper, sheet, SheetHead { items, height: height + 6.0 }, strips, 1)
 }
 
 fn lay_task(column: &mut Column<'_, '_>, task: &SlipTask, words: &Words) {

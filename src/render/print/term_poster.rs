@@ -105,7 +105,7 @@ pub fn lay_term_poster(shaper: &mut Shaper<'_>, poster: &TermPoster<'_>) -> Vec<
             break;
         }
     }
-    lay_columns(shaper, &sheet, &head, strips, 1)
+    lay_columns(shaper, &sheet, head, strips, 1)
 }
 
 fn height_of(strips: &[Strip]) -> f32 {
