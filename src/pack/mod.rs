@@ -134,12 +134,13 @@ impl Pack {
             }
         }
         pack.sessions.iter_mut().for_each(|session| names.call_in(session));
-        pack.called = names;
         for translated in translation.units {
             if let Some(unit) = pack.units.iter_mut().find(|unit| unit.id == translated.id) {
                 unit.say_as(translated);
             }
         }
+        pack.units.iter_mut().for_each(|unit| names.call_in_unit(unit));
+        pack.called = names;
         pack
     }
 

@@ -8,6 +8,7 @@ use super::card_type::PAGE;
 use super::drawings::{THINNEST, place_marks};
 use super::flow::{break_frames, place_frames};
 use super::impose::{booklet_sides, padded};
+use super::origin::Origin;
 use super::page::{BLACK, Item, Key, Page, Role, WHITE};
 use super::record::ruled_line;
 use super::scale::{MARGIN, SMALLEST, Type, paper_size};
@@ -150,7 +151,9 @@ fn lay_cover(
         let moved = std::mem::take(first).into_iter().map(|item| item.moved(0.0, tall));
         *first = block.into_iter().chain(moved).collect();
         let y = cell.height - Type::SMALL.leading;
-        let origin = fit_line(shaper, &source.origin(), Type::SMALL, cell.width);
+        // The title stands above in full.
+        let origin = Origin { title: String::new(), ..source.origin() };
+        let origin = origin.fit(shaper, Type::SMALL, cell.width);
         first.extend(origin.into_iter().flat_map(|l| placed(l, 0.0)).map(|i| i.moved(0.0, y)));
     }
     pages

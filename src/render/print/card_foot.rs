@@ -1,6 +1,6 @@
 //! The foot of a card: the session’s title, who made it, its licence, the number of the set and the edition; on one
-//! line where there is room for all, else on two. Pocket cards have no room for two: there the maker’s name is cut,
-//! which stands in full on the home guide.
+//! line where there is room for all, else on two. A pocket card that is full has no room for two: there the maker’s name
+//! is cut, which stands in full on the cards that are not, and on the home guide.
 
 use super::page::Item;
 use super::scale::Type;
@@ -20,7 +20,7 @@ pub struct Foot<'f> {
 const APART: f32 = 14.0;
 
 /// Between two things of one line.
-const DOT: &str = " · ";
+pub const DOT: &str = " · ";
 
 /// The share of a single line that a long title may take.
 const TITLE_SHARE: f32 = 0.52;
@@ -118,7 +118,7 @@ fn named_line(
 }
 
 /// A title that is too long for its room is called by what stands before its colon.
-fn short_title<'t>(shaper: &mut Shaper<'_>, title: &'t str, kind: Type, room: f32) -> &'t str {
+pub fn short_title<'t>(shaper: &mut Shaper<'_>, title: &'t str, kind: Type, room: f32) -> &'t str {
     match title.split_once(':') {
         Some((name, _)) if width_of(shaper, title, kind) > room => name,
         _ => title,
@@ -130,6 +130,6 @@ fn whole(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> 
 }
 
 /// How wide a text is on one line.
-fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
+pub fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
     whole(shaper, text, kind).map_or(0.0, |line| line.width)
 }

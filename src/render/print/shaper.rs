@@ -3,14 +3,13 @@
 use std::collections::BTreeMap;
 use std::hash::{DefaultHasher, Hash, Hasher};
 
-use hypher::Lang;
 use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, FontFamilyName, Layout, LayoutContext};
 
 use super::atoms::{Paragraph, Style, WordCase, atoms_of, is_plain};
 use super::bidi::{Setting, is_arabic, lay_lines};
-use super::breaks::{SOFT_HYPHEN, language_of};
+use super::breaks::{Hyphens, SOFT_HYPHEN};
 use super::faces::Faces;
 use super::line_breaks::set_lines;
 use super::page::{GlyphRun, GlyphText, Key, PlacedGlyph};
@@ -82,8 +81,8 @@ pub struct Shaper<'f> {
     pub is_tight: bool,
     /// The sheets are written from right to left and will be mirrored.
     is_rtl: bool,
-    /// The language that words are broken in.
-    pub hyphens: Option<Lang>,
+    /// What words are broken by.
+    pub hyphens: Option<Hyphens>,
     /// How far apart its letters, words and lines stand.
     pub air: Air,
 }
@@ -121,7 +120,7 @@ impl<'f> Shaper<'f> {
             is_trial: false,
             is_tight: false,
             is_rtl: is_right_to_left(language),
-            hyphens: language_of(language),
+            hyphens: Hyphens::of(language),
             air,
         }
     }
@@ -129,6 +128,11 @@ impl<'f> Shaper<'f> {
     /// From one line to the next. Arabic letters reach further below and above the line.
     pub fn leading(&self, kind: Type) -> f32 {
         if self.is_rtl { kind.leading * ARABIC_LEADING } else { kind.leading }
+    }
+
+    /// How far below the top of its line words of a kind stand.
+    pub fn baseline(&self, kind: Type) -> f32 {
+        baseline_of(self.faces, kind)
     }
 
     /// Forgets the shaped texts of the last session.

@@ -157,7 +157,7 @@ fn add_feet(shaper: &mut Shaper<'_>, sheet: &Letterhead<'_>, pages: &mut [Page])
                 page.items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
             }
         }
-        if let Some(line) = fit_line(shaper, &sheet.origin, Type::SMALL, right - MARGIN) {
+        if let Some(line) = sheet.origin.fit(shaper, Type::SMALL, right - MARGIN) {
             page.items.extend(placed(line, MARGIN).map(|item| item.moved(0.0, y)));
         }
     }

@@ -186,7 +186,7 @@ pub(super) fn show_unit(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> UnitPa
 fn show_step(site: &Site<'_>, step: &crate::pack::GatherStep) -> StepView {
     let things: Vec<String> = step.things.iter().map(|thing| plain_line(thing)).collect();
     let week = [("week", Filling::Count(step.week.value))];
-    StepView { title: site.words.say_with("unit-gather-by", &week), things: things.join(", ") }
+    StepView { title: site.words.say_with("unit-gather-by", &week), things: things.join(comma(&site.words)) }
 }
 
 fn show_weeks(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> Vec<WeekView> {
