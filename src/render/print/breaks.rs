@@ -92,7 +92,10 @@ pub fn shape_running(
     let mut runs = hold_figures(runs);
     let mut lines = shaper.shape(&runs, kind, width);
     let is_narrow = width < WIDE * LETTER * kind.size;
-    let Some(hyphens) = shaper.hyphens.filter(|_| is_narrow && !kind.is_bold) else {
+    if !is_narrow || kind.is_bold {
+        return lines;
+    }
+    let Some(hyphens) = shaper.passages.hyphens_of(&runs).unwrap_or(shaper.hyphens) else {
         return lines;
     };
     for _ in 0..PASSES {

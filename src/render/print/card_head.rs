@@ -4,7 +4,7 @@ use super::card_type::CardType;
 use super::drawings::{THINNEST, place_marks};
 use super::page::{BLACK, Corner, Item, Role, WHITE};
 use super::shaper::{ShapedLine, Shaper};
-use super::sheets::{fit_line, one};
+use super::sheets::{fit_line, one, shape_title};
 use super::strip::placed;
 use crate::drawing::part_mark;
 use crate::pack::PartKind;
@@ -55,7 +55,7 @@ pub fn lay_card_head(
     } else {
         let end =
             if goes_on { format!(" {}", words.say("cards-continued")) } else { String::new() };
-        shaper.shape(&one(format!("{}{end}", head.title)), kind.title(), width)
+        shape_title(shaper, &format!("{}{end}", head.title), kind.title(), width)
     };
     let mut shown = Vec::new();
     for line in lines {

@@ -39,6 +39,7 @@ mod line_breaks;
 mod moment_row;
 mod origin;
 mod page;
+mod passages;
 mod pdf_file;
 mod pdf_text;
 mod plate;
@@ -91,6 +92,7 @@ use faces::Faces;
 use figure_case::FigureCase;
 use ink::InkMeter;
 use page::Page;
+use passages::Passages;
 use scale::Air;
 use scan::Codes;
 use shaper::Shaper;
@@ -279,10 +281,10 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<
     let Publication { pack, words, .. } = publication;
     let title = plain_line(&pack.title);
     let gather_set = publication.gather_set();
-    let pages = turned(
-        gather::lay_gather(&mut press.shaper, pack, &title, gather_set, words),
-        &pack.language,
-    );
+    let sessions = pack.sessions.iter().map(AsRef::as_ref);
+    press.shaper.passages = Passages::of(pack, sessions, None);
+    let pages = gather::lay_gather(&mut press.shaper, pack, &title, gather_set, words);
+    let pages = marked(&mut press.shaper, turned(pages, &pack.language));
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -320,6 +322,7 @@ fn render_session(
     chosen: &[Sheet],
 ) -> Vec<Printed> {
     press.shaper.begin_session();
+    press.shaper.passages = Passages::of(source.pack, std::iter::once(source.session), None);
     let lay = |sheet: &Sheet| {
         let source = &SheetSource { sheets: sheet.of_edition(), ..source.clone() };
         LaidSheet {
@@ -347,7 +350,15 @@ fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) ->
         Sheet::WeekRecord => record_week::lay_week_record(shaper, source),
         Sheet::Review => review::lay_review(shaper, source),
     };
-    turned(pages, &source.pack.language)
+    marked(shaper, turned(pages, &source.pack.language))
+}
+
+/// Pages whose passages in another language say so.
+fn marked(shaper: &mut Shaper<'_>, mut pages: Vec<Page>) -> Vec<Page> {
+    let passages = std::mem::take(&mut shaper.passages);
+    passages.mark(&mut pages, shaper);
+    shaper.passages = passages;
+    pages
 }
 
 /// Pages as their script runs: mirrored where it runs from right to left.
@@ -363,7 +374,7 @@ fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
     About {
         title: format!("{} – {}", source.title(), source.words.say(&sheet.word_key())),
         author: source.pack.school.clone().unwrap_or_else(|| source.pack.title.clone()),
-        language: source.session.language.clone(),
+        language: source.pack.language.value.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),
         is_folded: sheet == Sheet::Booklet,
         is_rtl: is_right_to_left(&source.pack.language),

@@ -12,7 +12,6 @@ use super::poster_margin::Margin;
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
 use super::sheets::SheetSource;
-use super::strip::placed;
 use crate::pack::{Part, PartKind};
 
 /// Sizes of the key points in points, largest and smallest.
@@ -211,6 +210,6 @@ fn lay_foot(
 ) -> Vec<Item> {
     let y = height - Type::SMALL.leading;
     let origin = Origin { title: String::new(), ..source.origin() };
-    let line = origin.fit(shaper, Type::SMALL, width).into_iter();
-    line.flat_map(|line| placed(line, 0.0)).map(|item| item.moved(0.0, y)).collect()
+    let items = origin.lay(shaper, Type::SMALL, width).into_iter();
+    items.map(|item| item.moved(0.0, y)).collect()
 }

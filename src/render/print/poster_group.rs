@@ -164,10 +164,10 @@ fn lay_words(
         y += size * 0.12;
         let middle = y + middle_of(shaper, kind, size);
         let is_pictured = is_numbered && *picture > 0;
-        let mut words = Vec::new();
         if is_pictured {
-            words.extend(lay_number(shaper, *picture, middle));
+            items.push(lay_number(shaper, *picture, middle));
         }
+        let mut words = Vec::new();
         stops.push(Stop { y: middle, is_pictured });
         for line in even_lines(shaper, &read_line(point), kind, width) {
             widest = widest.max(line.width);
@@ -196,18 +196,16 @@ fn even_lines(shaper: &mut Shaper<'_>, runs: &[Run], kind: Type, width: f32) -> 
     shaper.shape(runs, kind, wide)
 }
 
-/// The number of a moment in the margin, before the key point that it shows: a space after it keeps both apart for who
-/// hears them.
-fn lay_number(shaper: &mut Shaper<'_>, number: usize, middle: f32) -> Vec<Item> {
-    let mut shape = |text: String| shaper.shape(&[Run::bold(text)], NUMBER, 200.0);
-    let width = shape(number.to_string()).first().map_or(0.0, |line| line.width);
-    let shaped = shape(format!("{number}\u{2002}"));
+/// The number of a moment in the margin, before the key point that it shows.
+fn lay_number(shaper: &mut Shaper<'_>, number: usize, middle: f32) -> Item {
+    let lines = shaper.shape(&[Run::bold(number.to_string())], NUMBER, 200.0).into_iter();
     let top = middle - middle_of(shaper, NUMBER, NUMBER.size);
-    let lines = shaped.into_iter().flat_map(|line| {
-        let left = CENTRE - width / 2.0;
+    let words = lines.flat_map(|line| {
+        let left = CENTRE - line.width / 2.0;
         placed(line, left)
     });
-    lines.map(|item| item.moved(0.0, top)).collect()
+    let words = words.map(|item| item.moved(0.0, top)).collect();
+    Item::group(Role::Paragraph, shaper.next_key(), words)
 }
 
 /// How far below the top of its line the middle of a capital is.

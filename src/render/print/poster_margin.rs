@@ -50,17 +50,22 @@ impl Margin {
     pub fn lay(&self, size: f32) -> Vec<Item> {
         let tall = mark_size(size);
         let line = |from, to| Item::line(from, to, LINE);
-        let mut items = vec![line((CENTRE, tall), (CENTRE, self.end))];
+        let mut items = Vec::new();
         if self.is_last {
             items.push(line((CENTRE - BAR, self.end), (CENTRE + BAR, self.end)));
         }
+        // The line goes from ring to ring, and under none.
+        let mut top = tall;
         for stop in &self.stops {
-            items.push(if stop.is_pictured {
-                ring((CENTRE, stop.y))
+            if stop.is_pictured {
+                items.push(ring((CENTRE, stop.y)));
+                items.push(line((CENTRE, top), (CENTRE, (stop.y - RING).max(top))));
+                top = stop.y + RING;
             } else {
-                line((CENTRE, stop.y), (CENTRE + BAR, stop.y))
-            });
+                items.push(line((CENTRE, stop.y), (CENTRE + BAR, stop.y)));
+            }
         }
+        items.push(line((CENTRE, top), (CENTRE, self.end)));
         let (left, inset) = (CENTRE - tall / 2.0, tall * 0.17);
         items.push(Item::rectangle((left, 0.0), (tall, tall), Some(BLACK), None));
         let mark = part_mark(self.kind, (left + inset, inset), tall - 2.0 * inset);
@@ -74,12 +79,12 @@ pub fn mark_size(size: f32) -> f32 {
     (size * 1.38 - 16.5).min(MARK)
 }
 
-/// A ring for a number, white inside.
+/// A ring for a number.
 pub fn ring(centre: (f32, f32)) -> Item {
     let outline: Vec<Corner> = match circle(centre, RING, None, None) {
         Mark::Shape { outline, .. } => outline,
         _ => Vec::new(),
     };
     let stroke = Stroke { thickness: PEN, grey: BLACK, dash: None, is_open: false };
-    Item::Shape { outline, fill: Some(WHITE), stroke: Some(stroke) }
+    Item::Shape { outline, fill: None, stroke: Some(stroke) }
 }

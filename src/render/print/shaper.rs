@@ -13,6 +13,7 @@ use super::breaks::{Hyphens, SOFT_HYPHEN};
 use super::faces::Faces;
 use super::line_breaks::set_lines;
 use super::page::{GlyphRun, GlyphText, Key, PlacedGlyph};
+use super::passages::Passages;
 use super::scale::{Air, Type};
 use super::word_shaper::WordShaper;
 use crate::prose::Run;
@@ -81,6 +82,8 @@ pub struct Shaper<'f> {
     pub is_tight: bool,
     /// The sheets are written from right to left and will be mirrored.
     is_rtl: bool,
+    /// What is not in the sheets’ language.
+    pub passages: Passages,
     /// What words are broken by.
     pub hyphens: Option<Hyphens>,
     /// How far apart its letters, words and lines stand.
@@ -120,6 +123,7 @@ impl<'f> Shaper<'f> {
             is_trial: false,
             is_tight: false,
             is_rtl: is_right_to_left(language),
+            passages: Passages::default(),
             hyphens: Hyphens::of(language),
             air,
         }
@@ -138,7 +142,13 @@ impl<'f> Shaper<'f> {
     /// Forgets the shaped texts of the last session.
     pub fn begin_session(&mut self) {
         self.kept = Default::default();
+        self.passages = Passages::default();
         self.last_key = 0;
+    }
+
+    /// Whether its words run from right to left.
+    pub const fn is_rtl(&self) -> bool {
+        self.is_rtl
     }
 
     /// Does something for its measures alone: lines are broken, but no glyph is placed, which is most of

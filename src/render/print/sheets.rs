@@ -141,6 +141,25 @@ pub fn one(text: impl Into<String>) -> Vec<Run> {
     vec![Run::plain(text)]
 }
 
+/// A title in lines. One that needs two is broken after its colon where both parts have a line: “Leap the brook:” over
+/// “standing long jump”.
+pub fn shape_title(
+    shaper: &mut Shaper<'_>,
+    title: &str,
+    kind: Type,
+    width: f32,
+) -> Vec<ShapedLine> {
+    let lines = shaper.shape(&one(title), kind, width);
+    let Some(colon) = title.find(": ").filter(|_| lines.len() == 2) else { return lines };
+    let (name, rest) = title.split_at(colon + 2);
+    let parts = [name, rest].map(|text| shaper.shape(&one(text), kind, width));
+    if parts.iter().all(|part| part.len() == 1) {
+        parts.into_iter().flatten().collect()
+    } else {
+        lines
+    }
+}
+
 /// Cuts a line with “…” where it is wider than the room for it; only for what stands elsewhere in full.
 pub fn fit_line(shaper: &mut Shaper<'_>, text: &str, kind: Type, width: f32) -> Option<ShapedLine> {
     let text = cut_text(shaper, text, kind, width)?;

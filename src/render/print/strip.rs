@@ -118,6 +118,31 @@ impl<'c, 'f> Column<'c, 'f> {
         self.lines(lines, kind, seat, &Wrap::plain(Role::Paragraph, key, &runs), None);
     }
 
+    /// How wide a short text is.
+    pub fn width_of(&mut self, text: &str, kind: Type) -> f32 {
+        let lines = self.shaper.shape(&[Run::plain(text)], kind, f32::MAX / 4.0);
+        lines.first().map_or(0.0, |line| line.width)
+    }
+
+    /// A paragraph with a number at its left, so far in, that is read before it.
+    pub fn hung(
+        &mut self,
+        number: Option<&str>,
+        at: f32,
+        (runs, kind, seat): (&[Run], Type, Seat),
+    ) {
+        let number = number.filter(|_| !self.shaper.is_trial()).map(|number| {
+            let lines = self.shaper.shape(&[Run::plain(number)], kind, f32::MAX / 4.0);
+            let words = lines.into_iter().flat_map(|line| placed(line, at)).collect();
+            Item::group(Role::Paragraph, self.shaper.next_key(), words)
+        });
+        let first = self.strips.len();
+        self.words(runs, kind, seat);
+        if let (Some(number), Some(strip)) = (number, self.strips.get_mut(first)) {
+            strip.items.insert(0, number);
+        }
+    }
+
     /// A paragraph that is an entry of a list, with a mark of its own drawn beside it.
     pub fn ticked(&mut self, runs: &[Run], kind: Type, seat: Seat) {
         let runs = with_addresses(runs);

@@ -69,6 +69,9 @@ impl<'s> Tagged<'s> {
             self.write_kid(*kid, home, text);
         }
         text.put("]");
+        if let Some(language) = &element.language {
+            text.put("/Lang").words(language);
+        }
         if let Role::Figure(says) = &element.role {
             text.put("/Alt").words(says);
         }
@@ -175,6 +178,7 @@ pub const fn role_name(role: &Role) -> &'static str {
         Role::Cell => "TD",
         Role::Figure(_) => "Figure",
         Role::Link(_) => "Link",
+        Role::Span => "Span",
         Role::Decoration => "Artifact",
     }
 }
