@@ -156,11 +156,13 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
     let numbers = pictured.iter().copied().max().filter(|most| *most > 0);
     let hang =
         numbers.map_or(0.0, |most| column.width_of(&most.to_string(), size) + size.size * 0.5);
-    let seat = Seat { indent: 10.0 + hang, has_bar: true };
+    // Large words need more room from their bar.
+    let beside = 10.0_f32.max(size.size * 0.5);
+    let seat = Seat { indent: beside + hang, has_bar: true };
     for (index, point) in part.key_points.iter().enumerate() {
         let picture = pictured.get(index).filter(|picture| **picture > 0);
         let number = picture.map(ToString::to_string);
-        column.hung(number.as_deref(), 10.0, (&read_line(point), size, seat));
+        column.hung(number.as_deref(), beside, (&read_line(point), size, seat));
         // A single key point is never left for the next card.
         if index + 2 == part.key_points.len() || index == 0 && part.key_points.len() > 1 {
             column.keep_with_next();

@@ -136,7 +136,7 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
             let runs = [
                 Run::plain(format!("{name}{}", colon(source.words))),
                 Run::bold(plain_line(&part.title)),
-                Run::plain(format!(" · {total}")),
+                Run::plain(format!(" ·\u{a0}{total}")),
             ];
             (span.start.clock(), runs)
         })

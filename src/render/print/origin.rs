@@ -49,12 +49,14 @@ impl Origin {
         }
         // Names in Latin letters would draw all that stands between them into one stretch that runs the other way.
         let (mut items, mut x) = (Vec::new(), 0.0);
-        for (index, piece) in self.pieces(&title, &credit).enumerate() {
-            let piece = if index > 0 { format!("· {piece}") } else { piece.to_owned() };
-            if let Some(line) = fit_line(shaper, &piece, kind, room - x) {
-                let next = x + line.width + kind.size * SPACE;
-                items.extend(placed(line, x));
-                x = next;
+        for piece in self.pieces(&title, &credit) {
+            let dot = (x > 0.0).then_some(DOT.trim());
+            for piece in dot.into_iter().chain([piece]) {
+                if let Some(line) = fit_line(shaper, piece, kind, room - x) {
+                    let next = x + line.width + kind.size * SPACE;
+                    items.extend(placed(line, x));
+                    x = next;
+                }
             }
         }
         items

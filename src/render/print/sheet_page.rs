@@ -84,6 +84,13 @@ pub fn lay_columns(
     let mut starts = break_frames(&strips, height_of);
     if count > 1 && starts.len() <= count {
         starts = balance(&strips, count, first);
+    } else if count > 1 {
+        // The columns of the last page end together too.
+        let before = (starts.len() - 1) / count * count;
+        let from = starts[before];
+        let last = balance(&strips[from..], count, room);
+        starts.truncate(before);
+        starts.extend(last.into_iter().map(|start| from + start));
     }
     let frames = place_frames(strips, &starts);
     let mut pages = pages_of(sheet, head, frames, columns);

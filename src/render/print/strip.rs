@@ -44,11 +44,11 @@ pub struct Seat {
     pub has_bar: bool,
 }
 
-/// How far a list entry is moved in, in points.
-const LIST_STEP: f32 = 14.0;
+/// How far a list entry is moved in: in points, and in sizes of large type.
+const LIST_STEP: (f32, f32) = (14.0, 0.95);
 
-/// Between a list’s mark and its words.
-const MARKER_GAP: f32 = 4.0;
+/// Between a list’s mark and its words, in the same.
+const MARKER_GAP: (f32, f32) = (4.0, 0.3);
 
 /// Texts side by side are no taller than so many lines.
 const MOST_PAIRED: f32 = 9.0;
@@ -178,7 +178,7 @@ impl<'c, 'f> Column<'c, 'f> {
             .filter_map(|marker| self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop())
             .map(|line| line.width)
             .fold(0.0, f32::max);
-        let step = LIST_STEP.max(widest + MARKER_GAP);
+        let step = room_at(LIST_STEP, kind).max(widest + room_at(MARKER_GAP, kind));
         for (index, block) in blocks.iter().enumerate() {
             if index > 0 {
                 let is_list = block.marker != Marker::None;
@@ -209,7 +209,7 @@ impl<'c, 'f> Column<'c, 'f> {
         let lines = shape_running(self.shaper, &runs, kind_of_text, width);
         let marker = marker_of(block).and_then(|marker| {
             let shaped = self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop()?;
-            let at = (indent - shaped.width - MARKER_GAP).max(0.0);
+            let at = (indent - shaped.width - room_at(MARKER_GAP, kind)).max(0.0);
             Some((shaped, at))
         });
         let wrap = match &block.marker {
@@ -230,7 +230,7 @@ impl<'c, 'f> Column<'c, 'f> {
         let kind = self.shaper.air.let_in(kind);
         let block =
             Block { marker: Marker::Bullet, depth: 1, is_heading: false, runs: runs.to_vec() };
-        self.block(&block, kind, Seat::default(), LIST_STEP);
+        self.block(&block, kind, Seat::default(), room_at(LIST_STEP, kind));
     }
 
     /// Lines of one paragraph: its first two and its last two stay together.
@@ -375,6 +375,11 @@ fn with_addresses(runs: &[Run]) -> Cow<'_, [Run]> {
         }
     }
     Cow::Owned(spelled)
+}
+
+/// Room that is so many points, or as much of the size of large type.
+fn room_at((points, sizes): (f32, f32), kind: Type) -> f32 {
+    points.max(kind.size * sizes)
 }
 
 /// What stands before an entry of a list.
