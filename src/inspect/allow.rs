@@ -81,9 +81,11 @@ pub(super) fn judge(pack: &Pack, findings: Vec<Finding>) -> Judged {
             None => judged.findings.push(finding),
         }
     }
+    let is_read_whole = pack.is_whole && pack.unread_texts().next().is_none();
     for ((file, allowance), is_used) in written.iter().zip(is_used) {
         // Of a pack that is read in part, more may be found elsewhere.
-        let is_seen_whole = file.is_some() || pack.is_whole;
+        let is_seen_whole = file.is_some() || is_read_whole;
+        let is_seen_whole = is_seen_whole && !pack.is_shared_unread;
         judged.findings.extend(fault_of(allowance, is_used || !is_seen_whole, pack));
     }
     judged

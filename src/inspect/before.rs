@@ -33,6 +33,7 @@ pub(super) struct Looked {
 enum Led {
     Session { id: String, is_retired: bool },
     Picture,
+    Unread,
     Other,
     Nowhere,
 }
@@ -72,6 +73,7 @@ fn led(pack: &Pack, file: FileId, link: &str) -> Led {
     match pack.lead(file, link) {
         Lead::Session(to) => Led::Session { id: to.id.to_string(), is_retired: to.is_retired() },
         Lead::Picture(_) => Led::Picture,
+        Lead::Unread => Led::Unread,
         Lead::Other => Led::Other,
         Lead::Nowhere => Led::Nowhere,
     }

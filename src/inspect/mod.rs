@@ -22,11 +22,12 @@ use std::sync::Arc;
 
 use rayon::prelude::*;
 
-use crate::finding::{Finding, sort_findings};
+use crate::finding::{Finding, Severity, sort_findings};
 use crate::pack::{Pack, Session, Unit};
 use crate::place::Placed;
 use crate::plan::unit::plan_unit;
 use crate::plan::{Plans, plan_session};
+use crate::read::is_shared;
 use crate::render::shelf::Shelf;
 
 /// The plans of every session, and every finding of a pack: those met while reading, and those of every
@@ -84,20 +85,40 @@ fn with_rules_of_packs(
     mut findings: Vec<Finding>,
     found: Vec<Vec<Finding>>,
 ) -> Judged {
-    findings.extend(found.into_iter().flatten());
-    inspect_texts(&pack.texts(), pack, &mut findings);
-    for unit in &pack.units {
-        inspect_unit(unit, pack, &mut findings);
-    }
-    for rule in rules::ALL {
-        if let Check::Pack(check) = rule.check {
-            check(pack, &mut Notes::new(rule, &mut findings));
-        }
+    if pack.is_shared_unread {
+        // Whatever sessions and units seem to lack may stand in the file that can’t be read.
+        say_more_follows(pack, &mut findings);
+    } else {
+        findings.extend(found.into_iter().flatten());
+        inspect_shared(pack, &mut findings);
     }
     sort_findings(&mut findings);
     let mut judged = allow::judge(pack, findings);
     sort_findings(&mut judged.findings);
     judged
+}
+
+/// What is no session: the shared texts, units, and the pack as a whole.
+fn inspect_shared(pack: &Pack, findings: &mut Vec<Finding>) {
+    inspect_texts(&pack.texts(), pack, findings);
+    for unit in &pack.units {
+        inspect_unit(unit, pack, findings);
+    }
+    for rule in rules::ALL {
+        if let Check::Pack(check) = rule.check {
+            check(pack, &mut Notes::new(rule, findings));
+        }
+    }
+}
+
+/// One who mends a shared file is told that the sessions are looked at after that.
+fn say_more_follows(pack: &Pack, findings: &mut [Finding]) {
+    let is_of_shared = |finding: &&mut Finding| {
+        is_shared(&pack.files.get(finding.place.file).path) && finding.severity == Severity::Problem
+    };
+    if let Some(finding) = findings.iter_mut().find(is_of_shared) {
+        finding.way_out.push_str(" Sessions and units are looked at after that.");
+    }
 }
 
 fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {

@@ -51,6 +51,7 @@ impl Pack {
             has_changes: self.has_changes,
             allow: Vec::new(),
             is_whole: self.is_whole,
+            is_shared_unread: self.is_shared_unread,
         }
     }
 

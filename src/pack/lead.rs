@@ -2,6 +2,7 @@
 
 use super::{Pack, Session, SessionId};
 use crate::place::FileId;
+use crate::read::is_session;
 use crate::resolve::path_from_file;
 
 /// What a link leads to.
@@ -10,6 +11,8 @@ pub enum Lead<'p> {
     Session(&'p Session),
     /// A picture, by its path inside the pack.
     Picture(&'p str),
+    /// A session that could not be read; what is wrong is said in its own file.
+    Unread,
     /// A file or folder of the pack that is not published.
     Other,
     /// Nothing in the pack.
@@ -32,6 +35,10 @@ impl Pack {
         if let Some(session) = alike.into_iter().find(|session| session.path == path) {
             return Lead::Session(session);
         }
-        if self.paths.contains(&path) { Lead::Other } else { Lead::Nowhere }
+        match self.paths.contains(&path) {
+            true if is_session(&path, &self.paths) => Lead::Unread,
+            true => Lead::Other,
+            false => Lead::Nowhere,
+        }
     }
 }

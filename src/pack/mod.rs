@@ -47,7 +47,7 @@ use crate::finding::Finding;
 use crate::place::{FileId, Files, Placed};
 use crate::quantity::{Ages, Date, Decimal, Length};
 use crate::read::words::Paper;
-use crate::read::{Line, Prose};
+use crate::read::{Line, Prose, is_session};
 
 /// A whole pack.
 #[derive(Clone, Debug)]
@@ -107,6 +107,8 @@ pub struct Pack {
     pub allow: Vec<Allowance>,
     /// All its sessions were read, not only some.
     pub is_whole: bool,
+    /// A file that all sessions share can’t be read: what they seem to lack may stand in it.
+    pub is_shared_unread: bool,
 }
 
 impl Pack {
@@ -168,6 +170,26 @@ impl Pack {
     pub fn find_session(&self, named: &str) -> Option<usize> {
         let named = named.trim_end_matches(".yaml").trim_end_matches(".yml");
         self.sessions.binary_search_by(|session| session.id.as_str().cmp(named)).ok()
+    }
+
+    /// Whether a session of this address has a file of which no session could be made. What is wrong with it is
+    /// said there, and nobody who names it is to blame.
+    pub fn is_unread(&self, named: &str) -> bool {
+        let named = named.trim_end_matches(".yaml").trim_end_matches(".yml");
+        let is_it = |path: &&String| {
+            is_session(path, &self.paths) && SessionId::of_path(path).as_str() == named
+        };
+        self.find_session(named).is_none() && self.paths.iter().any(|path| is_it(&path))
+    }
+
+    /// The texts of the files of which no session could be made.
+    pub fn unread_texts(&self) -> impl Iterator<Item = &str> {
+        let is_read =
+            |path: &String| self.find_session(SessionId::of_path(path).as_str()).is_some();
+        let own = self.files.iter().filter(|file| file.lent.is_none());
+        let unread =
+            own.filter(move |file| is_session(&file.path, &self.paths) && !is_read(&file.path));
+        unread.map(|file| &*file.text)
     }
 
     /// Whether it is written in English, for what looks for English words.

@@ -40,9 +40,13 @@ impl Origins {
             pack.pictures.iter().map(|(path, bytes)| (path.as_str(), Key::of(bytes))).collect();
         // The usual cautions and the like stand in every session.
         shared = with_leads(shared, &pack.texts(), pack, &pictures);
+        let names = pack.sessions.iter().fold(KeyMaker::default(), |key, session| {
+            key.with(session.id.as_str()).with(session.title.to_string())
+        });
+        let names = names.finish().to_string();
         let mark = |session: &Arc<Session>| {
             let own = files.get(&session_of(&pack.files.get(session.file).path));
-            (session.file, mark_of(session, pack, own, &pictures))
+            (session.file, mark_of(session, pack, own, (&pictures, &names)))
         };
         let sessions = pack.sessions.par_iter().map(mark).collect();
         Self { shared: shared.finish(), sessions }
@@ -63,7 +67,7 @@ fn mark_of(
     session: &Session,
     pack: &Pack,
     own: Option<&Vec<&FileText>>,
-    pictures: &BTreeMap<&str, Key>,
+    (pictures, names): (&BTreeMap<&str, Key>, &String),
 ) -> Key {
     let mut key = KeyMaker::default().with(&pack.files.get(session.file).path);
     for file in own.into_iter().flatten() {
@@ -72,6 +76,13 @@ fn mark_of(
     for (path, _) in pack.pictures_of(session) {
         let mark = pictures.get(path.as_str()).map(Key::to_string);
         key = key.with(&path).with(mark.unwrap_or_default());
+    }
+    for named in &session.builds_on {
+        // Where there is none, the nearest name is told.
+        key = match pack.find_session(named) {
+            Some(_) => key.with([6]),
+            None => key.with([7]).with(names),
+        };
     }
     with_leads(key.with([0]), &session.texts(), pack, pictures).finish()
 }
@@ -100,6 +111,7 @@ fn with_lead(key: KeyMaker, lead: Lead<'_>, pictures: &BTreeMap<&str, Key>) -> K
         }
         Lead::Other => key.with([3]),
         Lead::Nowhere => key.with([4]),
+        Lead::Unread => key.with([5]),
     }
 }
 

@@ -40,6 +40,7 @@ pub use before::ReadBefore;
 pub use desk::nearest;
 pub use neighbours::BorrowedDoc;
 pub use part_time::PartTime;
+pub(crate) use paths::{is_session, is_shared};
 pub use text::{Line, Prose};
 
 use crate::finding::Finding;
@@ -50,7 +51,7 @@ use crate::source::Source;
 use figure_file::PosesDoc;
 use other_files::{read_look, read_pictures};
 use pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
-use paths::{is_shared, is_unit, stands_in};
+use paths::{is_unit, stands_in};
 use session_file::SessionDoc;
 use shared_file::SharedDoc;
 use translation::{TranslatedDoc, TranslatedPack, TranslatedUnit};
@@ -103,6 +104,20 @@ pub struct Documents {
     pub findings: Vec<Finding>,
     /// All sessions were asked for, not only some.
     pub is_whole: bool,
+}
+
+impl Documents {
+    /// Whether a file that all sessions share is there and can’t be read: what a session seems to lack may stand in it.
+    pub fn is_shared_unread(&self) -> bool {
+        let read = [
+            ("pack.yaml", self.pack.is_some()),
+            ("equipment.yaml", self.equipment.is_some()),
+            ("curriculum.yaml", self.curriculum.is_some()),
+            ("poses.yaml", self.poses.is_some()),
+            ("shared.yaml", self.shared.is_some()),
+        ];
+        read.iter().any(|(path, is_read)| !is_read && self.paths.contains(*path))
+    }
 }
 
 /// Which session files of a pack are asked for.

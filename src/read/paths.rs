@@ -2,6 +2,8 @@
 
 use std::collections::BTreeSet;
 
+use super::translation::original_of;
+
 /// The files that all sessions share, at the top of a pack.
 const SHARED: [&str; 5] =
     ["pack.yaml", "equipment.yaml", "curriculum.yaml", "shared.yaml", "poses.yaml"];
@@ -23,7 +25,7 @@ pub(super) fn stands_in(path: &str, asked: &BTreeSet<String>) -> bool {
 }
 
 /// Whether a file is shared by all sessions.
-pub(super) fn is_shared(path: &str) -> bool {
+pub fn is_shared(path: &str) -> bool {
     SHARED.contains(&path)
 }
 
@@ -32,6 +34,15 @@ pub(super) fn misnamed(path: &str) -> Option<&'static str> {
     let name = path.rsplit('/').next()?.to_lowercase();
     let stem = name.rsplit_once('.').map_or(name.as_str(), |(stem, _)| stem);
     SHARED.into_iter().find(|right| right.strip_suffix(".yaml") == Some(stem) && *right != path)
+}
+
+/// Whether a file of a pack is meant to be a session.
+pub fn is_session(path: &str, paths: &BTreeSet<String>) -> bool {
+    is_yaml(path)
+        && !is_set_aside(path)
+        && !is_shared(path)
+        && !is_unit(path)
+        && original_of(path, paths).is_none()
 }
 
 /// Folders of a pack that hold no sessions.

@@ -18,6 +18,8 @@ pub(super) struct Shelf {
     /// What became of names that are gone, as a sentence.
     gone: BTreeMap<String, String>,
     is_there: bool,
+    /// It is there and can’t be read: what is used of it is not known.
+    is_unread: bool,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -43,11 +45,16 @@ impl Section {
 }
 
 impl Shelf {
+    /// The shelf of a file that is there and can’t be read.
+    pub(super) fn unread() -> Self {
+        Self { is_there: true, is_unread: true, ..Self::default() }
+    }
+
     /// Reads the shelf from the text of shared.yaml; what can’t be read of it is told of where it is read as a
     /// document.
     pub(super) fn of(text: &str, file: FileId) -> Self {
         let mut shelf = Self { is_there: true, ..Self::default() };
-        let Ok(tree) = read_tree(text, file) else { return shelf };
+        let Ok(tree) = read_tree(text, file) else { return Self::unread() };
         for section in Section::ALL {
             let (key, inner, _) = section.keys();
             for entry in entries_of(&tree, key) {
@@ -138,6 +145,9 @@ impl Shelf {
     ) -> Option<Node> {
         if let Some((node, _)) = self.entries.get(&(section, name.to_owned())) {
             return Some(node.clone());
+        }
+        if self.is_unread {
+            return None;
         }
         let (says, way_out) = self.explain(section, name);
         findings.push(Finding::problem("shared-unknown", place, says, way_out));

@@ -94,8 +94,8 @@ pub(super) fn read_yaml_files(
 /// What is said once, to be put in place while sessions are read.
 fn read_shelf(source: &dyn Source, wanted: &[(FileId, &Entry)]) -> Shelf {
     let found = wanted.iter().find(|(_, entry)| entry.path == "shared.yaml");
-    let text = found.and_then(|(file, entry)| text_of(source, *file, entry).ok());
-    found.zip(text).map_or_else(Shelf::default, |((file, _), text)| Shelf::of(&text, *file))
+    let Some((file, entry)) = found else { return Shelf::default() };
+    text_of(source, *file, entry).map_or_else(|_| Shelf::unread(), |text| Shelf::of(&text, *file))
 }
 
 /// Reads the sessions that come from neighbours’ packs, and gives their trees by their paths.
@@ -107,6 +107,10 @@ fn read_borrowed(
     let pack = documents.pack.as_ref().map(|written| written.file);
     let tree = pack.and_then(|file| yaml::read_tree(&documents.files.get(file).text, file).ok());
     let (files, findings) = (&mut documents.files, &mut documents.findings);
+    if tree.is_none() && documents.paths.contains("pack.yaml") {
+        // Which neighbours there are is not known; what is wrong with pack.yaml is said there.
+        return Vec::new();
+    }
     let neighbours =
         tree.map(|tree| open_neighbours(source, &tree, files, findings)).unwrap_or_default();
     let mut trees = Vec::new();

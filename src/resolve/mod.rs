@@ -44,6 +44,7 @@ const USUAL_LANGUAGE: &str = "en-GB";
 
 /// Fills in everything shared. Never fails: what doesn't resolve stays visible to the rules.
 pub fn resolve_pack(documents: Documents) -> Pack {
+    let is_shared_unread = documents.is_shared_unread();
     let things = documents.equipment.map(|written| equipment::resolve_things(written.doc));
     let (things, things_twice) = things.unwrap_or_default();
     let shared = documents.pack.as_ref().map(|written| &written.doc);
@@ -96,6 +97,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
             .map_or(USUAL_ROOM_HEIGHT, |height| height.value),
         allow: allowances_of(shared.as_ref()),
         is_whole: documents.is_whole,
+        is_shared_unread,
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
         things_twice,

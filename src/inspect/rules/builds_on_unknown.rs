@@ -26,6 +26,7 @@ title: Turn about
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {
     for named in &session.builds_on {
         match pack.find_session(named) {
+            None if pack.is_unread(named) => {}
             None => notes.find(
                 named.place,
                 format!("There is no session “{named}” in the pack."),

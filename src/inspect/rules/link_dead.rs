@@ -21,7 +21,7 @@ fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
     }
     for link in links_of(text.value).into_iter().filter(|link| leads_into_pack(link)) {
         let says = match pack.lead(text.place.file, &link) {
-            Lead::Session(_) | Lead::Picture(_) => continue,
+            Lead::Session(_) | Lead::Unread | Lead::Picture(_) => continue,
             Lead::Other => format!("“{link}” is in the pack, but only sessions and pictures go out."),
             Lead::Nowhere => format!("“{link}” leads to nothing in this pack."),
         };

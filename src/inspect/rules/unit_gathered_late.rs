@@ -38,7 +38,7 @@ sessions: [{session: games/example, week: 2, day: monday}]
 };
 
 fn check(unit: &Unit, plan: &UnitPlan, pack: &Pack, notes: &mut Notes<'_>) {
-    let Some(first) = unit.gather.first() else { return };
+    let Some(first) = unit.gather.first().filter(|_| !plan.lacks_sessions) else { return };
     let mut told = BTreeSet::new();
     for day in &plan.days {
         let needs = pack.sessions[day.session].needs.iter();

@@ -38,6 +38,9 @@ title: Turn before you hop
 };
 
 fn check(unit: &Unit, plan: &UnitPlan, pack: &Pack, notes: &mut Notes<'_>) {
+    if plan.lacks_sessions {
+        return;
+    }
     for (at, day) in plan.days.iter().enumerate() {
         let session = &pack.sessions[day.session];
         let Origin::Entry(entry) = day.origin else { continue };

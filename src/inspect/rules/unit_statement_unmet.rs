@@ -32,13 +32,15 @@ sessions: [games/example]
     check: Check::Unit(check),
 };
 
-fn check(unit: &Unit, plan: &UnitPlan, _: &Pack, notes: &mut Notes<'_>) {
-    let Some(cover) = &plan.cover else { return };
+fn check(unit: &Unit, plan: &UnitPlan, pack: &Pack, notes: &mut Notes<'_>) {
+    let Some(cover) = plan.cover.as_ref().filter(|_| !plan.lacks_sessions) else { return };
     let place = |code: &String| {
         let mut named = unit.cover.iter().flat_map(|cover| &cover.statements);
         named.find(|named| named.value.0 == *code).map_or(unit.title.place, |named| named.place)
     };
-    for code in &cover.out_of_reach {
+    // One whose file has a slip may meet it.
+    let is_unread = |code: &&String| pack.unread_texts().any(|text| text.contains(code.as_str()));
+    for code in cover.out_of_reach.iter().filter(|code| !is_unread(code)) {
         notes.find(
             place(code),
             format!("No session of the library meets “{code}” for all ages of this unit."),

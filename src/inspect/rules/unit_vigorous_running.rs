@@ -53,6 +53,9 @@ sessions:
 };
 
 fn check(unit: &Unit, plan: &UnitPlan, _: &Pack, notes: &mut Notes<'_>) {
+    if plan.lacks_sessions {
+        return;
+    }
     for pair in plan.days.windows(2) {
         let [before, day] = pair else { continue };
         let is_next = day.slot.date.days_after(before.slot.date) == 1;

@@ -42,6 +42,8 @@ pub struct UnitPlan {
     pub weeks: Vec<UnitWeek>,
     /// The fewest things that serve every session of the unit.
     pub gather: GatherSet,
+    /// It names sessions that could not be read: with them, days and cover may be others.
+    pub lacks_sessions: bool,
 }
 
 /// Why a session is in a unit.
@@ -85,6 +87,7 @@ pub fn plan_unit(unit: &Unit, pack: &Pack) -> UnitPlan {
     sessions.dedup();
     let sessions: Vec<&Session> = sessions.into_iter().map(|at| &*pack.sessions[at]).collect();
     UnitPlan {
+        lacks_sessions: lacks_sessions(unit, pack),
         weeks: days::plan_weeks(&days),
         gather: plan_gather_for(&sessions),
         left_over: seated.left_over.iter().map(|item| items[*item].origin).collect(),
@@ -95,6 +98,10 @@ pub fn plan_unit(unit: &Unit, pack: &Pack) -> UnitPlan {
         days,
         cover,
     }
+}
+
+fn lacks_sessions(unit: &Unit, pack: &Pack) -> bool {
+    unit.entries.iter().any(|entry| pack.is_unread(&entry.named))
 }
 
 fn number_items(all: impl Iterator<Item = (Origin, usize)>) -> Vec<Item> {

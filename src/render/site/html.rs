@@ -78,7 +78,7 @@ impl<'p> Scribe<'p> {
         let leads_to = match self.pack.lead(from, link) {
             Lead::Picture(path) => format!("{}{}", self.up, picture_path(path)),
             Lead::Session(session) => page_path(&session.id),
-            Lead::Other | Lead::Nowhere => return None,
+            Lead::Unread | Lead::Other | Lead::Nowhere => return None,
         };
         Some(format!("{}{leads_to}", self.root))
     }
