@@ -95,7 +95,7 @@ pub fn shape_running(
     if !is_narrow || kind.is_bold {
         return lines;
     }
-    let Some(hyphens) = shaper.passages.hyphens_of(&runs).unwrap_or(shaper.hyphens) else {
+    let Some(hyphens) = shaper.passages.hyphens_of(&runs, shaper.hyphens) else {
         return lines;
     };
     for _ in 0..PASSES {

@@ -79,7 +79,9 @@ impl Passages {
         let mut gathered: BTreeMap<&str, Gathered> = BTreeMap::new();
         if let Some((language, texts)) = &pack.untranslated {
             let all = gathered.entry(language).or_default();
-            texts.iter().for_each(|text| all.add(text));
+            for text in texts {
+                all.add(text);
+            }
         }
         for session in sessions.filter(|session| session.language != pack.language.value) {
             gathered.entry(&session.language).or_default().add_session(session, pack);
@@ -98,11 +100,17 @@ impl Passages {
         Self(gathered.into_iter().map(passage).collect())
     }
 
-    /// What the words of a paragraph are broken by, where it is a passage.
-    pub fn hyphens_of(&self, runs: &[Run]) -> Option<Option<Hyphens>> {
+    /// What the words of a paragraph are broken by: those of a passage as its language, others as is usual.
+    pub fn hyphens_of(&self, runs: &[Run], usual: Option<Hyphens>) -> Option<Hyphens> {
+        if self.0.is_empty() {
+            return usual;
+        }
         let mut known = Verdict::Open;
-        runs.iter().for_each(|run| known.add(|| self.find(&fold(&run.text))));
-        known.passage().and_then(|index| self.0.get(index)).map(|passage| passage.hyphens)
+        for run in runs.iter().filter(|run| run.text.contains(char::is_alphabetic)) {
+            known.add(|| self.find(&fold(&run.text)));
+        }
+        let passage = known.passage().and_then(|index| self.0.get(index));
+        passage.map_or(usual, |passage| passage.hyphens)
     }
 
     /// The passage that a text is part of.
@@ -122,7 +130,9 @@ impl Passages {
             return;
         }
         let mut things = Things::new();
-        pages.iter().for_each(|page| self.judge(&page.items, None, &mut things));
+        for page in pages.iter() {
+            self.judge(&page.items, None, &mut things);
+        }
         for thing in things.values_mut().filter(|thing| thing.verdict == Verdict::Mixed) {
             thing.names = self.find_names(&thing.words);
         }

@@ -188,7 +188,7 @@ fn even_lines(shaper: &mut Shaper<'_>, runs: &[Run], kind: Type, width: f32) -> 
     let count = lines.len();
     let (mut narrow, mut wide) = (width * 0.4, width);
     for _ in 0..5 {
-        let middle = (narrow + wide) / 2.0;
+        let middle = f32::midpoint(narrow, wide);
         let tried = shaper.try_out(|shaper| shaper.shape(runs, kind, middle));
         let holds = tried.len() == count && tried.iter().all(|line| line.width <= middle);
         if holds { wide = middle } else { narrow = middle }
