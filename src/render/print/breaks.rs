@@ -95,13 +95,14 @@ pub fn shape_running(
     if !is_narrow || kind.is_bold {
         return lines;
     }
-    let Some(hyphens) = shaper.passages.hyphens_of(&runs, shaper.hyphens) else {
-        return lines;
-    };
     for _ in 0..PASSES {
         // From the end, so that the places before stay where they are.
         let ragged = lines.iter().rev().skip(1).filter(|line| line.width < width * RAGGED);
         let places: Vec<usize> = ragged.map(|line| line.end).collect();
+        if places.is_empty() {
+            break;
+        }
+        let Some(hyphens) = shaper.passages.hyphens_of(&runs, shaper.hyphens) else { break };
         let softened =
             places.into_iter().filter(|at| soften_at(runs.to_mut(), *at, hyphens)).count();
         if softened == 0 {

@@ -104,8 +104,12 @@ fn named_line(
 ) -> Option<ShapedLine> {
     let dot = if name.is_empty() || mark.is_empty() { "" } else { DOT };
     let end = format!("{dot}{mark}");
-    let room = width - width_of(shaper, &end, kind);
-    let mut shown: Vec<char> = short_title(shaper, name, kind, room).chars().collect();
+    let line = whole(shaper, &format!("{name}{end}"), kind)?;
+    if line.width <= width {
+        return Some(line);
+    }
+    let mut shown: Vec<char> =
+        name.split_once(':').map_or(name, |(before, _)| before).chars().collect();
     let mut cut = "";
     loop {
         let start: String = shown.iter().collect();

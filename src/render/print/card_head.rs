@@ -5,7 +5,7 @@ use super::card_type::CardType;
 use super::drawings::{THINNEST, place_marks};
 use super::page::{BLACK, Corner, Item, Role, WHITE};
 use super::shaper::{ShapedLine, Shaper};
-use super::sheets::{fit_line, one, shape_title};
+use super::sheets::{fit_line, one, shape_title, whole_line};
 use super::strip::placed;
 use crate::drawing::part_mark;
 use crate::pack::PartKind;
@@ -109,10 +109,13 @@ fn lay_tab(
         left += 19.0 * scale;
     }
     let usual = width - left - number_room(shaper, kind);
-    // A label that is too long has all the room that the longest number leaves it.
-    let is_long = width_of(shaper, &head.label, kind.label()) > usual;
-    let room = if is_long { width - left - longest_number(shaper, kind, words) } else { usual };
-    if let Some(line) = fit_line(shaper, &head.label, kind.label(), room) {
+    let mut label = whole_line(shaper, &head.label, kind.label());
+    if label.as_ref().is_some_and(|line| line.width > usual) {
+        // A label that is too long has all the room that the longest number leaves it.
+        let room = width - left - longest_number(shaper, kind, words);
+        label = fit_line(shaper, &head.label, kind.label(), room);
+    }
+    if let Some(line) = label {
         items.push(tab(left + line.width + 9.0 * scale, TAB * scale));
         let label = placed(line, left).map(|item| item.moved(0.0, 2.0 * scale)).collect();
         inside.push(read_unless(goes_on, Role::Paragraph, label, shaper));

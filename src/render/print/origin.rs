@@ -8,7 +8,7 @@ use super::card_foot::{DOT, short_title, width_of};
 use super::page::Item;
 use super::scale::Type;
 use super::shaper::Shaper;
-use super::sheets::{Rights, cut_text, fit_line};
+use super::sheets::{Rights, cut_text, fit_line, whole_line};
 use super::strip::placed;
 
 /// A cut title keeps at least this much of the line.
@@ -42,8 +42,18 @@ impl Origin {
 
     /// All of it on one line from the left, or as much as there is room for.
     pub fn lay(&self, shaper: &mut Shaper<'_>, kind: Type, room: f32) -> Vec<Item> {
-        let (title, credit) = self.fit(shaper, kind, room);
-        if !shaper.is_rtl() {
+        let is_rtl = shaper.is_rtl();
+        let credit = self.rights.credit.as_deref().unwrap_or_default();
+        let whole = whole_line(shaper, &self.say(&self.title, credit), kind);
+        let whole = whole.filter(|line| line.width <= room);
+        if let Some(line) = whole.as_ref().filter(|_| !is_rtl) {
+            return placed(line.clone(), 0.0).collect();
+        }
+        let (title, credit) = match whole {
+            Some(_) => (self.title.as_str().into(), credit.into()),
+            None => self.fit(shaper, kind, room),
+        };
+        if !is_rtl {
             let line = fit_line(shaper, &self.say(&title, &credit), kind, room);
             return line.into_iter().flat_map(|line| placed(line, 0.0)).collect();
         }
@@ -62,7 +72,7 @@ impl Origin {
         items
     }
 
-    /// The title and the maker’s name as they have room.
+    /// The title and the maker’s name cut so that they have room.
     fn fit<'t>(
         &'t self,
         shaper: &mut Shaper<'_>,
@@ -70,10 +80,6 @@ impl Origin {
         room: f32,
     ) -> (Cow<'t, str>, Cow<'t, str>) {
         let credit = self.rights.credit.as_deref().unwrap_or_default();
-        let whole = self.say(&self.title, credit);
-        if width_of(shaper, &whole, kind) <= room {
-            return (self.title.as_str().into(), credit.into());
-        }
         let dot = width_of(shaper, DOT, kind);
         let beside = width_of(shaper, &self.say("", credit), kind) + dot;
         let least = room * LEAST_TITLE;

@@ -2,6 +2,7 @@
 //! labels are. They are found in the laid-out pages by their words, so that nothing that lays a sheet need know of
 //! them, and say what language they are in (ISO 32000-1, 14.9.2); a long word of theirs is broken as theirs.
 
+use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
@@ -15,8 +16,12 @@ use crate::prose::{Run, plain_line, read_blocks};
 const SHORT: usize = 12;
 
 /// What is not in the sheet’s language.
-#[derive(Clone, Debug, Default)]
-pub struct Passages(Vec<Passage>);
+#[derive(Debug, Default)]
+pub struct Passages {
+    all: Vec<Passage>,
+    /// What was asked before: content is tried in several sizes.
+    asked: RefCell<BTreeMap<String, Option<usize>>>,
+}
 
 /// All that is in one language.
 #[derive(Clone, Debug)]
@@ -97,36 +102,43 @@ impl Passages {
             let hyphens = Hyphens::of(language);
             Passage { language: language.into(), hyphens, said, names }
         };
-        Self(gathered.into_iter().map(passage).collect())
+        Self { all: gathered.into_iter().map(passage).collect(), ..Self::default() }
     }
 
     /// What the words of a paragraph are broken by: those of a passage as its language, others as is usual.
     pub fn hyphens_of(&self, runs: &[Run], usual: Option<Hyphens>) -> Option<Hyphens> {
-        if self.0.is_empty() {
+        if self.all.is_empty() {
             return usual;
         }
         let mut known = Verdict::Open;
         for run in runs.iter().filter(|run| run.text.contains(char::is_alphabetic)) {
-            known.add(|| self.find(&fold(&run.text)));
+            known.add(|| self.find(fold(&run.text)));
         }
-        let passage = known.passage().and_then(|index| self.0.get(index));
+        let passage = known.passage().and_then(|index| self.all.get(index));
         passage.map_or(usual, |passage| passage.hyphens)
     }
 
     /// The passage that a text is part of.
-    fn find(&self, text: &str) -> Option<usize> {
-        self.0.iter().position(|passage| holds(&passage.said, text))
+    fn find(&self, text: String) -> Option<usize> {
+        let known = self.asked.borrow().get(&text).copied();
+        known.unwrap_or_else(|| {
+            let found = self.all.iter().position(|passage| holds(&passage.said, &text));
+            self.asked.borrow_mut().insert(text, found);
+            found
+        })
     }
 
     /// The passage that a run of words is part of, whichever way it runs.
     fn find_run(&self, run: &GlyphRun) -> Option<usize> {
-        let onward = || words_in_order(run.glyphs.iter());
-        self.find(&onward()).or_else(|| self.find(&words_in_order(run.glyphs.iter().rev())))
+        let onward = words_in_order(run.glyphs.iter());
+        let is_arabic = onward.contains(|c| matches!(c, '\u{600}'..='\u{6ff}'));
+        let backward = || self.find(words_in_order(run.glyphs.iter().rev()));
+        self.find(onward).or_else(|| is_arabic.then(backward).flatten())
     }
 
     /// Says of all passages on pages what language they are in.
     pub fn mark(&self, pages: &mut [Page], shaper: &mut Shaper<'_>) {
-        if self.0.is_empty() {
+        if self.all.is_empty() {
             return;
         }
         let mut things = Things::new();
@@ -148,7 +160,7 @@ impl Passages {
             match (item, within) {
                 (Item::Group { tag, items }, _) => {
                     if let Role::Figure(says) = &tag.role {
-                        things.entry(tag.key).or_default().verdict.add(|| self.find(&fold(says)));
+                        things.entry(tag.key).or_default().verdict.add(|| self.find(fold(says)));
                     } else if tag.role != Role::Decoration {
                         self.judge(items, Some(tag.key), things);
                     }
@@ -197,7 +209,7 @@ impl Passages {
     }
 
     fn language_of(&self, passage: Option<usize>) -> Option<Arc<str>> {
-        self.0.get(passage?).map(|passage| passage.language.clone())
+        self.all.get(passage?).map(|passage| passage.language.clone())
     }
 
     /// Passages inside other words, each as a thing of its own.
@@ -241,7 +253,7 @@ impl Passages {
     /// Where names stand in words, the longest first taken, in their order.
     fn find_names(&self, words: &str) -> Vec<(usize, usize, usize)> {
         let mut found: Vec<(usize, usize, usize)> = Vec::new();
-        for (index, passage) in self.0.iter().enumerate() {
+        for (index, passage) in self.all.iter().enumerate() {
             for name in &passage.names {
                 let places =
                     words.match_indices(name.as_str()).map(|(at, _)| (at, at + name.len()));
@@ -399,17 +411,18 @@ mod tests {
         gathered.name("gym mat");
         let Gathered { said, names } = gathered;
         let names = names.into_iter().collect();
-        Passages(vec![Passage { language: "en-GB".into(), hyphens: None, said, names }])
+        let passage = Passage { language: "en-GB".into(), hyphens: None, said, names };
+        Passages { all: vec![passage], ..Passages::default() }
     }
 
     #[test]
     fn a_line_of_a_passage_is_found_and_a_label_is_not() {
         let all = passages();
         for text in ["Bend your knees", "land, softly.", "Look ahead", "you"] {
-            assert_eq!(all.find(text), Some(0), "{text}");
+            assert_eq!(all.find(text.to_owned()), Some(0), "{text}");
         }
         for text in ["Objets à réunir", "oft", "ook ahea"] {
-            assert_eq!(all.find(text), None, "{text}");
+            assert_eq!(all.find(text.to_owned()), None, "{text}");
         }
     }
 

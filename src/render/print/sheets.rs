@@ -162,6 +162,10 @@ pub fn shape_title(
 
 /// Cuts a line with “…” where it is wider than the room for it; only for what stands elsewhere in full.
 pub fn fit_line(shaper: &mut Shaper<'_>, text: &str, kind: Type, width: f32) -> Option<ShapedLine> {
+    let line = whole_line(shaper, text, kind)?;
+    if line.width <= width {
+        return Some(line);
+    }
     let text = cut_text(shaper, text, kind, width)?;
     whole_line(shaper, &text, kind)
 }
@@ -204,6 +208,7 @@ pub fn cut_text<'t>(
     Some(Cow::Owned(fitting.1))
 }
 
-fn whole_line(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> {
+/// A text on one line, however long.
+pub fn whole_line(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> {
     shaper.shape(&one(text), kind, f32::MAX / 4.0).into_iter().next()
 }

@@ -132,6 +132,7 @@ impl<'c, 'f> Column<'c, 'f> {
         (runs, kind, seat): (&[Run], Type, Seat),
     ) {
         let number = number.filter(|_| !self.shaper.is_trial()).map(|number| {
+            let kind = self.shaper.air.let_in(kind);
             let lines = self.shaper.shape(&[Run::plain(number)], kind, f32::MAX / 4.0);
             let words = lines.into_iter().flat_map(|line| placed(line, at)).collect();
             Item::group(Role::Paragraph, self.shaper.next_key(), words)
