@@ -70,7 +70,7 @@ fn choose_groups<'s>(
     let all = |_: &Part| true;
     let core = |part: &Part| matches!(part.kind, PartKind::Technique | PartKind::Challenge);
     let choices = [groups_of(source, usize::MAX, all), groups_of(source, usize::MAX, core)];
-    let fewer = [3, 2, 1].map(|most| groups_of(source, most, core));
+    let fewer = [12, 9, 7, 5, 4, 3, 2, 1].map(|most| groups_of(source, most, core));
     for groups in choices.into_iter().chain(fewer).filter(|groups| !groups.is_empty()) {
         if let Some(setting) = set_poster(shaper, &groups, room) {
             return (groups, setting);

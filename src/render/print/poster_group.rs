@@ -4,7 +4,7 @@
 use super::moment_row::{Extent, between, lay_row, measure_row, set_row};
 use super::page::{Item, Role};
 use super::plate::Impression;
-use super::poster_margin::{CENTRE, NUMBER, Stop, mark_size, ring};
+use super::poster_margin::{CENTRE, NUMBER, RING_ROOM, Stop, mark_size, ring};
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
 use super::sheets::{SheetSource, one};
@@ -23,7 +23,7 @@ const TITLE_SHARE: f32 = 0.56;
 const HALF_CAPITAL: f32 = 0.365;
 
 /// Between two moments, and between them and the words.
-const APART: f32 = 12.0;
+const APART: f32 = 16.0;
 
 /// From words to the figure under them, in sizes: letters of some scripts reach far down.
 const ABOVE: f32 = 0.24;
@@ -121,6 +121,10 @@ pub fn lay_group(
     {
         let frames = set_row(&group.moments, stature, source);
         let highest = frames.iter().map(Impression::height).fold(0.0, f32::max);
+        // The ring under a thin figure is wider than that: it keeps to the room of the sheet too.
+        let last = frames.last().filter(|_| frames.len() > 1);
+        let over = last.map_or(0.0, |frame| (RING_ROOM - frame.width() / 2.0).max(0.0));
+        let at = (at.0 - over, at.1);
         let mut x = at.0;
         for frame in frames.iter().filter(|_| frames.len() > 1) {
             let middle = at.1 + highest - 1.0 + middle_of(shaper, NUMBER, NUMBER.size);

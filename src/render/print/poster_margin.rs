@@ -21,6 +21,9 @@ const MARK: f32 = 32.0;
 const RING: f32 = 14.6;
 const PEN: f32 = 1.4;
 
+/// From the middle of a ring to its outer edge.
+pub const RING_ROOM: f32 = RING + PEN / 2.0;
+
 /// The bar of a key point that no figure shows: how far it reaches from the line’s middle.
 const BAR: f32 = 11.0;
 
