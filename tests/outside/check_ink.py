@@ -24,6 +24,8 @@ TOLERANCE = 0.4
 BUDGET = 10
 # A poster is the sheet with the most words in bold: it keeps this, however much there is to say on it.
 POSTER = 9
+# Its figures are large, and with them the outlines that are covered: it may be told so much darker, but no lighter than others.
+POSTER_DARKER = 0.6
 
 
 def darkness(path):
@@ -115,7 +117,7 @@ def posters_of(tally, pack, to):
         tally.holds(f"{pack.name} {path} is within {POSTER} %", max(pages) <= POSTER, f"{max(pages):.2f} %")
     darkest = [page for pages in pages_of.values() for page in pages]
     told, mean = told_by_sheet(done.stdout)["poster"], float(np.mean(darkest))
-    tally.holds(f"{pack.name}: ink of poster", abs(told - mean) <= TOLERANCE, f"told {told}, rendered {mean:.2f}")
+    tally.holds(f"{pack.name}: ink of poster", -TOLERANCE <= told - mean <= POSTER_DARKER, f"told {told}, rendered {mean:.2f}")
     return darkest
 
 
