@@ -45,6 +45,9 @@ fn open(bytes: &[u8]) -> Option<ImageReader<Cursor<&[u8]>>> {
 
 /// What is see-through lets the paper through.
 fn on_white(picture: &DynamicImage) -> RgbImage {
+    if !picture.color().has_alpha() {
+        return picture.to_rgb8();
+    }
     let seen = picture.to_rgba8();
     RgbImage::from_fn(seen.width(), seen.height(), |x, y| {
         let [red, green, blue, cover] = seen.get_pixel(x, y).0;

@@ -7,7 +7,8 @@ use std::fmt;
 use std::ops::Deref;
 use std::sync::Arc;
 
-/// A file of the pack, by its index in [`Files`].
+/// A file of the pack, by its number in [`Files`]: a file of a lower number has a path that comes before. There may be
+/// gaps, so that a file that is added later changes the number of no other.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct FileId(pub u32);
 
@@ -93,10 +94,10 @@ pub struct Lent {
     pub under: String,
 }
 
-/// Every file that was read, in the order of their paths.
+/// Every file that was read, in the order of their numbers; those of neighbours come last.
 #[derive(Clone, Debug, Default)]
 pub struct Files {
-    files: Vec<FileText>,
+    files: Vec<(FileId, FileText)>,
 }
 
 /// Line and column, both counted from 1; the column counts characters.
@@ -107,31 +108,53 @@ pub struct LineColumn {
 }
 
 impl Files {
-    /// Adds a file and gives its id.
+    /// Adds a file and gives its id: the next free one.
     pub fn add(&mut self, path: String, text: impl Into<Arc<str>>) -> FileId {
-        let id = u32::try_from(self.files.len()).expect("fewer than four thousand million files");
-        self.files.push(FileText { path, text: text.into(), lent: None });
-        FileId(id)
+        let next = self.files.last().map_or(0, |(last, _)| last.0 + 1);
+        self.add_as(FileId(next), path, text);
+        FileId(next)
+    }
+
+    /// Adds a file under an id that is higher than all there are.
+    pub(crate) fn add_as(&mut self, id: FileId, path: String, text: impl Into<Arc<str>>) {
+        assert!(self.files.last().is_none_or(|(last, _)| *last < id), "files come in order");
+        self.files.push((id, FileText { path, text: text.into(), lent: None }));
     }
 
     /// Adds a file of a neighbour’s pack.
     pub(crate) fn add_lent(&mut self, path: String, lent: Lent) -> FileId {
         let id = self.add(path, "");
-        self.files[id.0 as usize].lent = Some(lent);
+        let at = self.at(id);
+        self.files[at].1.lent = Some(lent);
         id
     }
 
     /// Gives a file the text that was read for it.
     pub(crate) fn set_text(&mut self, id: FileId, text: impl Into<Arc<str>>) {
-        self.files[id.0 as usize].text = text.into();
+        let at = self.at(id);
+        self.files[at].1.text = text.into();
     }
 
     pub fn get(&self, id: FileId) -> &FileText {
-        &self.files[id.0 as usize]
+        &self.files[self.at(id)].1
     }
 
     pub fn iter(&self) -> impl Iterator<Item = &FileText> {
-        self.files.iter()
+        self.files.iter().map(|(_, file)| file)
+    }
+
+    /// Every file with its id.
+    pub fn each(&self) -> impl Iterator<Item = (FileId, &FileText)> {
+        self.files.iter().map(|(id, file)| (*id, file))
+    }
+
+    /// Where a file stands: at its number, where there are no gaps before it.
+    fn at(&self, id: FileId) -> usize {
+        let direct = id.0 as usize;
+        match self.files.get(direct) {
+            Some((there, _)) if *there == id => direct,
+            _ => self.files.partition_point(|(other, _)| *other < id),
+        }
     }
 
     /// The text of a place as it was written.

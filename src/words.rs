@@ -3,6 +3,7 @@
 use fixed_decimal::Decimal;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast::{Expression, InlineExpression, Pattern, PatternElement};
 use icu_decimal::DecimalFormatter;
 use icu_decimal::options::DecimalFormatterOptions;
 use icu_locale_core::Locale;
@@ -78,6 +79,9 @@ impl Words {
     pub fn say_with(&self, key: &str, with: &[(&str, Filling<'_>)]) -> String {
         let message = self.bundle.get_message(key).and_then(|message| message.value());
         let pattern = message.unwrap_or_else(|| panic!("no label “{key}”: please report this"));
+        if let Some(said) = fill_in(pattern, with) {
+            return said;
+        }
         let mut args = FluentArgs::new();
         for (name, filling) in with {
             args.set((*name).to_owned(), filling.value());
@@ -85,6 +89,25 @@ impl Words {
         let mut faults = Vec::new();
         self.bundle.format_pattern(pattern, Some(&args), &mut faults).into_owned()
     }
+}
+
+/// Words with names and figures between them, as most labels are, put together directly; nothing where there is a choice
+/// to make, which is Fluent’s.
+fn fill_in(pattern: &Pattern<&str>, with: &[(&str, Filling<'_>)]) -> Option<String> {
+    let mut said = String::new();
+    for element in &pattern.elements {
+        match element {
+            PatternElement::TextElement { value } => said.push_str(value),
+            PatternElement::Placeable {
+                expression: Expression::Inline(InlineExpression::VariableReference { id }),
+            } => match with.iter().find(|(name, _)| *name == id.name)?.1 {
+                Filling::Text(text) => said.push_str(text),
+                Filling::Count(count) => said.push_str(&count.to_string()),
+            },
+            PatternElement::Placeable { .. } => return None,
+        }
+    }
+    Some(said)
 }
 
 /// What stands before decimals in a language (Unicode CLDR), with the digits 0 to 9 in every one: school
@@ -141,6 +164,23 @@ mod tests {
         assert_eq!(words.say_with("attempts", &[("count", Filling::Count(3))]), "3 attempts");
         let fault = Words::from_fluent("en-GB", &[shipped], Some("easier = a\n!!\n")).unwrap_err();
         assert!(fault.starts_with("line 2"), "{fault}");
+    }
+
+    /// Labels that are put together directly are what Fluent makes of them.
+    #[test]
+    fn filled_labels_are_those_of_fluent() {
+        let shipped = "plain = Ready\nnamed = { $who } has { $count } markers\n    and a rope\nescaped = a { \"{\" } b\n";
+        let words = Words::from_fluent("pl", &[shipped], None).unwrap();
+        let with = [("who", Filling::Text("Ida")), ("count", Filling::Count(12_000))];
+        for key in ["plain", "named", "escaped"] {
+            let pattern = words.bundle.get_message(key).unwrap().value().unwrap();
+            let mut args = FluentArgs::new();
+            args.set("who", "Ida");
+            args.set("count", 12_000);
+            let said = words.bundle.format_pattern(pattern, Some(&args), &mut Vec::new());
+            assert_eq!(words.say_with(key, &with), said);
+            assert_eq!(fill_in(pattern, &with).is_some(), key != "escaped");
+        }
     }
 
     #[test]

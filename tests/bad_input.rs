@@ -200,7 +200,7 @@ fn tabs() {
 fn wrong_indentation() {
     let told =
         Pack::changed("  title: Slow reach", "     title: Slow reach").finds("yaml-broken", 64, 3);
-    assert!(told.contains("line up"), "{told}");
+    assert!(told.contains("the one above in column 6"), "{told}");
 }
 
 #[test]

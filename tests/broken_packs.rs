@@ -73,7 +73,11 @@ fn yaml_files(pack: &str) -> Vec<String> {
         let names = entries.map(|entry| entry.expect("an entry").file_name());
         names.map(|name| format!("{folder}{}", name.to_string_lossy())).collect()
     };
-    let units = if pack == "broken" { in_folder("units/") } else { Vec::new() };
+    let units = if pack == "broken" {
+        [in_folder("units/"), in_folder("_neighbours/saltmarsh/games/")].concat()
+    } else {
+        Vec::new()
+    };
     let mut files = [in_folder(""), in_folder("rules/"), units].concat();
     files.retain(|path| path.ends_with(".yaml"));
     files.sort();
@@ -184,6 +188,8 @@ fn place_of(rule: &Rule, name: &str) -> Option<(String, String)> {
         ("file-misnamed", name) => Some((name.into(), code.into())),
         // A finding about the pack stands in its first file.
         ("pack-file-missing", _) => Some((format!("1-{code}.yaml"), code.into())),
+        // What is found stands in the lender’s file.
+        ("link-unborrowed", "example.yaml") => Some((format!("{code}.yaml"), "nothing".into())),
         // Of two that clash the second is found fault with, in the order of their paths.
         ("id-twice", "Example.yaml") => Some(("id twice.yaml".into(), "nothing".into())),
         ("title-twice", "example.yaml") => Some((format!("{code}-1.yaml"), "nothing".into())),

@@ -25,11 +25,11 @@ pub struct Arguments {
 pub enum Command {
     Draft(DraftArguments),
     Inspect(InspectArguments),
-    Progress(ProgressArguments),
-    Publish(PublishArguments),
     Rehearse(RehearseArguments),
+    Publish(PublishArguments),
     Parcel(ParcelArguments),
     Fit(FitArguments),
+    Progress(ProgressArguments),
     Schema(SchemaArguments),
 }
 

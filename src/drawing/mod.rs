@@ -36,7 +36,7 @@ pub use time_line::{Bar, draw_low_time_line, draw_time_line, low_bars};
 pub type At = (f32, f32);
 
 /// A drawing and what it shows.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Drawing {
     pub width: f32,
     pub height: f32,
@@ -46,7 +46,7 @@ pub struct Drawing {
 }
 
 /// Something drawn.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Mark {
     Line {
         from: At,
@@ -116,7 +116,7 @@ pub enum Anchor {
 }
 
 /// A corner of an outline; a bent one is a control point of a curve.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Corner {
     pub at: At,
     pub is_bent: bool,

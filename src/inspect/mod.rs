@@ -14,7 +14,7 @@ mod wording;
 
 pub use allow::{Allowed, Judged, can_be_allowed};
 pub use before::FoundBefore;
-use before::Looked;
+use before::{Found, Known, Looked};
 pub use example::example_pack;
 pub use rule::{Check, Notes, Rule};
 
@@ -33,27 +33,52 @@ use crate::render::shelf::Shelf;
 /// The plans of every session, and every finding of a pack: those met while reading, and those of every
 /// rule; sorted by place. What the pack allows is set aside.
 pub fn inspect_pack(pack: &Pack, findings: Vec<Finding>) -> (Vec<Arc<Plans>>, Judged) {
-    let (plans, found) =
-        pack.sessions.par_iter().map(|session| inspect_session(session, pack)).unzip();
+    let bounds = bounds_of(pack);
+    let look = |session: &Arc<Session>| {
+        let plans = plan_session(session, &bounds);
+        let found = find_in_session(session, &plans, (&bounds, pack));
+        (Arc::new(plans.without_reading()), found)
+    };
+    let (plans, found) = pack.sessions.par_iter().map(look).unzip();
     (plans, with_rules_of_packs(pack, findings, found))
 }
 
-/// The same; a session that was inspected before is not inspected again.
+/// The same; what was found in a session before is kept as far as it still holds.
 pub fn inspect_pack_again(
     pack: &Pack,
     findings: Vec<Finding>,
     before: &mut FoundBefore,
 ) -> (Vec<Arc<Plans>>, Judged) {
+    if pack.is_shared_unread {
+        // No rule is asked, and what was found before will hold again when the file is mended.
+        let plan = |session: &Arc<Session>| Arc::new(plan_session(session, pack));
+        let plans = pack.sessions.par_iter().map(plan).collect();
+        return (plans, with_rules_of_packs(pack, findings, Vec::new()));
+    }
+    let (bounds, compared) = (bounds_of(pack), before.compare(pack));
     let look = |session: &Arc<Session>| {
-        before.find(session, pack).unwrap_or_else(|| {
-            let (plans, found) = inspect_session(session, pack);
-            Looked::of(session, pack, plans, found)
-        })
+        let (alone, plans) = match before.find(session, pack, &compared) {
+            Known::All(looked) => return looked,
+            Known::Alone(alone, plans) => (Some(alone), plans),
+            Known::Nothing => (None, None),
+        };
+        let plans = plans.unwrap_or_else(|| Arc::new(plan_session(session, &bounds)));
+        let in_pack = find_in_pack(session, &plans, pack);
+        let (alone, plans) = if let Some(alone) = alone {
+            (alone, plans)
+        } else {
+            let alone = find_alone(session, &plans, &bounds);
+            (alone, Arc::new(Arc::unwrap_or_clone(plans).without_reading()))
+        };
+        Looked::of(session, pack, plans, Found { alone, in_pack })
     };
     let looked: Vec<Looked> = pack.sessions.par_iter().map(look).collect();
-    let (plans, found) =
-        looked.iter().map(|looked| (Arc::clone(&looked.plans), looked.found.clone())).unzip();
-    before.remember(looked);
+    let of = |looked: &Looked| {
+        let Found { alone, in_pack } = &looked.found;
+        (Arc::clone(&looked.plans), [alone.as_slice(), in_pack].concat())
+    };
+    let (plans, found) = looked.iter().map(of).unzip();
+    before.remember(looked, compared);
     (plans, with_rules_of_packs(pack, findings, found))
 }
 
@@ -63,13 +88,13 @@ pub fn inspect_pack_noting(
     findings: Vec<Finding>,
     shelf: &dyn Shelf,
 ) -> (Vec<Arc<Plans>>, Judged) {
-    let notebook = note::Notebook::of(pack);
+    let (notebook, bounds) = (note::Notebook::of(pack), bounds_of(pack));
     let look = |session: &Arc<Session>| {
-        let plans = plan_session(session, pack);
+        let plans = plan_session(session, &bounds);
         let key = notebook.key(session);
         let known = key.and_then(|key| notebook.read(&shelf.find_note(key)?, session));
         let found = known.unwrap_or_else(|| {
-            let found = find_in_session(session, &plans, pack);
+            let found = find_in_session(session, &plans, (&bounds, pack));
             let note = notebook.write(&found, session);
             key.zip(note).inspect(|(key, note)| shelf.keep_note(*key, note));
             found
@@ -78,6 +103,12 @@ pub fn inspect_pack_noting(
     };
     let (plans, found) = pack.sessions.par_iter().map(look).unzip();
     (plans, with_rules_of_packs(pack, findings, found))
+}
+
+/// What rules of sessions alone are shown of a pack. What they are not shown need not be held against what was
+/// before (`before`).
+fn bounds_of(pack: &Pack) -> Pack {
+    Pack { files: pack.files.clone(), ..pack.bounds_alone() }
 }
 
 fn with_rules_of_packs(
@@ -121,20 +152,33 @@ fn say_more_follows(pack: &Pack, findings: &mut [Finding]) {
     }
 }
 
-fn inspect_session(session: &Session, pack: &Pack) -> (Arc<Plans>, Vec<Finding>) {
-    let plans = plan_session(session, pack);
-    let findings = find_in_session(session, &plans, pack);
-    (Arc::new(plans.without_reading()), findings)
+fn find_in_session(session: &Session, plans: &Plans, packs: (&Pack, &Pack)) -> Vec<Finding> {
+    let mut findings = find_alone(session, plans, packs.0);
+    findings.extend(find_in_pack(session, plans, packs.1));
+    findings
 }
 
-fn find_in_session(session: &Session, plans: &Plans, pack: &Pack) -> Vec<Finding> {
+/// What is found in a session alone.
+fn find_alone(session: &Session, plans: &Plans, bounds: &Pack) -> Vec<Finding> {
     let mut findings = Vec::new();
     for rule in rules::ALL {
         if let Check::Session(check) = rule.check {
+            check(session, plans, bounds, &mut Notes::new(rule, &mut findings));
+        }
+    }
+    inspect_texts_alone(&session.texts(), bounds, &mut findings);
+    findings
+}
+
+/// What is found in a session beside all that the pack holds.
+fn find_in_pack(session: &Session, plans: &Plans, pack: &Pack) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    for rule in rules::ALL {
+        if let Check::SessionInPack(check) = rule.check {
             check(session, plans, pack, &mut Notes::new(rule, &mut findings));
         }
     }
-    inspect_texts(&session.texts(), pack, &mut findings);
+    inspect_texts_in_pack(&session.texts(), pack, &mut findings);
     findings
 }
 
@@ -149,8 +193,24 @@ fn inspect_unit(unit: &Unit, pack: &Pack, findings: &mut Vec<Finding>) {
 }
 
 fn inspect_texts(texts: &[Placed<&str>], pack: &Pack, findings: &mut Vec<Finding>) {
+    inspect_texts_alone(texts, pack, findings);
+    inspect_texts_in_pack(texts, pack, findings);
+}
+
+fn inspect_texts_alone(texts: &[Placed<&str>], bounds: &Pack, findings: &mut Vec<Finding>) {
     for rule in rules::ALL {
         if let Check::Text(check) = rule.check {
+            let mut notes = Notes::new(rule, findings);
+            for text in texts {
+                check(text, bounds, &mut notes);
+            }
+        }
+    }
+}
+
+fn inspect_texts_in_pack(texts: &[Placed<&str>], pack: &Pack, findings: &mut Vec<Finding>) {
+    for rule in rules::ALL {
+        if let Check::TextInPack(check) = rule.check {
             let mut notes = Notes::new(rule, findings);
             for text in texts {
                 check(text, pack, &mut notes);

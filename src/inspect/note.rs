@@ -34,8 +34,7 @@ impl<'p> Notebook<'p> {
             .with(mark_of_files(&pack.pictures).to_string())
             .with(mark_of_files(&pack.look).to_string())
             .with(pack.today.to_string());
-        let files = (0..).map(FileId).zip(pack.files.iter());
-        let files = files.map(|(id, file)| (file.path.as_str(), id)).collect();
+        let files = pack.files.each().map(|(id, file)| (file.path.as_str(), id)).collect();
         Self { pack, origins, shared, files }
     }
 

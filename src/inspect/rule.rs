@@ -35,10 +35,15 @@ pub enum Check {
     Reading,
     /// It is met while findings are held against what is allowed.
     Allowance,
-    /// It looks at one session.
+    /// It looks at one session: at nothing of the pack but its language, its bounds and the texts of its files
+    /// (`Pack::bounds_alone`), so that what it found holds while those stay.
     Session(fn(&Session, &Plans, &Pack, &mut Notes<'_>)),
-    /// It looks at every text on its own, of the sessions and of the shared files.
+    /// It looks at one session beside what is shared or lies in the pack: lists, pictures, other sessions, the day.
+    SessionInPack(fn(&Session, &Plans, &Pack, &mut Notes<'_>)),
+    /// It looks at every text on its own, of the sessions and of the shared files; of the pack as `Session` does.
     Text(fn(&Placed<&str>, &Pack, &mut Notes<'_>)),
+    /// It looks at every text beside what lies in the pack.
+    TextInPack(fn(&Placed<&str>, &Pack, &mut Notes<'_>)),
     /// It looks at one unit of work.
     Unit(fn(&Unit, &UnitPlan, &Pack, &mut Notes<'_>)),
     /// It looks at the pack as a whole.
@@ -51,7 +56,9 @@ impl std::fmt::Debug for Check {
             Self::Reading => "Reading",
             Self::Allowance => "Allowance",
             Self::Session(_) => "Session",
+            Self::SessionInPack(_) => "SessionInPack",
             Self::Text(_) => "Text",
+            Self::TextInPack(_) => "TextInPack",
             Self::Unit(_) => "Unit",
             Self::Pack(_) => "Pack",
         })

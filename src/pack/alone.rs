@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::{Pack, Session};
+use super::{Pack, Printing, Session, ThingsCalled};
 use crate::place::Files;
 use crate::quantity::{Date, Quantity};
 
@@ -52,6 +52,29 @@ impl Pack {
             allow: Vec::new(),
             is_whole: self.is_whole,
             is_shared_unread: self.is_shared_unread,
+        }
+    }
+
+    /// What a rule of one session may look at: the language, bounds such as the height of a room, and the poses; no
+    /// lists, no cautions, no texts of files.
+    #[must_use]
+    pub fn bounds_alone(&self) -> Self {
+        Self {
+            title: String::new(),
+            school: None,
+            languages: Vec::new(),
+            printing: Printing::default(),
+            welcome: None,
+            cautions: Vec::new(),
+            contact: None,
+            address: None,
+            things: BTreeMap::new(),
+            things_twice: Vec::new(),
+            curriculum: None,
+            called: ThingsCalled::default(),
+            units: Vec::new(),
+            file: None,
+            ..self.shared_alone()
         }
     }
 

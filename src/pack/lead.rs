@@ -1,9 +1,11 @@
 //! What a relative link in a text leads to, said once for pages and for rules.
 
+use std::sync::Arc;
+
 use super::{Pack, Session, SessionId};
-use crate::place::FileId;
+use crate::place::{FileId, Lent};
 use crate::read::is_session;
-use crate::resolve::path_from_file;
+use crate::resolve::{path_from, path_from_file};
 
 /// What a link leads to.
 #[derive(Clone, Copy, Debug)]
@@ -20,11 +22,18 @@ pub enum Lead<'p> {
 }
 
 impl Pack {
-    /// Follows a link that stands in a file of the pack. A space may be written `%20`.
+    /// Follows a link that stands in a file of the pack. A space may be written `%20`. In what a neighbour wrote, a
+    /// link to another of its sessions leads to that one here, if it is borrowed too.
     pub fn lead(&self, from: FileId, link: &str) -> Lead<'_> {
-        let Some(path) = path_from_file(&self.files, from, &link.replace("%20", " ")) else {
+        let link = link.replace("%20", " ");
+        let Some(path) = path_from_file(&self.files, from, &link) else {
             return Lead::Nowhere;
         };
+        if let Some(lent) = &self.files.get(from).lent
+            && let Some(session) = self.borrowed_from(lent, &link)
+        {
+            return Lead::Session(session);
+        }
         if let Some((path, _)) = self.pictures.get_key_value(&path) {
             return Lead::Picture(path);
         }
@@ -40,5 +49,15 @@ impl Pack {
             true => Lead::Other,
             false => Lead::Nowhere,
         }
+    }
+
+    /// The session of this pack that is borrowed from where a link in a neighbour’s file leads.
+    fn borrowed_from(&self, from: &Lent, link: &str) -> Option<&Session> {
+        let path = path_from(&from.path, link)?;
+        let is_it = |session: &&Arc<Session>| {
+            let stands = session.borrowed.as_ref().map(|borrowed| &borrowed.stands);
+            stands.is_some_and(|stands| stands.under == from.under && stands.path == path)
+        };
+        self.sessions.iter().find(is_it).map(|session| &**session)
     }
 }

@@ -1,6 +1,6 @@
 //! A resolved session.
 
-use crate::place::{FileId, Place, Placed};
+use crate::place::{FileId, Lent, Place, Placed};
 use crate::quantity::{Ages, Date, Duration, Length};
 use crate::read::words::{Activity, QuestionKind, State, Surface, Whereabouts};
 use crate::read::{Line, Prose};
@@ -94,6 +94,8 @@ impl Session {
 pub struct Borrowed {
     /// The neighbour’s name in pack.yaml.
     pub lender: String,
+    /// Where it stands in the neighbour’s pack.
+    pub stands: Lent,
     /// What the neighbour’s pack is called.
     pub pack: String,
     /// The keys that were changed.

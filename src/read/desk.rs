@@ -24,7 +24,10 @@ impl Desk {
 
     fn refuse_kind(&mut self, node: &Node, asked: &str) {
         let says = format!("Here stands {}, but {asked} is asked for.", node.value.kind());
-        self.refuse(node.place, says, format!("Write {asked}."));
+        let has_colon = matches!(node.value, Value::Fields(_)) && asked.contains("text");
+        let more =
+            if has_colon { " If the text has a colon, put it in quotation marks." } else { "" };
+        self.refuse(node.place, says, format!("Write {asked}.{more}"));
     }
 }
 
@@ -208,6 +211,11 @@ pub(crate) fn refuse_unknown_keys(fields: &[Field], known: &[&str], whole: &str,
         let way_out = match nearest(&field.key, known) {
             _ if field.key.starts_with(|c: char| c.is_ascii_digit()) => {
                 "A comma begins a new key here: write decimals with a point, such as 1.5 m.".into()
+            }
+            // {note: Lay it flat, and straight}
+            _ if field.key.contains(' ') && matches!(field.node.value, Value::Empty) => {
+                "A comma ends an entry between { and }: put a text that has one in quotation marks."
+                    .into()
             }
             Some(word) => format!("Did you mean “{word}”?"),
             None => format!("The keys here are: {}.", known.join(", ")),

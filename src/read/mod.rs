@@ -11,6 +11,7 @@ mod part_time;
 mod paths;
 mod plain_tree;
 mod shelf;
+mod slips;
 pub(crate) mod text;
 
 pub(crate) mod desk;

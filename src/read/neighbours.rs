@@ -33,6 +33,8 @@ const RIGHTS: [&str; 2] = ["licence", "credit"];
 pub struct BorrowedDoc {
     /// The neighbour’s name in pack.yaml.
     pub lender: String,
+    /// Where it stands in the neighbour’s pack.
+    pub stands: Lent,
     /// What the neighbour’s pack is called, or its school.
     pub pack: String,
     /// The keys that were changed, in the order they stand in the file.
@@ -217,6 +219,7 @@ pub(super) fn borrow(
     let changed = over.iter().map(|field| field.key.clone()).filter(is_change);
     let borrowed = BorrowedDoc {
         lender: lender.to_owned(),
+        stands: Lent { path: format!("{id}.yaml"), under: neighbour.under.clone() },
         pack: neighbour.said("title").unwrap_or_else(|| lender.to_owned()),
         changed: changed.collect(),
         place,

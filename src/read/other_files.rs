@@ -1,5 +1,7 @@
 //! What lies beside the documents of a pack: its pictures, and a look of its own.
 
+use std::sync::Arc;
+
 use super::Documents;
 use super::paths::is_picture;
 use crate::source::{Entry, EntryKind, Source};
@@ -13,8 +15,8 @@ pub(super) const LARGEST_PICTURE: u64 = 2 * 1024 * 1024;
 pub(super) fn read_pictures(source: &dyn Source, entries: &[Entry], documents: &mut Documents) {
     let in_bounds = |entry: &&Entry| matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_PICTURE);
     for entry in entries.iter().filter(|entry| is_picture(&entry.path)).filter(in_bounds) {
-        if let Ok(bytes) = source.bytes(&entry.path) {
-            documents.pictures.insert(entry.path.clone(), bytes.into());
+        if let Some(bytes) = bytes_of(source, &entry.path) {
+            documents.pictures.insert(entry.path.clone(), bytes);
         }
     }
 }
@@ -23,8 +25,13 @@ pub(super) fn read_look(source: &dyn Source, entries: &[Entry], documents: &mut 
     for entry in entries {
         let Some(path) = entry.path.strip_prefix("look/") else { continue };
         let is_small = matches!(entry.kind, EntryKind::File { bytes } if bytes <= LARGEST_LOOK);
-        if is_small && let Ok(bytes) = source.bytes(&entry.path) {
-            documents.look.insert(path.to_owned(), bytes.into());
+        if is_small && let Some(bytes) = bytes_of(source, &entry.path) {
+            documents.look.insert(path.to_owned(), bytes);
         }
     }
+}
+
+/// The bytes that the source holds, or else a copy.
+fn bytes_of(source: &dyn Source, path: &str) -> Option<Arc<[u8]>> {
+    source.held(path).or_else(|| Some(source.bytes(path).ok()?.into()))
 }

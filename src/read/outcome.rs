@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::before::Footing;
 use super::desk::{Desk, FromNode};
 use super::figure_file::PosesDoc;
 use super::neighbours::is_borrowing;
@@ -10,7 +11,7 @@ use super::pack_files::{CurriculumDoc, EquipmentDoc, PackDoc};
 use super::paths::{is_unit, misnamed};
 use super::session_file::SessionDoc;
 use super::shared_file::{SharedDoc, note_twice};
-use super::shelf::Shelf;
+use super::shelf::{Shelf, is_used_in};
 use super::translation::original_of;
 use super::unit_file::UnitDoc;
 use super::{Documents, ReadBefore, yaml};
@@ -38,8 +39,23 @@ pub(super) enum Outcome {
     Nothing,
 }
 
-/// The text of a file, what it came to, what was found, and its tree.
-pub(super) type ReadFile = (Arc<str>, Outcome, Vec<Finding>, Option<Node>);
+/// One file, read.
+#[derive(Clone, Debug)]
+pub(super) struct ReadFile {
+    pub text: Arc<str>,
+    pub outcome: Outcome,
+    pub findings: Vec<Finding>,
+    pub tree: Option<Node>,
+    /// It uses what is said once in shared.yaml.
+    pub uses_shelf: bool,
+}
+
+impl ReadFile {
+    /// One that came to nothing.
+    fn nothing(text: Arc<str>, findings: Vec<Finding>) -> Self {
+        Self { text, outcome: Outcome::Nothing, findings, tree: None, uses_shelf: false }
+    }
+}
 
 /// The bytes of a file that can be read and that its source holds still.
 pub(super) fn held_bytes(source: &dyn Source, entry: &Entry) -> Option<Arc<[u8]>> {
@@ -53,32 +69,35 @@ pub(super) fn read_one(
     file: FileId,
     entry: &Entry,
     (documents, shelf): (&Documents, &Shelf),
-    before: Option<&ReadBefore>,
+    before: Option<(&ReadBefore, &Footing)>,
 ) -> ReadFile {
-    let known = before.and_then(|before| before.find(file, &held_bytes(source, entry)?));
+    let known = before
+        .and_then(|(before, footing)| before.find(file, &held_bytes(source, entry)?, footing));
     if let Some(known) = known {
         return known;
     }
     let text: Arc<str> = match text_of(source, file, entry) {
         Ok(text) => text.into(),
         Err(unread) => {
-            return (unread.shown.into(), Outcome::Nothing, vec![*unread.finding], None);
+            return ReadFile::nothing(unread.shown.into(), vec![*unread.finding]);
         }
     };
     let mut tree = match yaml::read_tree(&text, file) {
         Ok(tree) => tree,
-        Err(fault) => return (text, Outcome::Nothing, vec![*fault], None),
+        Err(fault) => return ReadFile::nothing(text, vec![*fault]),
     };
     if let Some(right) = misnamed(&entry.path) {
         let says = format!("This looks like the shared file {right}, but is read as a session.");
         let way_out =
             format!("Name it {right} and put it at the top of the pack, beside pack.yaml.");
         let fault = Finding::problem("file-misnamed", Place::top_of(file), says, way_out);
-        return (text, Outcome::Nothing, vec![fault], None);
+        return ReadFile::nothing(text, vec![fault]);
     }
     if original_of(&entry.path, &documents.paths).is_some() {
-        return (text, Outcome::Translation(Box::new(tree)), Vec::new(), None);
+        let outcome = Outcome::Translation(Box::new(tree));
+        return ReadFile { outcome, ..ReadFile::nothing(text, Vec::new()) };
     }
+    let uses_shelf = is_used_in(&tree);
     let mut desk = Desk::default();
     let outcome = match entry.path.as_str() {
         "pack.yaml" => Outcome::Pack(PackDoc::from_node(&tree, &mut desk).map(Box::new)),
@@ -95,15 +114,17 @@ pub(super) fn read_one(
         path if is_unit(path) => Outcome::Unit(UnitDoc::from_node(&tree, &mut desk).map(Box::new)),
         _ => {
             if !shelf.fill(&mut tree, &mut desk.findings) {
-                return (text, Outcome::Nothing, desk.findings, None);
+                return ReadFile { uses_shelf, ..ReadFile::nothing(text, desk.findings) };
             }
             if is_borrowing(&tree) {
-                return (text, Outcome::Borrowing(Box::new(tree)), desk.findings, None);
+                let outcome = Outcome::Borrowing(Box::new(tree));
+                let findings = desk.findings;
+                return ReadFile { text, outcome, findings, tree: None, uses_shelf };
             }
             Outcome::Session(SessionDoc::from_node(&tree, &mut desk).map(Box::new))
         }
     };
-    (text, outcome, desk.findings, Some(tree))
+    ReadFile { text, outcome, findings: desk.findings, tree: Some(tree), uses_shelf }
 }
 
 /// The text of a file, or why there is none.

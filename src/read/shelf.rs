@@ -227,6 +227,17 @@ fn each(node: &mut Node, mut change: impl FnMut(&mut Node)) {
     }
 }
 
+/// Whether a tree says `use:` anywhere.
+pub(super) fn is_used_in(tree: &Node) -> bool {
+    match &tree.value {
+        Value::Fields(fields) => {
+            fields.iter().any(|field| field.key == "use" || is_used_in(&field.node))
+        }
+        Value::List(entries) => entries.iter().any(is_used_in),
+        Value::Scalar(_) | Value::Empty => false,
+    }
+}
+
 /// The name after `use:` in a group, and where it stands.
 fn used_by(node: &Node) -> Option<(String, Place)> {
     let used = field(node, "use")?;

@@ -8,6 +8,7 @@ use serde_saphyr::{DuplicateKeyPolicy, Error, Options};
 
 use super::node::{Node, Raw, Value};
 use super::plain_tree::read_plain_tree;
+use super::slips::slip_at;
 use crate::finding::Finding;
 use crate::place::{FileId, Place};
 
@@ -166,8 +167,13 @@ fn explain(fault: &Error, text: &str, file: FileId) -> Finding {
         ),
         other => {
             let place = tab_near(text, place).unwrap_or(place);
-            if let Some(open) = open_above(text, place) {
+            let open =
+                open_above(text, place, other.to_string().contains("illegal placement of ':'"));
+            if let Some(open) = open {
                 return explain_syntax("flow", &line_at(text, open), open);
+            }
+            if let Some((says, way_out)) = slip_at(text, place) {
+                return Finding::problem("yaml-broken", place, says, way_out);
             }
             explain_wording(&other.to_string(), &line_at(text, place), place)
         }
@@ -263,18 +269,19 @@ fn has_second_colon(line: &str) -> bool {
     })
 }
 
-/// The bracket that was opened on the line before and not closed, where a new entry of a list begins at the place: no
-/// bracket goes on over one.
-fn open_above(text: &str, place: Place) -> Option<Place> {
+/// The bracket that was opened on the line before and not closed, where a new entry of a list begins at the place, or a
+/// key that none is looked for: no bracket goes on over one.
+fn open_above(text: &str, place: Place, is_before_colon: bool) -> Option<Place> {
     let at = (place.start as usize).min(text.len());
     let line = text[..at].rfind('\n').map_or(0, |newline| newline + 1);
-    if !text[line..].trim_start_matches(' ').starts_with("- ") {
+    if !is_before_colon && !text[line..].trim_start_matches(' ').starts_with("- ") {
         return None;
     }
     let above = text[..line].trim_end();
     let start = above.rfind('\n').map_or(0, |newline| newline + 1);
     let mut open = Vec::new();
-    for (index, letter) in above[start..].char_indices() {
+    let written = above[start..].split(" #").next().unwrap_or_default();
+    for (index, letter) in written.char_indices() {
         match letter {
             '[' | '{' => open.push(start + index),
             ']' | '}' => {

@@ -1,13 +1,15 @@
 //! The documents of a pack, side by side; then what is laid over others: borrowed sessions, translations.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 use rayon::prelude::*;
 
+use super::before::Footing;
 use super::desk::{Desk, FromNode};
 use super::neighbours::{borrow, open_neighbours};
 use super::node::Node;
-use super::outcome::{Outcome, held_bytes, read_one, text_of};
+use super::outcome::{Outcome, ReadFile, held_bytes, read_one, text_of};
 use super::paths::{is_set_aside, is_shared, is_unit, is_yaml, stands_in};
 use super::session_file::SessionDoc;
 use super::shelf::Shelf;
@@ -18,6 +20,9 @@ use super::{Documents, ReadBefore, Selection, Written, yaml};
 use crate::finding::Severity;
 use crate::place::FileId;
 use crate::source::{Entry, EntryKind, Source};
+
+/// The files that sessions are resolved with.
+const RESOLVED_WITH: [&str; 3] = ["pack.yaml", "equipment.yaml", "poses.yaml"];
 
 /// Reads the files that are written in YAML and asked for.
 pub(super) fn read_yaml_files(
@@ -33,27 +38,43 @@ pub(super) fn read_yaml_files(
             is_shared(path) || selection.has_units() || stands_in(path, paths)
         }
     };
-    let wanted: Vec<(FileId, &Entry)> = entries
+    let mut wanted: Vec<(FileId, &Entry)> = entries
         .iter()
         .filter(|entry| {
             let is_document = is_yaml(&entry.path) && !is_set_aside(&entry.path);
             entry.kind == EntryKind::Closed || is_document && is_asked(&entry.path)
         })
-        .map(|entry| (documents.files.add(entry.path.clone(), ""), entry))
+        .map(|entry| (FileId(0), entry))
         .collect();
+    let mut before = before;
+    number_files(&mut wanted, before.as_deref_mut(), documents);
     let originals: BTreeSet<String> =
         wanted.iter().filter_map(|(_, entry)| original_of(&entry.path, &documents.paths)).collect();
     let mut trees: BTreeMap<String, Node> = BTreeMap::new();
     let (mut translations, mut borrowing) = (Vec::new(), Vec::new());
     let shelf = read_shelf(source, &wanted);
+    let paths = documents.paths.clone();
+    let footing = |path: &str| Footing {
+        is_translation: original_of(path, &paths).is_some(),
+        is_original: originals.contains(path),
+        uses_shelf: false,
+        shelf: None,
+    };
+    let shelf_bytes = held_at(source, &wanted, "shared.yaml");
+    if let Some(before) = &mut before {
+        let shared = RESOLVED_WITH.iter().map(|path| held_at(source, &wanted, path));
+        before.rest_on(shared.collect());
+    }
     // Files are read side by side; `collect` keeps them in the order of their paths.
     let read: Vec<_> = wanted
         .par_iter()
         .map(|(file, entry)| {
-            let mut read = read_one(source, *file, entry, (documents, &shelf), before.as_deref());
+            let footing = Footing { shelf: shelf_bytes.clone(), ..footing(&entry.path) };
+            let known = before.as_deref().map(|before| (before, &footing));
+            let mut read = read_one(source, *file, entry, (documents, &shelf), known);
             if !originals.contains(&entry.path) {
                 // Trees are large, and most are of no further use.
-                read.3 = None;
+                read.tree = None;
             }
             (*file, entry, read)
         })
@@ -61,11 +82,13 @@ pub(super) fn read_yaml_files(
     if let Some(before) = before {
         for (file, entry, read) in &read {
             if let Some(bytes) = held_bytes(source, entry) {
-                before.note(*file, bytes, read);
+                let (uses_shelf, shelf) = (read.uses_shelf, shelf_bytes.clone());
+                let footing = Footing { uses_shelf, shelf, ..footing(&entry.path) };
+                before.note(*file, bytes, footing, read);
             }
         }
     }
-    for (file, entry, (text, outcome, findings, tree)) in read {
+    for (file, entry, ReadFile { text, outcome, findings, tree, .. }) in read {
         if let Some(tree) = tree {
             trees.insert(entry.path.clone(), tree);
         }
@@ -89,6 +112,29 @@ pub(super) fn read_yaml_files(
         trees.insert(path, tree);
     }
     lay_translations(translations, &trees, documents);
+}
+
+/// Gives every file its number, in the order of their paths.
+fn number_files(
+    wanted: &mut [(FileId, &Entry)],
+    before: Option<&mut ReadBefore>,
+    documents: &mut Documents,
+) {
+    let paths: Vec<&str> = wanted.iter().map(|(_, entry)| entry.path.as_str()).collect();
+    let numbers = match before {
+        Some(before) => before.number(&paths),
+        None => (0..).map(FileId).take(paths.len()).collect(),
+    };
+    for ((file, entry), number) in wanted.iter_mut().zip(numbers) {
+        *file = number;
+        documents.files.add_as(number, entry.path.clone(), "");
+    }
+}
+
+/// The bytes of one of the files, where it is there and its source holds it still.
+fn held_at(source: &dyn Source, wanted: &[(FileId, &Entry)], path: &str) -> Option<Arc<[u8]>> {
+    let (_, entry) = wanted.iter().find(|(_, entry)| entry.path == path)?;
+    held_bytes(source, entry)
 }
 
 /// What is said once, to be put in place while sessions are read.

@@ -5,6 +5,7 @@ use super::panel::{Standing, escape, write_panel};
 use super::scene::Scene;
 use crate::pack::SessionId;
 use crate::render::key::Key;
+use crate::render::site::picture_path;
 use crate::render::{Order, RenderFault, render_order, render_teacher_folder};
 
 /// Where the pages for teachers stand in a rehearsal, in a folder that no language has.
@@ -19,8 +20,10 @@ pub struct Answer {
     pub is_found: bool,
     pub bytes: Vec<u8>,
     pub kind: &'static str,
-    /// Another for another page or panel.
+    /// Another for another page, panel or picture.
     pub mark: String,
+    /// The mark of the pictures on a page; empty where there are none.
+    pub pictures: String,
 }
 
 /// The path below the published folder that an address means; `None` where it leads out of it.
@@ -59,7 +62,8 @@ pub fn answer_of(scene: &Scene, path: &str, last: Option<&[u8]>) -> (Answer, Opt
         let is_found = made.is_some();
         let bytes = made.unwrap_or_else(|| b"There is no such file in this pack.\n".to_vec());
         let kind = if is_found { kind_of(path) } else { "text/plain; charset=utf-8" };
-        return (Answer { is_found, mark: mark_of(&bytes), bytes, kind }, None);
+        let (mark, pictures) = (mark_of(&bytes), String::new());
+        return (Answer { is_found, bytes, kind, mark, pictures }, None);
     }
     let session = session_of(scene, path);
     let page = made.clone().or_else(|| last.filter(|_| fault.is_some()).map(<[u8]>::to_vec));
@@ -75,9 +79,10 @@ pub fn answer_of(scene: &Scene, path: &str, last: Option<&[u8]>) -> (Answer, Opt
         || stand_in(session.is_some_and(|id| scene.has_file_of(&id))),
         |page| String::from_utf8_lossy(&page).into_owned(),
     );
-    let mark = mark_of(format!("{page}{panel}").as_bytes());
-    let bytes = with_panel(&page, &panel, &mark).into_bytes();
-    (Answer { is_found, mark, bytes, kind: kind_of(path) }, made)
+    let pictures = mark_of_pictures(scene, &page);
+    let mark = mark_of(format!("{page}{panel}{pictures}").as_bytes());
+    let bytes = with_panel(&page, &panel, (&mark, &pictures)).into_bytes();
+    (Answer { is_found, bytes, kind: kind_of(path), mark, pictures }, made)
 }
 
 fn has_problem(scene: &Scene, session: &str) -> bool {
@@ -136,18 +141,27 @@ fn stand_in(has_file: bool) -> String {
 }
 
 /// Puts the panel over a page, with what it loads; nothing of it is in a published page.
-fn with_panel(page: &str, panel: &str, mark: &str) -> String {
+fn with_panel(page: &str, panel: &str, (mark, pictures): (&str, &str)) -> String {
     // Before the page’s own scripts: it sees what they listen to.
     let head = format!(
         "<head><link rel=\"stylesheet\" href=\"/-rehearse/panel.css\">\
-         <script src=\"/-rehearse/refresh.js\" data-mark=\"{}\" defer></script>",
-        escape(mark)
+         <script src=\"/-rehearse/refresh.js\" data-mark=\"{}\" data-pictures=\"{}\" defer></script>",
+        escape(mark),
+        escape(pictures)
     );
     let with_head = page.replacen("<head>", &head, 1);
     match with_head.rfind("</body>") {
         Some(at) => format!("{}{panel}{}", &with_head[..at], &with_head[at..]),
         None => format!("{with_head}{panel}"),
     }
+}
+
+/// The mark of the pictures that a page names.
+fn mark_of_pictures(scene: &Scene, page: &str) -> String {
+    let is_named = |path: &str| page.contains(&picture_path(path));
+    let named = scene.pack.pictures.iter().filter(|(path, _)| is_named(path));
+    let marks: String = named.map(|(_, bytes)| Key::of(bytes).to_string()).collect();
+    if marks.is_empty() { marks } else { mark_of(marks.as_bytes()) }
 }
 
 fn mark_of(bytes: &[u8]) -> String {

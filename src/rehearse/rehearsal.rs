@@ -22,19 +22,15 @@ use crate::source::Source;
 pub struct Rehearsal {
     root: PathBuf,
     snapshot: Snapshot,
-    now: Before,
-    /// The same with a shared file as it last was sound.
-    sound_shared: Before,
+    before: Before,
     /// The bytes of each file when it last had no problem.
     sound: BTreeMap<String, Arc<[u8]>>,
-    /// The files that are sessions: a change in one touches no other’s content.
-    sessions: BTreeSet<String>,
     lent: Lent,
     shelf: Arc<MemoryShelf>,
     scene: Arc<Scene>,
 }
 
-/// What is known of sessions while nothing that they share changes.
+/// What was read and found before; what no longer holds of it is not used.
 #[derive(Debug, Default)]
 struct Before {
     read: ReadBefore,
@@ -61,8 +57,8 @@ impl Rehearsal {
     /// A sentence for the teacher, where it can't be looked into.
     pub fn begin(root: &Path) -> Result<Self, String> {
         let snapshot = Snapshot::take(root)?;
-        let mut now = Before::default();
-        let inspected = now.inspect(&snapshot)?;
+        let mut before = Before::default();
+        let inspected = before.inspect(&snapshot)?;
         let shelf = Arc::new(MemoryShelf::default());
         let files = inspected.pack.files.clone();
         let Inspected { pack, plans, findings, .. } = inspected;
@@ -72,10 +68,8 @@ impl Rehearsal {
         let mut rehearsal = Self {
             root: root.to_owned(),
             snapshot,
-            now,
-            sound_shared: Before::default(),
+            before,
             sound: BTreeMap::new(),
-            sessions: BTreeSet::new(),
             lent: Lent::default(),
             shelf,
             scene: Arc::new(scene),
@@ -106,35 +100,21 @@ impl Rehearsal {
         if changes.is_empty() {
             return Ok(None);
         }
-        self.forget(&changes);
         self.put_scene()?;
         Ok(Some(News { changes, scene: self.scene() }))
     }
 
-    /// Forgets what may no longer hold.
-    fn forget(&mut self, changes: &Changes) {
-        let is_session = |path: &String| self.sessions.contains(path);
-        if changes.is_more_than_bytes() || !changes.changed.iter().all(is_session) {
-            self.now = Before::default();
-            self.sound_shared = Before::default();
-            self.sessions.clear();
-        }
-    }
-
     fn put_scene(&mut self) -> Result<(), String> {
-        let now = self.now.inspect(&self.snapshot)?;
-        self.sessions.extend(now.pack.sessions.iter().map(|session| session.path.clone()));
-        self.lent = Lent::of(&self.root, &now.pack.files, |path| self.snapshot.has(path));
+        let now = self.before.inspect(&self.snapshot)?;
+        self.lent = Lent::of(&self.root, &now.pack);
         let broken = files_with_problems(&now.findings);
         self.remember_sound(&now, &broken);
         let last = self.last_sound(&now, &broken);
         let (findings, files) = (now.findings.clone(), now.pack.files.clone());
         let mut shown = now;
         if !last.is_empty() {
-            let is_of_sessions = last.keys().all(|path| self.sessions.contains(path));
             let source = LastSound { now: &self.snapshot, sound: last };
-            let before = if is_of_sessions { &mut self.now } else { &mut self.sound_shared };
-            shown = before.inspect(&source)?;
+            shown = self.before.inspect(&source)?;
         }
         leave_out_broken(&mut shown);
         let is_same_house = shown.pack.look == self.scene.pack.look
@@ -150,8 +130,7 @@ impl Rehearsal {
     }
 
     fn remember_sound(&mut self, now: &Inspected, broken: &BTreeSet<FileId>) {
-        let files = (0..).map(FileId).zip(now.pack.files.iter());
-        for (_, file) in files.filter(|(id, _)| !broken.contains(id)) {
+        for (_, file) in now.pack.files.each().filter(|(id, _)| !broken.contains(id)) {
             if self.snapshot.has(&file.path)
                 && let Ok(bytes) = self.snapshot.bytes_kept(&file.path)
             {

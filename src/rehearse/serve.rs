@@ -210,7 +210,8 @@ async fn wait(mut stage: Stage, query: &str) -> Response<Body> {
 /// The new page, handed over at once; nothing where there is none any more, which the browser is to find.
 fn news_of(answer: &Answer) -> String {
     let page = answer.is_found.then(|| String::from_utf8_lossy(&answer.bytes));
-    let news = serde_json::json!({ "mark": answer.mark, "page": page });
+    let news =
+        serde_json::json!({ "mark": answer.mark, "page": page, "pictures": answer.pictures });
     format!("homegroundRehearsal({news});")
 }
 

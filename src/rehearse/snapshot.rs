@@ -37,11 +37,6 @@ impl Changes {
     pub fn is_empty(&self) -> bool {
         *self == Self::default()
     }
-
-    /// Whether the list of files is another, or the day.
-    pub fn is_more_than_bytes(&self) -> bool {
-        self.day || !self.added.is_empty() || !self.removed.is_empty()
-    }
 }
 
 impl Snapshot {

@@ -36,6 +36,11 @@ impl<'p> House<'p> {
         all.finish().to_string()
     }
 
+    /// Whether the pack has its own file at a path.
+    pub fn is_own(&self, path: &str) -> bool {
+        self.own.contains_key(path)
+    }
+
     /// The bytes at `templates/…` or `static/…`: the pack's own, else the shipped ones.
     pub fn file(&self, path: &str) -> Option<&[u8]> {
         if let Some(own) = self.own.get(path) {

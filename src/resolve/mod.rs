@@ -265,6 +265,7 @@ fn resolve_borrowed(
     let changed_by = shared.and_then(|doc| doc.school.as_ref()).map(ToString::to_string);
     let borrowed = Borrowed {
         lender: borrowed.lender,
+        stands: borrowed.stands,
         pack: borrowed.pack,
         changed: borrowed.changed,
         changed_by,

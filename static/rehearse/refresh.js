@@ -72,8 +72,12 @@
 
   // Puts another page’s body in place of this one’s, and begins its add-ons anew; false where the two load other
   // things.
-  const put = (text) => {
+  const put = (text, pictures) => {
     const page = new DOMParser().parseFromString(text, "text/html");
+    // A browser keeps a picture by its address.
+    if (pictures !== own.dataset.pictures) {
+      for (const img of page.querySelectorAll("img[src]")) { img.setAttribute("src", `${img.getAttribute("src")}?${pictures}`); }
+    }
     const root = ({ documentElement: { lang, dir } }) => `${lang} ${dir}`;
     if (loads(page) !== loads(document) || root(page) !== root(document)) { return false; }
     const was = place();
@@ -119,7 +123,7 @@
     done();
     if (!news) { ask(); return; }
     mark = news.mark;
-    if (news.page && put(news.page)) { return; }
+    if (news.page && put(news.page, news.pictures)) { return; }
     write(location.pathname, place());
     location.reload();
   };

@@ -93,6 +93,28 @@ def check_picture_paths(tally):
     tally.holds("a link to a picture leads to it", links and (to / f"sessions/{BORROWED}.html").parent.joinpath(links[0]).exists(), str(links))
 
 
+def check_links(tally):
+    """A lender’s link to another of its sessions leads to that one here if it is borrowed too, and else is plain words."""
+    pack = copy("links")
+    lender = pack / "_neighbours/saltmarsh/gymnastics"
+    session = lender / "wading-bird.yaml"
+    sound = session.read_text()
+    (lender / "tide-walk.yaml").write_text(re.sub(r"^title: .*$", "title: Tide walk", sound, count=1, flags=re.M))
+    session.write_text(sound.replace("Soft knee", "Soft knee, as in [the tide walk](tide-walk.yaml)", 1))
+    page, links = f"sessions/{BORROWED}.html", lambda to: [a for a in lxml.html.fromstring((to / f"sessions/{BORROWED}.html").read_text()).xpath("//main//a") if a.text_content() == "the tide walk"]
+    to = pack.parent / "plain"
+    tally.same("a link to what is not borrowed: status", publish(pack, to).returncode, 0)
+    tally.holds("a link to what is not borrowed: plain words", "as in the tide walk" in words(to / page) and not links(to))
+    found = [finding for finding in inspect(pack)[1] if finding["code"] == "link-unborrowed"]
+    tally.same("a link to what is not borrowed: told of, mildly, at the lender’s line", {(f["severity"], f["file"]) for f in found}, {("advice", "_neighbours/saltmarsh/gymnastics/wading-bird.yaml")})
+    (pack / "games/along-the-tide.yaml").write_text("borrows: saltmarsh/gymnastics/tide-walk\ntitle: Along the tide\n")
+    to = pack.parent / "led"
+    tally.same("a link to what is borrowed too: status", publish(pack, to).returncode, 0)
+    led = {(to / page).parent.joinpath(a.get("href")).resolve() for a in links(to)}
+    tally.same("a link to what is borrowed too leads to it here", led, {(to / "sessions/games/along-the-tide.html").resolve()})
+    tally.same("a link to what is borrowed too: nothing is told", [f for f in inspect(pack)[1] if f["code"].startswith("link-")], [])
+
+
 def card_texts(to, session):
     """The words of each card of a four-up sheet: each quarter of each page that has any."""
     path = to / "print" / session / "cards.pdf"
@@ -265,6 +287,7 @@ def check(tally):
     check_borrowed(tally, to)
     check_pictures(tally, to)
     check_picture_paths(tally)
+    check_links(tally)
     check_cards(tally, to)
     check_retired(tally)
     check_names(tally)

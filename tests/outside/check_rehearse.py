@@ -140,6 +140,7 @@ def check_work(tally, rehearsal, pack):
     tally.same("its add-ons begin anew: buttons that show", met["buttonsAfter"], met["buttonsBefore"])
     tally.holds("there are such buttons", met["buttonsBefore"] > 0, str(met["buttonsBefore"]))
     tally.holds("a neighbour’s file is watched", met.get("lent", False))
+    tally.holds("a neighbour’s picture is watched, and shown anew", met["pictureAfter"] != met["pictureBefore"], f"{met['pictureBefore']} and {met['pictureAfter']} dots wide")
     tally.same("saved by renaming", met["renamed"], "Saved by renaming")
     broken = met["broken"]
     tally.same("broken: the last good page stays", broken["heading"], "Saved by renaming")

@@ -130,6 +130,19 @@ async function teach() {
   fs.writeFileSync(lent, lentWords);
   await until(() => !document.querySelector("main").innerText.includes("The lender has said it anew."));
 
+  // Its picture too: another one of the lender’s is put in its place.
+  const width = () => page.evaluate(() => document.querySelector("main figure img").naturalWidth);
+  const shown = path.join(pack, "_neighbours/saltmarsh/gymnastics/pictures/one-leg.png");
+  const old = fs.readFileSync(shown);
+  await page.locator("main figure img").scrollIntoViewIfNeeded();
+  await until(() => document.querySelector("main figure img").naturalWidth > 0);
+  met.pictureBefore = await width();
+  fs.writeFileSync(shown, fs.readFileSync(path.join(path.dirname(new URL(import.meta.url).pathname), "../../src/inspect/sound/pictures/hop.png")));
+  await until((was) => { const img = document.querySelector("main figure img"); return img.naturalWidth > 0 && img.naturalWidth !== was; }, met.pictureBefore);
+  met.pictureAfter = await width();
+  fs.writeFileSync(shown, old);
+  await until((was) => document.querySelector("main figure img").naturalWidth === was, met.pictureBefore);
+
   const teacher = await page.goto(`${address}for-teachers/index.html`, { waitUntil: "load" });
   met.teachers = [teacher.status(), await heading()];
 }

@@ -20,7 +20,7 @@ builds_on: [games/example-2]
 # file: games/example-2.yaml
 title: Turn about
 ",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

@@ -11,7 +11,7 @@ pub const RULE: Rule = Rule {
     source: "",
     bad: "ages: 12-14\n",
     good: "ages: 10-12\n",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

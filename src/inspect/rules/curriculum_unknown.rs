@@ -13,7 +13,7 @@ pub const RULE: Rule = Rule {
     source: "",
     bad: "curriculum: [jmp-1]\n",
     good: "curriculum: [jump-1]\n",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

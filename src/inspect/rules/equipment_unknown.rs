@@ -21,7 +21,7 @@ equipment:
   - {need: marker, count: 2, for: [warm_up, challenge]}
   - {need: tape measure, for: [challenge]}
 ",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

@@ -36,7 +36,7 @@ stretch:
     easier: Step between.
     harder: Hop backwards.
 ",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

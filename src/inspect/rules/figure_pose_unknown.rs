@@ -34,7 +34,7 @@ stretch:
     harder: Hop backwards.
     figure: hop landing
 ",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

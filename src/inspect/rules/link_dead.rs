@@ -12,11 +12,15 @@ pub const RULE: Rule = Rule {
     source: "",
     bad: "summary: Hop along a line, after [the skipping session](../fitness/skiping.yaml).\n",
     good: "summary: Hop along a line, as in [the picture](pictures/hop.png).\n",
-    check: Check::Text(check),
+    check: Check::TextInPack(check),
 };
 
 fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
     if !text.contains("](") && !text.contains("]:") {
+        return;
+    }
+    if pack.files.get(text.place.file).lent.is_some() {
+        // What a neighbour wrote is the neighbour’s to mend (`link-unborrowed`).
         return;
     }
     for link in links_of(text.value).into_iter().filter(|link| leads_into_pack(link)) {
@@ -34,6 +38,6 @@ fn check(text: &Placed<&str>, pack: &Pack, notes: &mut Notes<'_>) {
 }
 
 /// Relative, and not just a place on the same page.
-fn leads_into_pack(link: &str) -> bool {
+pub(super) fn leads_into_pack(link: &str) -> bool {
     judge_link(link).is_ok() && !link.contains(':') && !link.starts_with('#') && !link.is_empty()
 }

@@ -11,7 +11,7 @@ pub const RULE: Rule = Rule {
     source: "",
     bad: "standing: {state: reviewed, by: [AK], on: 2025-03-01, look_again: 2026-03-01}\n",
     good: "standing: {state: reviewed, by: [AK], on: 2026-03-01, look_again: 2027-03-01}\n",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

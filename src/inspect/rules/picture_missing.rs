@@ -13,7 +13,7 @@ pub const RULE: Rule = Rule {
     source: "",
     bad: "pictures: [{file: pictures/hopp.png, alt: A child stands on one bent leg}]\n",
     good: "pictures: [{file: pictures/hop.png, alt: A child stands on one bent leg}]\n",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

@@ -18,7 +18,7 @@ pictures: [{file: pictures/arm.png, alt: An arm stretched out to the side}]
 This is a note about a picture, saved under a wrong name.
 ",
     good: "pictures: [{file: pictures/hop.png, alt: A child stands on one bent leg}]\n",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

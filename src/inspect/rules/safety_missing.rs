@@ -19,7 +19,7 @@ cautions: ~
 safety:
   - Hop in bare feet or grippy shoes, never in socks.
 ",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

@@ -25,7 +25,7 @@ equipment:
   - {need: tape measure, for: [challenge]}
   - {need: parachute, for: [stretch], instead: [{thing: bed sheet}]}
 ",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 fn check(session: &Session, _: &Plans, pack: &Pack, notes: &mut Notes<'_>) {

@@ -23,7 +23,7 @@ cautions:
   - Move furniture away, and keep an arm’s length from walls and fences.
   - Keep pets and small children out of the space.
 ",
-    check: Check::Session(check),
+    check: Check::SessionInPack(check),
 };
 
 const INDOORS: &[&str] = &["furniture", "wall", "walls", "table", "tables", "corner", "corners"];

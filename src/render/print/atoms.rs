@@ -5,12 +5,16 @@
 //! them. Texts in which scripts run in both directions are left to parley ([`super::bidi`]).
 
 use std::collections::BTreeMap;
-use std::rc::Rc;
+use std::hash::{Hash, Hasher};
+use std::iter::Peekable;
+use std::sync::Arc;
 
 use icu_segmenter::options::{LineBreakOptions, LineBreakStrictness, LineBreakWordOption};
 use icu_segmenter::{LineSegmenter, LineSegmenterBorrowed};
 use parley::Layout;
 use parley::layout::PositionedLayoutItem;
+use rustc_hash::FxHasher;
+use smallvec::SmallVec;
 
 use super::faces::{Face, Faces};
 use super::page::{GlyphText, PlacedGlyph};
@@ -24,10 +28,12 @@ pub struct Atom {
     pub length: usize,
     pub advance: f32,
     pub face: Face,
-    /// Its glyphs; `x` counts from its own start.
-    pub glyphs: Vec<PlacedGlyph>,
+    /// Its glyphs, mostly one; `x` counts from its own start.
+    pub glyphs: SmallVec<[PlacedGlyph; 1]>,
     /// It hangs out of the line that it ends.
     pub is_space: bool,
+    /// A line may end before it, within its word.
+    pub may_break: bool,
 }
 
 /// An atom where it stands in a paragraph.
@@ -50,15 +56,40 @@ pub struct Placed {
 /// A paragraph of shaped words.
 #[derive(Clone, Debug)]
 pub struct Paragraph {
-    words: Vec<Rc<[Atom]>>,
+    words: Vec<Arc<Word>>,
     /// In the order of the text.
     pub placed: Vec<Placed>,
+    /// The same word by word.
+    pub spans: Vec<Span>,
+}
+
+/// The atoms of a word with the spaces after it.
+#[derive(Clone, Copy, Debug)]
+pub struct Span {
+    pub from: usize,
+    pub to: usize,
+    /// Its width, and that without the spaces.
+    pub whole: f32,
+    pub bare: f32,
+    /// The last of its atoms that a line may end before.
+    pub last_break: Option<usize>,
+}
+
+impl Span {
+    fn of(placed: &[Placed], from: usize) -> Self {
+        let atoms = &placed[from..];
+        let words = atoms.iter().rposition(|atom| !atom.is_space).map_or(0, |last| last + 1);
+        let width = |atoms: &[Placed]| atoms.iter().map(|atom| atom.advance).sum::<f32>();
+        let bare = width(&atoms[..words]);
+        let last_break = atoms.iter().rposition(|atom| atom.may_break).map(|last| from + last);
+        Self { from, to: placed.len(), whole: bare + width(&atoms[words..]), bare, last_break }
+    }
 }
 
 impl Paragraph {
     /// The glyphs of a placed atom.
     pub fn glyphs(&self, placed: &Placed) -> &[PlacedGlyph] {
-        &self.words[placed.word][placed.atom].glyphs
+        &self.words[placed.word].atoms[placed.atom].glyphs
     }
 }
 
@@ -73,20 +104,32 @@ pub enum Style {
 /// Shapes a word in a style.
 pub type ShapeWord<'s> = dyn FnMut(&str, Style) -> Vec<Atom> + 's;
 
+/// A shaped word with the spaces after it.
+#[derive(Debug)]
+struct Word {
+    text: Box<str>,
+    atoms: Vec<Atom>,
+    /// It begins with a letter or figure.
+    opens_plainly: bool,
+    /// It ends with a letter, figure or point and then a space.
+    closes_plainly: bool,
+}
+
 /// When so many words are kept, a new case is begun.
 const MOST_WORDS: usize = 20_000;
 
-/// The words that were shaped.
+/// The words that were shaped, by their hash: those of one hash lie side by side.
 #[derive(Debug, Default)]
 pub struct WordCase {
-    shaped: [BTreeMap<Box<str>, Rc<[Atom]>>; 3],
+    shaped: [BTreeMap<u64, Vec<Arc<Word>>>; 3],
 }
 
 /// Whether a character is of a script that runs from left to right and needs none of its neighbours
 /// across a space: Latin, Greek and Cyrillic letters, figures, signs.
 pub fn is_plain(letter: char) -> bool {
     let is_steering = matches!(letter, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}');
-    let is_other_space = letter.is_whitespace() && !matches!(letter, ' ' | '\u{a0}' | '\u{202f}');
+    let is_other_space =
+        letter.is_whitespace() && !matches!(letter, ' ' | '\u{a0}' | '\u{2002}' | '\u{202f}');
     let is_known = matches!(letter, ' '..='\u{58f}' | '\u{1e00}'..='\u{2bff}');
     is_known && !is_steering && !is_other_space && !letter.is_control()
 }
@@ -100,45 +143,101 @@ impl WordCase {
         is_bold: bool,
         shape: &mut ShapeWord<'_>,
     ) -> Paragraph {
-        let mut breaks = breaks_of(text).into_iter().peekable();
-        let mut paragraph = Paragraph { words: Vec::new(), placed: Vec::with_capacity(text.len()) };
-        let mut start = 0;
+        let mut words = Vec::new();
+        let mut sources = Vec::new();
         for (source, run) in runs.iter().enumerate() {
             let style = style_of(run, is_bold);
-            for word in words_of(&run.text) {
-                let atoms = self.word(word, style, shape);
-                for (index, atom) in atoms.iter().enumerate() {
-                    while breaks.next_if(|place| *place < start).is_some() {}
-                    let (may_break, end) = (breaks.peek() == Some(&start), start + atom.length);
-                    paragraph.placed.push(Placed {
-                        word: paragraph.words.len(),
-                        atom: index,
-                        advance: atom.advance,
-                        face: atom.face,
-                        is_space: atom.is_space,
-                        source,
-                        may_break,
-                        end,
-                    });
-                    start = end;
-                }
-                paragraph.words.push(atoms);
-            }
+            words.extend(words_of(&run.text).map(|word| self.word(word, style, shape)));
+            sources.resize(words.len(), source);
         }
-        paragraph
+        let mut breaks = Breaks::of(text, &words);
+        let mut placed = Vec::with_capacity(text.len());
+        let mut spans = Vec::with_capacity(words.len());
+        let mut start = 0;
+        for (word, (kept, source)) in words.iter().zip(sources).enumerate() {
+            let from = placed.len();
+            for (atom, shaped) in kept.atoms.iter().enumerate() {
+                let (may_break, end) =
+                    (breaks.may_break(start, shaped, atom), start + shaped.length);
+                let Atom { advance, face, is_space, .. } = *shaped;
+                placed.push(Placed { word, atom, advance, face, is_space, source, may_break, end });
+                start = end;
+            }
+            spans.push(Span::of(&placed, from));
+        }
+        Paragraph { words, placed, spans }
     }
 
-    fn word(&mut self, word: &str, style: Style, shape: &mut ShapeWord<'_>) -> Rc<[Atom]> {
+    fn word(&mut self, word: &str, style: Style, shape: &mut ShapeWord<'_>) -> Arc<Word> {
         let kept = &mut self.shaped[style as usize];
-        if let Some(atoms) = kept.get(word) {
-            return Rc::clone(atoms);
-        }
         if kept.len() == MOST_WORDS {
             kept.clear();
         }
-        let atoms: Rc<[Atom]> = shape(word, style).into();
-        kept.insert(word.into(), Rc::clone(&atoms));
-        atoms
+        let alike = kept.entry(hash_of(word)).or_default();
+        if let Some(known) = alike.iter().find(|kept| *kept.text == *word) {
+            return Arc::clone(known);
+        }
+        let shaped = Arc::new(Word::of(word, shape(word, style)));
+        alike.push(Arc::clone(&shaped));
+        shaped
+    }
+}
+
+/// The same on every run and every thread.
+fn hash_of(word: &str) -> u64 {
+    let mut hasher = FxHasher::default();
+    word.hash(&mut hasher);
+    hasher.finish()
+}
+
+impl Word {
+    fn of(text: &str, mut atoms: Vec<Atom>) -> Self {
+        let mut breaks = breaks_of(text).into_iter().peekable();
+        let mut start = 0;
+        for atom in &mut atoms {
+            while breaks.next_if(|place| *place < start).is_some() {}
+            atom.may_break = breaks.peek() == Some(&start);
+            start += atom.length;
+        }
+        let bare = text.trim_end_matches(' ');
+        let ends = |c: char| c.is_alphanumeric() || ",.;:!?)’”…–—%".contains(c);
+        Self {
+            text: text.into(),
+            atoms,
+            opens_plainly: text.starts_with(char::is_alphanumeric),
+            closes_plainly: bare.len() < text.len() && bare.ends_with(ends),
+        }
+    }
+}
+
+/// Where the lines of a paragraph may break.
+enum Breaks {
+    /// Before every word and wherever a word of its own may: between a letter, figure or point, a space, and a letter or
+    /// figure the rules of Unicode always allow it (UAX 14, LB18, to which LB14 to LB17 make no exception there), and
+    /// what is inside of a word so bounded they judge by that word alone.
+    Plain,
+    /// These places of the whole text.
+    At(Peekable<std::vec::IntoIter<usize>>),
+}
+
+impl Breaks {
+    fn of(text: &str, words: &[Arc<Word>]) -> Self {
+        let is_plain = |pair: &[Arc<Word>]| pair[0].closes_plainly && pair[1].opens_plainly;
+        if words.windows(2).all(is_plain) {
+            return Self::Plain;
+        }
+        Self::At(breaks_of(text).into_iter().peekable())
+    }
+
+    /// Whether a line may break before an atom that begins at a place and is the so-manieth of its word.
+    fn may_break(&mut self, start: usize, atom: &Atom, index: usize) -> bool {
+        match self {
+            Self::Plain => start > 0 && (index == 0 || atom.may_break),
+            Self::At(places) => {
+                while places.next_if(|place| *place < start).is_some() {}
+                places.peek() == Some(&start)
+            }
+        }
     }
 }
 
@@ -162,7 +261,8 @@ fn words_of(text: &str) -> impl Iterator<Item = &str> {
     })
 }
 
-fn breaks_of(text: &str) -> Vec<usize> {
+/// Where a line may break in a text, by the rules of Unicode.
+pub fn breaks_of(text: &str) -> Vec<usize> {
     let segmenter: LineSegmenterBorrowed<'static> = {
         let mut options = LineBreakOptions::default();
         options.strictness = Some(LineBreakStrictness::Strict);
@@ -211,7 +311,8 @@ pub fn atoms_of(mut layout: Layout<Source>, word: &str, faces: &Faces) -> Vec<At
             });
             let glyphs = glyphs.collect();
             let (advance, face) = (cluster.advance(), face.face);
-            let mut atom = Atom { length: 0, glyphs, advance, face, is_space: false };
+            let mut atom =
+                Atom { length: 0, glyphs, advance, face, is_space: false, may_break: false };
             atom.tell(letters);
             atoms.push(atom);
         }

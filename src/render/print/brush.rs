@@ -2,7 +2,7 @@
 
 use super::faces::Face;
 use super::page::{At, Corner, Grey, Stroke};
-use super::pdf_text::PdfText;
+use super::pdf_text::{PdfText, hundredths};
 
 /// Writes what is drawn on one page, or in one form that pages show.
 #[derive(Debug)]
@@ -10,6 +10,8 @@ pub struct Brush {
     pub text: PdfText,
     /// Of the page: places are counted from its top, in a file from its foot.
     pub height: f32,
+    /// Of the places it writes.
+    decimals: u32,
     state: State,
 }
 
@@ -19,8 +21,8 @@ struct State {
     fill: Grey,
     stroke: Stroke,
     font: Option<(Face, f32)>,
-    /// Between `BT` and `ET`.
-    is_text: bool,
+    /// Between `BT` and `ET`: where the last words began, in hundredths of a point.
+    text: Option<(i64, i64)>,
 }
 
 impl State {
@@ -29,7 +31,7 @@ impl State {
         fill: 0.0,
         stroke: Stroke { thickness: 1.0, grey: 0.0, dash: None, is_open: false },
         font: None,
-        is_text: false,
+        text: None,
     };
 
     /// As a form begins: with whatever the page has set, but lines are not dashed.
@@ -41,32 +43,42 @@ impl State {
 }
 
 impl Brush {
+    /// On a page places are written to a hundredth of a point.
     pub fn on_page(height: f32) -> Self {
         let text = PdfText { bytes: Vec::with_capacity(16_000) };
-        Self { text, height, state: State::FIRST }
+        Self { text, height, decimals: 2, state: State::FIRST }
     }
 
+    /// In a form, to a whole step of its own grid.
     pub fn in_form(height: f32) -> Self {
         let text = PdfText { bytes: Vec::with_capacity(4_000) };
-        Self { text, height, state: State::UNKNOWN }
+        Self { text, height, decimals: 0, state: State::UNKNOWN }
     }
 
     fn point(&mut self, at: At) -> &mut PdfText {
-        let y = self.height - at.1;
-        self.text.real(at.0).put(" ").real(y).put(" ")
+        let (y, decimals) = (self.height - at.1, self.decimals);
+        self.text.fixed(at.0, decimals).put(" ").fixed(y, decimals).put(" ")
     }
 
     /// Begins to write words, unless it is at it.
     pub fn begin_text(&mut self) {
-        if !std::mem::replace(&mut self.state.is_text, true) {
+        if self.state.text.is_none() {
+            self.state.text = Some((0, 0));
             self.text.put("BT\n");
         }
     }
 
     pub fn end_text(&mut self) {
-        if std::mem::take(&mut self.state.is_text) {
+        if self.state.text.take().is_some() {
             self.text.put("ET\n");
         }
+    }
+
+    /// Moves to where the next words begin: it is counted from where the last ones did.
+    pub fn move_text(&mut self, at: At) {
+        let [x, y] = [at.0, self.height - at.1].map(hundredths);
+        let before = self.state.text.replace((x, y)).unwrap_or_default();
+        self.text.hundredths(x - before.0).put(" ").hundredths(y - before.1).put(" Td");
     }
 
     pub fn set_font(&mut self, face: Face, size: f32) {
@@ -91,7 +103,7 @@ impl Brush {
             self.text.fixed(stroke.grey, 3).put(" G\n");
         }
         if before.thickness.to_bits() != stroke.thickness.to_bits() {
-            self.text.real(stroke.thickness).put(" w\n");
+            self.text.fixed(stroke.thickness, self.decimals).put(" w\n");
         }
         if before.dash != stroke.dash {
             let (on, off) = stroke.dash.unwrap_or_default();

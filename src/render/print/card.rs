@@ -25,6 +25,8 @@ pub struct Said {
     pub either: Vec<Vec<Strip>>,
     /// So many of `either` are best on the front, where there is room for them.
     pub best_on_front: usize,
+    /// A drawing on it may grow.
+    pub has_drawing: bool,
 }
 
 /// Lays out what a card says of a part: the task and its key points, then the rest. What to look for
@@ -63,7 +65,8 @@ pub fn part_said(
     }
     let best_on_front = usize::from(has_back && !either[0].is_empty());
     either.retain(|strips| !strips.is_empty());
-    Said { front, either, best_on_front }
+    let has_drawing = kind.drawing > 0.0 && !part.figure.moments.is_empty();
+    Said { front, either, best_on_front, has_drawing }
 }
 
 /// What may be seen of a part, and what to say, for the back of its card.
@@ -160,6 +163,10 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
     let beside = 10.0_f32.max(size.size * 0.5);
     let seat = Seat { indent: beside + hang, has_bar: true };
     for (index, point) in part.key_points.iter().enumerate() {
+        if index > 0 && kind.drawing > 0.0 {
+            // The bar beside them breaks too: it shows where one of two lines ends. Pocket cards have no room for it.
+            column.gap(kind.gap(3.0));
+        }
         let picture = pictured.get(index).filter(|picture| **picture > 0);
         let number = picture.map(ToString::to_string);
         column.hung(number.as_deref(), beside, (&read_line(point), size, seat));
@@ -324,7 +331,7 @@ pub fn opening_said(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind:
     column.gap(kind.gap(6.0));
     column.words(&one(source.words.say("cards-see-guide")), body, Seat::default());
     let either = vec![things, std::mem::take(&mut column.strips)];
-    Said { front, either, best_on_front: 1 }
+    Said { front, either, best_on_front: 1, has_drawing: false }
 }
 
 /// Entries under a label, where there are any.
@@ -360,7 +367,7 @@ pub fn adaptation_said(
     }
     either.retain(|strips| !strips.is_empty());
     let front = if either.is_empty() { Vec::new() } else { either.remove(0) };
-    Said { front, either, best_on_front: 1 }
+    Said { front, either, best_on_front: 1, has_drawing: false }
 }
 
 /// What to leave out or shorten where there is another time.

@@ -53,7 +53,7 @@ fn fit_frames(
     kind: CardType,
 ) -> Vec<Impression> {
     let extent = measure_row(moments, source);
-    let most = width * kind.drawing.min(0.45) * 0.88;
+    let most = width * kind.drawing.min(0.45) * 0.88 * kind.growth;
     // A lying figure is no larger than one that stands.
     let stature = (most / extent.tall.max(0.9)).min(width / extent.wide);
     set_row(moments, stature, source)

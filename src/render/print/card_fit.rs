@@ -90,7 +90,7 @@ struct Fit {
 }
 
 /// Where what a card says is split between front and back.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq)]
 enum Split {
     /// So many of the pieces that may stand on either side are on the front.
     After(usize),
@@ -120,34 +120,154 @@ pub fn fit_cards(
     make_cards(shaper, form, &heads, head, fit, source)
 }
 
-/// The size and the split that cost least.
+/// The size and the split that cost least. The smallest size tells how few cards can do; closer lines are tried where
+/// they may save one; larger sizes, where they may not need another.
 fn choose_fit(
     shaper: &mut Shaper<'_>,
     form: CardForm,
-    (head, fill): (&CardHead, &Fill<'_>),
+    card: (&CardHead, &Fill<'_>),
     source: &SheetSource<'_>,
 ) -> Option<(CardType, Split)> {
-    let mut best: Option<(Cost, (CardType, Split))> = None;
-    for (step, kind) in form.types.iter().enumerate() {
-        let heads = lay_heads(shaper, form.cell, head, *kind, source);
-        let said = fill(&mut Column::new(shaper, form.cell.width), *kind);
-        for split in splits_of(&said, form.has_back) {
-            let fit = fit_split(&said, split, form, (*kind, &heads));
-            let (cards, broken) = count_cards(&fit);
-            let astray = match split {
-                Split::After(pieces) => pieces.abs_diff(said.best_on_front),
-                Split::Through => 0,
-            };
-            let cost = (cards, kind.is_close, broken, fit.goes_through, step, astray);
-            if best.as_ref().is_none_or(|(least, _)| cost < *least) {
-                best = Some((cost, (*kind, split)));
+    let steps = form.types.iter().copied().enumerate();
+    let (close, mut usual): (Vec<_>, Vec<_>) = steps.partition(|(_, kind)| kind.is_close);
+    let (step, smallest) = usual.pop()?;
+    let (mut best, least) = try_type(shaper, form, (step, smallest), card, source)?;
+    if best.cards() > 1 {
+        for (step, kind) in close {
+            let (trial, _) = try_type(shaper, form, (step, kind), card, source)?;
+            if trial.cost < best.cost {
+                return Some((trial.kind, trial.split));
             }
         }
-        if best.as_ref().is_some_and(|(cost, _)| *cost < (1, false, 0, true, 0, 0)) {
+    }
+    for (step, kind) in usual {
+        if best.is_whole() && best.step() < step {
             break;
         }
+        if least.cards_in(kind, smallest) > best.cards() {
+            continue;
+        }
+        let (trial, _) = try_type(shaper, form, (step, kind), card, source)?;
+        if trial.cost < best.cost {
+            best = trial;
+        }
     }
-    best.map(|(_, choice)| choice)
+    let kind = let_grow(shaper, form, &best, card, source).unwrap_or(best.kind);
+    Some((kind, best.split))
+}
+
+/// How much taller drawings may become in room that is left, the most first.
+const GROWTHS: [f32; 2] = [1.6, 1.3];
+
+/// The type with drawings as tall as they may be while everything stays on the card that it is on.
+fn let_grow(
+    shaper: &mut Shaper<'_>,
+    form: CardForm,
+    best: &Trial,
+    card: (&CardHead, &Fill<'_>),
+    source: &SheetSource<'_>,
+) -> Option<CardType> {
+    let growths = GROWTHS.into_iter().filter(|_| best.has_drawing);
+    growths.map(|growth| CardType { growth, ..best.kind }).find(|kind| {
+        let grown = try_type(shaper, form, (best.step(), *kind), card, source);
+        grown.is_some_and(|(grown, _)| {
+            (grown.cost, grown.split, &grown.starts) == (best.cost, best.split, &best.starts)
+        })
+    })
+}
+
+/// The best that one size can do.
+struct Trial {
+    cost: Cost,
+    kind: CardType,
+    split: Split,
+    /// Where its frames begin.
+    starts: [Vec<usize>; 2],
+    has_drawing: bool,
+}
+
+impl Trial {
+    const fn cards(&self) -> usize {
+        self.cost.0
+    }
+
+    /// Nothing is broken, and no back goes on with its front.
+    const fn is_whole(&self) -> bool {
+        self.cost.2 == 0 && !self.cost.3
+    }
+
+    const fn step(&self) -> usize {
+        self.cost.4
+    }
+}
+
+fn try_type(
+    shaper: &mut Shaper<'_>,
+    form: CardForm,
+    (step, kind): (usize, CardType),
+    (head, fill): (&CardHead, &Fill<'_>),
+    source: &SheetSource<'_>,
+) -> Option<(Trial, Least)> {
+    let heads = lay_heads(shaper, form.cell, head, kind, source);
+    let said = fill(&mut Column::new(shaper, form.cell.width), kind);
+    let trials = splits_of(&said, form.has_back).into_iter().map(|split| {
+        let fit = fit_split(&said, split, form, (kind, &heads));
+        let (cards, broken) = count_cards(&fit);
+        let astray = match split {
+            Split::After(pieces) => pieces.abs_diff(said.best_on_front),
+            Split::Through => 0,
+        };
+        let cost = (cards, kind.is_close, broken, fit.goes_through, step, astray);
+        let starts = [fit.front.starts, fit.back.unwrap_or_default().starts];
+        Trial { cost, kind, split, starts, has_drawing: said.has_drawing }
+    });
+    let best = trials.min_by_key(|trial| trial.cost)?;
+    Some((best, Least::of(&said, form, kind, heads[0].height)))
+}
+
+/// Hyphens come and go with the size.
+const HYPHENS: f32 = 0.99;
+
+/// The least room that what a card says takes in any size, found from one.
+struct Least {
+    /// Of each paragraph: how often its words fill a line, and how tall a line is.
+    paragraphs: Vec<(f32, f32)>,
+    /// What else there is.
+    other: f32,
+    /// All that the sides of one card have room for.
+    room: f32,
+}
+
+impl Least {
+    fn of(said: &Said, form: CardForm, kind: CardType, head: f32) -> Self {
+        let sides = if form.has_back { 2.0 } else { 1.0 };
+        let room = sides * (form.cell.height - form.foot(kind) - head);
+        let mut least = Self { paragraphs: Vec::new(), other: 0.0, room };
+        for strip in said.front.iter().chain(said.either.iter().flatten()) {
+            match (strip.filled / form.cell.width, least.paragraphs.last_mut()) {
+                (0.0, _) => least.other += strip.height,
+                (filled, Some(paragraph)) if strip.goes_on => paragraph.0 += filled,
+                (filled, _) => least.paragraphs.push((filled, strip.height)),
+            }
+        }
+        least
+    }
+
+    /// At least so many cards are needed in another size.
+    fn cards_in(&self, kind: CardType, of: CardType) -> usize {
+        let larger = kind.body / of.body;
+        let lines = self.paragraphs.iter();
+        let tall_in =
+            |(filled, tall): &(f32, f32)| (filled * larger * HYPHENS).ceil() * tall * larger;
+        let words: f32 = lines.map(tall_in).sum();
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a handful of cards"
+        )]
+        let cards = ((words + self.other) / self.room).ceil().max(1.0) as usize;
+        cards
+    }
 }
 
 /// The ways to try. Something is left for the back, where there is one.

@@ -47,7 +47,10 @@ pub fn lay_card_head(
     (kind, words): (CardType, &Words),
 ) -> LaidHead {
     let scale = kind.scale();
-    let mut items = lay_tab(shaper, width, head, (kind, goes_on, words));
+    let mut items = Vec::new();
+    if !shaper.is_trial() {
+        items = lay_tab(shaper, width, head, (kind, goes_on, words));
+    }
     let mut y = TAB * scale;
     items.push(Item::line((0.0, y), (width, y), 1.8));
     y += 5.0;
@@ -81,18 +84,18 @@ fn continued_title(
     (kind, words): (CardType, &Words),
 ) -> Vec<ShapedLine> {
     let says = continued(words);
-    let mut shown: Vec<char> = title.chars().collect();
-    let mut end = "";
-    loop {
-        let start: String = shown.iter().collect();
+    let mut lines_of = |start: &str, end: &str| {
         let text = format!("{}{end}{says}", start.trim_end());
-        let lines = shaper.shape(&one(text), kind.title(), width);
-        if lines.len() < 2 || shown.len() < 2 {
-            return lines;
-        }
-        shown.pop();
-        end = "…";
+        shaper.shape(&one(text), kind.title(), width)
+    };
+    let whole = lines_of(title, "");
+    if whole.len() < 2 {
+        return whole;
     }
+    // As many letters as fit, found by halving.
+    let ends: Vec<usize> = title.char_indices().map(|(at, _)| at).skip(1).collect();
+    let fitting = ends.partition_point(|end| lines_of(&title[..*end], "…").len() < 2);
+    lines_of(&title[..ends.get(fitting.saturating_sub(1)).copied().unwrap_or(title.len())], "…")
 }
 
 fn lay_tab(

@@ -13,6 +13,8 @@ pub struct CardType {
     pub title: f32,
     pub drawing: f32,
     pub picture: f32,
+    /// So many times taller are drawings where their card has room left.
+    pub growth: f32,
     /// Lines and gaps are closer: only to save a card.
     pub is_close: bool,
 }
@@ -20,7 +22,7 @@ pub struct CardType {
 impl CardType {
     const fn new(body: f32, key_point: f32, frame: (f32, f32), drawn: (f32, f32)) -> Self {
         let ((small, title), (drawing, picture)) = (frame, drawn);
-        Self { body, key_point, small, title, drawing, picture, is_close: false }
+        Self { body, key_point, small, title, drawing, picture, growth: 1.0, is_close: false }
     }
 
     const fn close(self) -> Self {

@@ -23,7 +23,20 @@ pub struct ContentWriter<'w> {
     pub used_pictures: BTreeSet<String>,
     pub used_plates: BTreeSet<Edge>,
     brush: Brush,
+    /// The piece that is being written.
+    piece: Option<Piece>,
 }
+
+/// What a marked piece of a page belongs to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Piece {
+    Decoration,
+    Element(usize),
+}
+
+/// How far a glyph may stand from its place, in thousandths of the size, before it is put right: a fiftieth of a
+/// millimetre in running words.
+const SLACK: f32 = 5.0;
 
 impl<'w> ContentWriter<'w> {
     pub fn new(faces: &'w Faces, stock: &'w Stock) -> Self {
@@ -37,6 +50,7 @@ impl<'w> ContentWriter<'w> {
             used_pictures: BTreeSet::new(),
             used_plates: BTreeSet::new(),
             brush: Brush::on_page(0.0),
+            piece: None,
         }
     }
 
@@ -45,6 +59,7 @@ impl<'w> ContentWriter<'w> {
         self.structure.pages.push(Vec::new());
         self.brush = Brush::on_page(page.height);
         self.write_items(&page.items, None);
+        self.end_piece();
         std::mem::take(&mut self.brush.text.bytes)
     }
 
@@ -67,13 +82,18 @@ impl<'w> ContentWriter<'w> {
             for item in &rest[..count] {
                 self.write_item(item);
             }
-            self.brush.end_text();
-            self.brush.text.put("EMC\n");
             rest = &rest[count..];
         }
     }
 
+    /// Goes on with a piece of the same element – the lines of a paragraph are one – or begins another.
     fn begin_piece(&mut self, within: Option<(usize, &Role)>) {
+        let piece = within.map_or(Piece::Decoration, |(element, _)| Piece::Element(element));
+        if self.piece == Some(piece) {
+            return;
+        }
+        self.end_piece();
+        self.piece = Some(piece);
         let Some((element, role)) = within else {
             self.brush.text.put("/Artifact BMC\n");
             return;
@@ -81,6 +101,13 @@ impl<'w> ContentWriter<'w> {
         let number = self.structure.add_piece(element);
         let text = self.brush.text.put("/").put(role_name(role));
         text.put("<</MCID ").integer(number).put(">>BDC\n");
+    }
+
+    fn end_piece(&mut self) {
+        if self.piece.take().is_some() {
+            self.brush.end_text();
+            self.brush.text.put("EMC\n");
+        }
     }
 
     fn write_group(&mut self, tag: &Tag, items: &[Item], within: Option<(usize, &Role)>) {
@@ -150,26 +177,27 @@ impl<'w> ContentWriter<'w> {
         self.brush.begin_text();
         self.brush.set_font(run.face, run.size);
         for level in run.glyphs.chunk_by(|a, b| a.rise.to_bits() == b.rise.to_bits()) {
-            let (x, y) = (run.at.0 + level[0].x, self.brush.height - run.at.1 + level[0].rise);
-            self.brush.text.put("1 0 0 1 ").real(x).put(" ").real(y).put(" Tm[<");
+            self.brush.move_text((run.at.0 + level[0].x, run.at.1 - level[0].rise));
+            self.brush.text.put("[(");
             self.write_level(level, run.size, widths, codes);
-            self.brush.text.put(">]TJ\n");
+            self.brush.text.put(")]TJ\n");
         }
     }
 
     /// Glyphs on one baseline.
     fn write_level(&mut self, level: &[PlacedGlyph], size: f32, widths: &[f32], codes: &[u16]) {
-        let mut pen = level[0].x;
+        let (mut pen, thousandth) = (level[0].x, size / 1000.0);
         for (index, glyph) in level.iter().enumerate() {
             self.brush.text.code(codes.get(usize::from(glyph.id)).copied().unwrap_or(0));
-            // The reader moves on by the width table; what differs from the shaped place is put right
-            // after the glyph, in thousandths of the size, leftwards.
-            pen += widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0) * size / 1000.0;
+            // The reader moves on by the width table; where that leads astray it is put right after the glyph, in
+            // thousandths of the size, leftwards.
+            pen += widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0) * thousandth;
             let Some(next) = level.get(index + 1) else { break };
-            let thousandths = ((pen - next.x) * 1000.0 / size).round();
-            if thousandths != 0.0 {
-                pen -= thousandths * size / 1000.0;
-                self.brush.text.put(">").fixed(thousandths, 0).put("<");
+            let astray = (pen - next.x) / thousandth;
+            if astray.abs() > SLACK {
+                let astray = astray.round();
+                pen -= astray * thousandth;
+                self.brush.text.put(")").fixed(astray, 0).put("(");
             }
         }
     }

@@ -74,8 +74,9 @@ pub const THINNEST: f32 = 0.5;
 /// back. It begins, ends and passes the middle where they do, and in their directions.
 fn corners_of(around: &[At], is_open: bool) -> Vec<Corner> {
     let mut pen = start_of(around, is_open);
-    let mut corners = vec![Corner { at: pen, is_bent: false }];
     let curves = curves_of(around, is_open);
+    let mut corners = Vec::with_capacity(1 + 3 * curves.len());
+    corners.push(Corner { at: pen, is_bent: false });
     let mut rest = curves.as_slice();
     while let Some((first, after)) = rest.split_first() {
         let pair = after.first().filter(|second| goes_on(pen, first.0, **second));

@@ -1,12 +1,13 @@
 //! The faces that paper is set in. They are read once for a run and shared by every thread.
 
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use parley::fontique::Blob;
 use printpdf::ParsedFont;
 use skrifa::instance::{LocationRef, Size};
 use skrifa::{FontRef, MetadataProvider};
 
+use super::font_program::source_program;
 use crate::render::RenderFault;
 use crate::render::house::House;
 
@@ -56,8 +57,8 @@ pub struct LoadedFace {
     pub face: Face,
     /// The same bytes for every thread's shaper; their id ties a shaped run to its face.
     pub blob: Blob<u8>,
-    /// For the PDF writer.
-    pub parsed: ParsedFont,
+    /// For the PDF writer, once it is asked for.
+    parsed: OnceLock<Option<ParsedFont>>,
     /// Advance of each glyph in thousandths of the size, cut to whole numbers as the PDF's width
     /// table has them.
     pub widths: Vec<f32>,
@@ -68,6 +69,17 @@ pub struct LoadedFace {
     pub hyphen: u16,
     /// Its width, in sizes of the type.
     pub hyphen_width: f32,
+}
+
+impl LoadedFace {
+    /// For the PDF writer; nothing where the font is not sound.
+    pub fn parsed(&self) -> Option<&ParsedFont> {
+        let parse = || {
+            let source = source_program(self.blob.as_ref())?;
+            ParsedFont::from_bytes(&source, 0, &mut Vec::new())
+        };
+        self.parsed.get_or_init(parse).as_ref()
+    }
 }
 
 /// All faces.
@@ -83,7 +95,11 @@ impl Faces {
     pub fn load(house: &House<'_>) -> Result<Self, RenderFault> {
         let loaded = Face::ALL.into_iter().map(|face| {
             let bytes = house.file(face.file()).expect("the program ships its fonts");
-            load_face(face, bytes).ok_or_else(|| RenderFault {
+            let loaded = load_face(face, bytes);
+            // The shipped ones are sound.
+            let is_sound =
+                |face: &LoadedFace| !house.is_own(face.face.file()) || face.parsed().is_some();
+            loaded.filter(is_sound).ok_or_else(|| RenderFault {
                 file: format!("look/{}", face.file()),
                 says: "This is not a TrueType font that can be printed with.".into(),
             })
@@ -119,7 +135,7 @@ fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
         hyphen,
         hyphen_width: widths.get(usize::from(hyphen)).copied().unwrap_or_default() / 1000.0,
         blob: Blob::new(Arc::new(bytes.to_vec())),
-        parsed: ParsedFont::from_bytes(bytes, 0, &mut Vec::new())?,
+        parsed: OnceLock::new(),
         widths,
         heights: heights_of(bytes)?,
     })

@@ -33,7 +33,7 @@ pub fn floor_said(
     }
     let floor = source.plans.space.floor.as_ref();
     // The smaller the words, the smaller the drawing: what matters is that all stays on one card.
-    let tallest = column.width * kind.drawing;
+    let tallest = column.width * kind.drawing * kind.growth;
     let room = Room { tallest, words: kind.small, ..source.room(column.width) };
     let drawing = draw_floor_plan(shared.floor, floor, words, room);
     if kind.drawing > 0.0 {
@@ -53,7 +53,7 @@ pub fn floor_said(
         column.blocks(&steps(shared, source), body, Seat::default());
     }
     let either = vec![std::mem::take(&mut column.strips)];
-    Said { front, either, best_on_front: 1 }
+    Said { front, either, best_on_front: 1, has_drawing: kind.drawing > 0.0 }
 }
 
 /// The headroom, and whether it lies askew or doesn’t fit.

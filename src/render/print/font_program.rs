@@ -24,40 +24,71 @@ type Table<'p> = (&'p [u8], Cow<'p, [u8]>);
 /// The program with only the tables it needs; `None` where it is no TrueType program.
 pub fn thin_program(program: &[u8]) -> Option<Vec<u8>> {
     let mut tables = tables_of(program)?;
+    tables.retain(|(name, _)| NEEDED.iter().chain(&OF_HINTS).any(|needed| name == needed));
     if strip_hints(&mut tables).is_some() {
         tables.retain(|(name, _)| NEEDED.iter().any(|needed| name == needed));
     }
-    let mut thin = program.get(..4)?.to_vec();
-    thin.extend(directory_head(u16::try_from(tables.len()).ok()?));
-    let mut offset = HEAD + tables.len() * RECORD;
-    let mut content: Vec<u8> = Vec::new();
-    for (name, table) in &tables {
-        thin.extend_from_slice(name);
-        thin.extend(checksum(table).to_be_bytes());
-        thin.extend(u32::try_from(offset).ok()?.to_be_bytes());
-        thin.extend(u32::try_from(table.len()).ok()?.to_be_bytes());
-        content.extend_from_slice(table);
-        content.resize(content.len().next_multiple_of(4), 0);
-        offset += table.len().next_multiple_of(4);
-    }
-    thin.extend(content);
-    Some(thin)
+    program_of(program.get(..4)?, &tables)
 }
 
-/// The tables that are needed, hints among them.
+/// What is read for every subset and never used: the tables for shaping, the names of glyphs and which letters they are
+/// for. Glyphs are asked for by their numbers.
+const UNREAD: [&[u8; 4]; 4] = [b"GDEF", b"GPOS", b"GSUB", b"Silt"];
+
+/// A table `cmap` in which no letter has a glyph: format 4 with the one segment that ends it (OpenType, `cmap`).
+const NO_LETTERS: [u8; 36] = [
+    0, 0, 0, 1, 0, 3, 0, 1, 0, 0, 0, 12, 0, 4, 0, 24, 0, 0, 0, 2, 0, 2, 0, 0, 0, 0, 0xFF, 0xFF, 0,
+    0, 0xFF, 0xFF, 0, 1, 0, 0,
+];
+
+/// Length of a table `post` without the names of glyphs, and its version.
+const NAMELESS: usize = 32;
+const VERSION_3: [u8; 4] = [0, 3, 0, 0];
+
+/// The program that subsets are taken from: with all its glyphs, and no more.
+pub fn source_program(program: &[u8]) -> Option<Vec<u8>> {
+    let mut tables = tables_of(program)?;
+    tables.retain(|(name, _)| UNREAD.iter().all(|unread| name != unread));
+    for (name, table) in &mut tables {
+        match *name {
+            b"cmap" => *table = Cow::Borrowed(&NO_LETTERS),
+            b"post" => *table = Cow::Owned([&VERSION_3, table.get(4..NAMELESS)?].concat()),
+            _ => {}
+        }
+    }
+    program_of(program.get(..4)?, &tables)
+}
+
+/// Tables, in the order of their names, put together with a directory.
+fn program_of(version: &[u8], tables: &[Table<'_>]) -> Option<Vec<u8>> {
+    let lengths = tables.iter().map(|(_, table)| table.len().next_multiple_of(4));
+    let mut offset = HEAD + tables.len() * RECORD;
+    let mut whole = Vec::with_capacity(offset + lengths.sum::<usize>());
+    whole.extend_from_slice(version);
+    whole.extend(directory_head(u16::try_from(tables.len()).ok()?));
+    for (name, table) in tables {
+        whole.extend_from_slice(name);
+        whole.extend(checksum(table).to_be_bytes());
+        whole.extend(u32::try_from(offset).ok()?.to_be_bytes());
+        whole.extend(u32::try_from(table.len()).ok()?.to_be_bytes());
+        offset += table.len().next_multiple_of(4);
+    }
+    for (_, table) in tables {
+        whole.extend_from_slice(table);
+        whole.resize(whole.len().next_multiple_of(4), 0);
+    }
+    Some(whole)
+}
+
+/// The tables of a program, by the order of its directory.
 fn tables_of(program: &[u8]) -> Option<Vec<Table<'_>>> {
     let count = usize::from(u16::from_be_bytes(program.get(4..6)?.try_into().ok()?));
     let records = program.get(HEAD..HEAD + count * RECORD)?.chunks(RECORD);
-    let is_needed =
-        |record: &&[u8]| NEEDED.iter().chain(&OF_HINTS).any(|name| record.starts_with(*name));
     let table = |record: &'_ [u8]| {
         let start = number(record, 8)?;
         program.get(start..start + number(record, 12)?)
     };
-    records
-        .filter(is_needed)
-        .map(|record| Some((&record[..4], Cow::Borrowed(table(record)?))))
-        .collect()
+    records.map(|record| Some((&record[..4], Cow::Borrowed(table(record)?)))).collect()
 }
 
 /// Takes the instructions out of the outlines, where those can be read.
@@ -74,11 +105,14 @@ fn strip_hints(tables: &mut [Table<'_>]) -> Option<()> {
 
 /// The sum of a table’s words of four bytes.
 fn checksum(table: &[u8]) -> u32 {
-    table.chunks(4).fold(0, |sum: u32, chunk| {
-        let mut word = [0; 4];
-        word[..chunk.len()].copy_from_slice(chunk);
-        sum.wrapping_add(u32::from_be_bytes(word))
-    })
+    let words = table.chunks_exact(4);
+    let mut last = [0; 4];
+    last[..words.remainder().len()].copy_from_slice(words.remainder());
+    let sum = |sum: u32, word: &[u8]| {
+        let word = word.first_chunk().map_or(0, |bytes| u32::from_be_bytes(*bytes));
+        sum.wrapping_add(word)
+    };
+    sum(words.fold(0, sum), &last)
 }
 
 /// Count of tables, and the three figures for searching that follow from it.

@@ -54,24 +54,40 @@ pub fn lay_home_guide(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<
 /// floor; the size of the figures; what serves all needs at once; the figures.
 fn choose_look(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, lines: &GuideLines<'_>) -> Look {
     let sheet = source.letterhead();
-    // Tried when they are asked for: mostly the first size has room for all.
+    // Tried when they are asked for.
     let mut drafts: [[Option<Draft>; 2]; SIZES.len()] = Default::default();
     let with_figures = lines.statures().map(Some).flat_map(|stature| [(true, stature)]);
     let without = [(false, lines.statures().last()), (true, None), (false, None)];
     let ways: Vec<(bool, Option<f32>)> = with_figures.chain(without).collect();
     for pages in 1..=MOST_PAGES {
         for (has_together, stature) in &ways {
-            for (at, body) in SIZES.into_iter().enumerate() {
+            let mut fits = |at: usize| {
+                let body = SIZES[at];
                 let draft = drafts[at][usize::from(*has_together)]
                     .get_or_insert_with(|| Draft::of(shaper, source, (body, *has_together), lines));
                 let head = draft.head + lines.standing(*stature).height;
-                if count_pages(&sheet, head, &draft.strips, 2) <= pages {
-                    return Look { body, has_together: *has_together, stature: *stature };
-                }
+                count_pages(&sheet, head, &draft.strips, 2) <= pages
+            };
+            if let Some(at) = first_that(SIZES.len(), &mut fits) {
+                return Look { body: SIZES[at], has_together: *has_together, stature: *stature };
             }
         }
     }
     Look { body: SIZES[SIZES.len() - 1], has_together: false, stature: None }
+}
+
+/// The first of so many for which something holds, where it holds for all after it; the last is asked first.
+fn first_that(count: usize, holds: &mut impl FnMut(usize) -> bool) -> Option<usize> {
+    let (mut low, mut high) = (0, count.checked_sub(1).filter(|last| holds(*last))?);
+    while low < high {
+        let middle = usize::midpoint(low, high);
+        if holds(middle) {
+            high = middle;
+        } else {
+            low = middle + 1;
+        }
+    }
+    Some(low)
 }
 
 /// The guide in one size of words.

@@ -5,8 +5,7 @@
 //! lies under is looked up on a coarse grid of the fills painted so far: white words on a black tab
 //! take ink away.
 
-use std::collections::{BTreeMap, BTreeSet};
-use std::sync::Arc;
+use std::collections::BTreeSet;
 
 use skrifa::instance::{LocationRef, Size};
 use skrifa::outline::{DrawSettings, OutlinePen};
@@ -14,10 +13,11 @@ use skrifa::{FontRef, MetadataProvider};
 
 use super::faces::{Face, Faces};
 use super::page::{At, Corner, GlyphRun, Item, Page, PlacedGlyph, Stroke};
-use super::plate::{Edge, Impression};
-use crate::picture::dots_for_paper;
+use super::paper_pictures::PaperPictures;
+use super::plate::Impression;
+use super::stock::Stock;
 
-/// The side of a cell of the grid, in points.
+/// The side of a cell of a page’s grid, in points.
 const CELL: f32 = 2.0;
 
 /// Measures pages; the areas of glyphs are kept from page to page.
@@ -25,27 +25,20 @@ pub struct InkMeter<'f> {
     faces: &'f Faces,
     /// Of each face, the area of each glyph in squares of the type’s size, once it is known.
     glyphs: Vec<Vec<Option<f32>>>,
-    /// In squares of a unit, of the plates of one document.
-    plates: BTreeMap<Edge, f32>,
-    /// The mean darkness of the pictures of one document.
-    pictures: BTreeMap<String, f32>,
+    /// The cells of the last page, kept as room.
+    cells: Vec<u8>,
 }
 
 impl<'f> InkMeter<'f> {
     pub fn new(faces: &'f Faces) -> Self {
         let glyphs = faces.loaded.iter().map(|face| vec![None; face.widths.len()]).collect();
-        Self { faces, glyphs, plates: BTreeMap::new(), pictures: BTreeMap::new() }
-    }
-
-    /// Another document begins, with plates and pictures of its own.
-    pub fn begin_document(&mut self) {
-        self.plates.clear();
-        self.pictures.clear();
+        Self { faces, glyphs, cells: Vec::new() }
     }
 
     /// The share of a page that is inked, from 0 to 1; half a grey is half the ink.
-    pub fn measure(&mut self, page: &Page, pictures: &BTreeMap<String, Arc<[u8]>>) -> f32 {
-        let mut ground = Ground::new(page.width, page.height);
+    pub fn measure(&mut self, page: &Page, stock: &Stock, pictures: &PaperPictures) -> f32 {
+        let room = std::mem::take(&mut self.cells);
+        let mut ground = Ground::new((page.width, page.height), CELL, room);
         let mut ink = 0.0;
         let mut lines = BTreeSet::new();
         let mut items = Vec::new();
@@ -64,14 +57,13 @@ impl<'f> InkMeter<'f> {
                 Item::Shape { outline, fill, stroke } => {
                     shape_ink((outline, PIECES), *fill, *stroke, &mut ground)
                 }
-                Item::Plate(set) => self.plate_ink(set, &ground),
+                Item::Plate(set) => plate_ink(set, stock, &ground),
                 Item::Picture { path, width, height, .. } => {
-                    let known = self.pictures.entry(path.clone());
-                    let darkness = || pictures.get(path).map_or(0.0, |bytes| darkness_of(bytes));
-                    *known.or_insert_with(darkness) * width * height
+                    pictures.get(path).map_or(0.0, |picture| picture.darkness * width * height)
                 }
             };
         }
+        self.cells = ground.cells;
         ink / (page.width * page.height)
     }
 
@@ -90,13 +82,6 @@ impl<'f> InkMeter<'f> {
         areas.sum::<f32>() * run.size * run.size
     }
 
-    /// A plate’s own lights and shades are reckoned once: it stands on one ground.
-    fn plate_ink(&mut self, set: &Impression, ground: &Ground) -> f32 {
-        let middle = (set.at.0 + set.width() / 2.0, set.at.1 + set.height() / 2.0);
-        let squares = self.plates.entry(set.edge()).or_insert_with(|| squares_of_plate(set));
-        *squares * set.scale * set.scale * (1.0 - ground.darkness(middle))
-    }
-
     fn glyph_area(&mut self, face: Face, glyph: u16) -> f32 {
         let faces = self.faces;
         let area = || area_of_glyph(faces.get(face).blob.as_ref(), glyph).unwrap_or(0.0);
@@ -108,17 +93,22 @@ impl<'f> InkMeter<'f> {
     }
 }
 
-/// The ink of a plate on white paper, in squares of its unit.
-fn squares_of_plate(set: &Impression) -> f32 {
-    let mut ground = Ground::new(set.width(), set.height());
-    let items = set.items();
+/// A plate’s own lights and shades were reckoned once: it stands on one ground.
+fn plate_ink(set: &Impression, stock: &Stock, ground: &Ground) -> f32 {
+    let middle = (set.at.0 + set.width() / 2.0, set.at.1 + set.height() / 2.0);
+    stock.plate_ink(set.edge()) * set.scale * set.scale * (1.0 - ground.darkness(middle))
+}
+
+/// The ink of shapes on white paper, in squares of their unit; the finest they are looked at is a cell.
+pub fn ink_of_shapes(items: &[Item], size: At, cell: f32) -> f32 {
+    let mut ground = Ground::new(size, cell, Vec::new());
     let ink = items.iter().map(|item| match item {
         Item::Shape { outline, fill, stroke } => {
             shape_ink((outline, FEW_PIECES), *fill, *stroke, &mut ground)
         }
         _ => 0.0,
     });
-    ink.sum::<f32>() / (set.scale * set.scale)
+    ink.sum()
 }
 
 /// Every item that is drawn, in the order of drawing.
@@ -133,19 +123,32 @@ fn flatten<'i>(items: &'i [Item], flat: &mut Vec<&'i Item>) {
 
 /// How dark the fills painted so far have made each cell of a page.
 struct Ground {
+    /// The side of a cell.
+    cell: f32,
     columns: usize,
     /// 255 is black.
     cells: Vec<u8>,
+    /// Where rows of cells cross an outline, kept as room.
+    crossings: Vec<(usize, f32)>,
 }
 
 impl Ground {
-    fn new(width: f32, height: f32) -> Self {
-        let columns = cell(width) + 1;
-        Self { columns, cells: vec![0; columns * (cell(height) + 1)] }
+    fn new((width, height): At, cell: f32, mut cells: Vec<u8>) -> Self {
+        cells.clear();
+        let mut ground = Self { cell, columns: 0, cells, crossings: Vec::new() };
+        ground.columns = ground.index(width) + 1;
+        let count = ground.columns * (ground.index(height) + 1);
+        ground.cells.resize(count, 0);
+        ground
+    }
+
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
+    fn index(&self, at: f32) -> usize {
+        (at / self.cell).max(0.0) as usize
     }
 
     fn darkness(&self, at: At) -> f32 {
-        let place = cell(at.1) * self.columns + cell(at.0).min(self.columns - 1);
+        let place = self.index(at.1) * self.columns + self.index(at.0).min(self.columns - 1);
         self.cells.get(place).map_or(0.0, |cell| f32::from(*cell) / 255.0)
     }
 
@@ -157,38 +160,47 @@ impl Ground {
             reason = "a share of 255"
         )]
         let painted = (darkness * 255.0).round() as u8;
-        let (top, bottom) = span(corners.iter().map(|corner| corner.1));
-        for row in cell(top)..=cell(bottom) {
-            let mut crossings = crossings(corners, middle_of(row));
-            crossings.sort_by(f32::total_cmp);
-            for pair in crossings.chunks_exact(2) {
-                let columns = cell(pair[0] + CELL / 2.0)..cell(pair[1] + CELL / 2.0);
-                let place = |column: usize| row * self.columns + column.min(self.columns);
-                if let Some(cells) = self.cells.get_mut(place(columns.start)..place(columns.end)) {
-                    cells.fill(painted);
-                }
+        let mut crossed = std::mem::take(&mut self.crossings);
+        self.cross_outline(corners, &mut crossed);
+        for pair in crossed.chunks_exact(2) {
+            let columns = pair.iter().map(|(_, at)| self.index(at + self.cell / 2.0));
+            let mut places =
+                columns.map(|column| pair[0].0 * self.columns + column.min(self.columns));
+            let (Some(start), Some(end)) = (places.next(), places.next()) else { continue };
+            if let Some(cells) = self.cells.get_mut(start..end) {
+                cells.fill(painted);
             }
         }
+        self.crossings = crossed;
     }
-}
 
-/// Where a level line crosses an outline.
-fn crossings(corners: &[At], y: f32) -> Vec<f32> {
-    let sides = corners.iter().zip(corners.iter().cycle().skip(1));
-    sides
-        .filter(|(a, b)| (a.1 <= y) != (b.1 <= y))
-        .map(|(a, b)| a.0 + (b.0 - a.0) * (y - a.1) / (b.1 - a.1))
-        .collect()
-}
+    /// Where the middles of the rows cross an outline: row by row, from the left. A side from one row’s middle to
+    /// another’s crosses the first of them and not the last, so that each row is crossed an even number of times.
+    fn cross_outline(&self, corners: &[At], crossed: &mut Vec<(usize, f32)>) {
+        crossed.clear();
+        let Some(mut a) = corners.last() else { return };
+        for b in corners {
+            let (low, high) = if a.1 < b.1 { (a.1, b.1) } else { (b.1, a.1) };
+            let slope = (b.0 - a.0) / (b.1 - a.1);
+            for row in self.first_row(low)..self.first_row(high) {
+                #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
+                let y = (row as f32 + 0.5) * self.cell;
+                crossed.push((row, a.0 + slope * (y - a.1)));
+            }
+            a = b;
+        }
+        crossed.sort_unstable_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
+    }
 
-#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
-fn cell(points: f32) -> usize {
-    (points / CELL).max(0.0) as usize
-}
-
-#[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
-fn middle_of(row: usize) -> f32 {
-    (row as f32 + 0.5) * CELL
+    /// The first row whose middle lies at a height or below it.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
+    fn first_row(&self, y: f32) -> usize {
+        let row = (y / self.cell - 0.5).max(0.0);
+        let whole = row as usize;
+        #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
+        let is_whole = whole as f32 >= row;
+        if is_whole { whole } else { whole + 1 }
+    }
 }
 
 fn span(values: impl Iterator<Item = f32>) -> (f32, f32) {
@@ -266,11 +278,13 @@ fn straightened(outline: &[Corner], pieces: u8) -> Vec<At> {
 }
 
 /// A point of a cubic curve, so much of the way along.
-fn on_bend(bend: [At; 4], t: f32) -> At {
+fn on_bend([start, near, far, end]: [At; 4], t: f32) -> At {
     let u = 1.0 - t;
-    let share = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
-    let along = |of: fn(At) -> f32| bend.iter().zip(share).map(|(p, s)| of(*p) * s).sum();
-    (along(|p| p.0), along(|p| p.1))
+    let shares = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
+    let along = |of: fn(At) -> f32| {
+        shares[0] * of(start) + shares[1] * of(near) + shares[2] * of(far) + shares[3] * of(end)
+    };
+    (along(|at| at.0), along(|at| at.1))
 }
 
 fn area_within(corners: &[At]) -> f32 {
@@ -330,20 +344,6 @@ impl OutlinePen for AreaPen {
     }
 }
 
-/// The mean darkness of a picture, by the weights of ITU-R BT.601.
-fn darkness_of(bytes: &[u8]) -> f32 {
-    let Some(dots) = dots_for_paper(bytes) else { return 0.0 };
-    let light = |dot: &image::Rgb<u8>| {
-        let [red, green, blue] = dot.0.map(u64::from);
-        299 * red + 587 * green + 114 * blue
-    };
-    let sum: u64 = dots.pixels().map(light).sum();
-    let whole = u64::from(dots.width()) * u64::from(dots.height()) * 255_000;
-    #[allow(clippy::cast_precision_loss, reason = "a share to a few digits")]
-    let share = sum as f32 / whole.max(1) as f32;
-    1.0 - share
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -370,7 +370,7 @@ mod tests {
 
     #[test]
     fn white_on_black_takes_ink_away() {
-        let mut ground = Ground::new(100.0, 100.0);
+        let mut ground = Ground::new((100.0, 100.0), CELL, Vec::new());
         let square =
             |at: f32, side: f32| match Item::rectangle((at, at), (side, side), Some(0.0), None) {
                 Item::Shape { outline, .. } => outline,

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use super::atoms::{Paragraph, Placed};
+use super::atoms::{Paragraph, Placed, Span};
 use super::bidi::Setting;
 use super::breaks::SOFT_HYPHEN;
 use super::page::{BLACK, GlyphRun, PlacedGlyph};
@@ -24,7 +24,7 @@ pub fn set_lines(paragraph: &Paragraph, text: &str, setting: &Setting<'_>) -> Ve
     let width = setting.width / scale;
     let hyphen = setting.faces.of_weight(setting.kind.is_bold).hyphen_width * SHAPED_AT;
     let mut narrowed = BTreeSet::new();
-    let mut extents = break_atoms(atoms, width, hyphen, &narrowed);
+    let mut extents = break_paragraph(paragraph, width, hyphen, &narrowed);
     if text.contains(SOFT_HYPHEN) {
         let is_overlong = |(index, extent): (usize, &Extent), narrowed: &BTreeSet<usize>| {
             extent.width > width - hyphen
@@ -35,49 +35,63 @@ pub fn set_lines(paragraph: &Paragraph, text: &str, setting: &Setting<'_>) -> Ve
             extents.iter().enumerate().position(|line| is_overlong(line, &narrowed))
         {
             narrowed.insert(line);
-            extents = break_atoms(atoms, width, hyphen, &narrowed);
+            extents = break_paragraph(paragraph, width, hyphen, &narrowed);
         }
     }
     extents.into_iter().map(|extent| set_line(paragraph, extent, text, setting)).collect()
 }
 
 /// Lines from the first to the last; the narrowed ones are a hyphen shorter.
-fn break_atoms(
-    atoms: &[Placed],
+fn break_paragraph(
+    paragraph: &Paragraph,
     width: f32,
     hyphen: f32,
     narrowed: &BTreeSet<usize>,
 ) -> Vec<Extent> {
+    let atoms = &paragraph.placed;
     let mut extents = Vec::new();
+    let mut rest = paragraph.spans.as_slice();
     let mut from = 0;
     while from < atoms.len() {
         let room = if narrowed.contains(&extents.len()) { width - hyphen } else { width };
-        let to = end_of_line(atoms, from, room);
+        while rest.first().is_some_and(|span| span.to <= from) {
+            rest = &rest[1..];
+        }
+        let to = end_of_line(atoms, rest, from, room);
         extents.push(Extent { from, to, width: width_of(&atoms[from..to]) });
         from = to;
     }
     extents
 }
 
-/// The atom after the last of a line that begins with `from`. Spaces hang out of it; where nothing may
-/// break, it breaks before what it has no room for.
-fn end_of_line(atoms: &[Placed], from: usize, room: f32) -> usize {
+/// The atom after the last of a line that begins with `from`, in the first of the spans. Spaces hang out of it; where
+/// nothing may break, it breaks before what it has no room for.
+fn end_of_line(atoms: &[Placed], spans: &[Span], from: usize, room: f32) -> usize {
     let mut x = 0.0;
     let (mut place, mut emergency) = (None, None);
-    for (index, placed) in atoms.iter().enumerate().skip(from) {
-        if x != 0.0 && placed.may_break {
-            place = Some(index);
-        } else if x != 0.0 {
-            emergency = Some(index);
+    for span in spans {
+        if span.from >= from && x + span.bare <= room {
+            // All of it has room.
+            place = span.last_break.filter(|at| *at > from).or(place);
+            emergency = Some(span.to - 1).filter(|at| *at > from).or(emergency);
+            x += span.whole;
+            continue;
         }
-        let next = x + placed.advance;
-        if next > room
-            && !placed.is_space
-            && let Some(end) = place.or(emergency)
-        {
-            return end;
+        for (index, placed) in atoms.iter().enumerate().take(span.to).skip(span.from.max(from)) {
+            if x != 0.0 && placed.may_break {
+                place = Some(index);
+            } else if x != 0.0 {
+                emergency = Some(index);
+            }
+            let next = x + placed.advance;
+            if next > room
+                && !placed.is_space
+                && let Some(end) = place.or(emergency)
+            {
+                return end;
+            }
+            x = next;
         }
-        x = next;
     }
     atoms.len()
 }

@@ -39,6 +39,7 @@ mod line_breaks;
 mod moment_row;
 mod origin;
 mod page;
+mod paper_pictures;
 mod passages;
 mod pdf_file;
 mod pdf_text;
@@ -48,6 +49,7 @@ mod poster;
 mod poster_group;
 mod poster_head;
 mod poster_margin;
+mod printer;
 mod progress;
 mod record;
 mod record_class;
@@ -69,6 +71,7 @@ mod tagged;
 mod term_poster;
 mod unhint;
 mod unit_sheets;
+mod used;
 mod word_shaper;
 mod writer;
 
@@ -90,14 +93,14 @@ pub use class_sheets::{ClassEntry, ClassSection, ClassSheet};
 use desk::Desk;
 use faces::Faces;
 use figure_case::FigureCase;
-use ink::InkMeter;
 use page::Page;
 use passages::Passages;
+use printer::{Printer, Printers};
 use scale::Air;
 use scan::Codes;
 use shaper::Shaper;
 use sheets::SheetSource;
-use writer::{About, Writer};
+use writer::About;
 
 /// The date of sheets whose session gives none: any fixed day does, so long as it is always the same.
 const NO_DATE: &str = "20000101";
@@ -119,7 +122,8 @@ pub fn render_sheets(publication: &Publication<'_>) -> Result<(Bundle, InkReport
 /// Where a font of the pack's own look can't be used.
 pub fn render_cards(publication: &Publication<'_>) -> Result<Bundle, RenderFault> {
     let press = Press::load(&publication.house)?;
-    let (bundle, _) = render_chosen(&press.faces, publication, &|_| true, &[Sheet::Cards]);
+    let printers = Printers::of(&press.faces, publication.pack);
+    let (bundle, _) = render_chosen(&printers, publication, &|_| true, &[Sheet::Cards]);
     Ok(bundle)
 }
 
@@ -150,16 +154,15 @@ impl Press {
         is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
     ) -> (Bundle, InkReport) {
         let sheets = Sheet::chosen(&publication.pack.printing);
-        let (mut bundle, mut ink) = render_chosen(&self.faces, publication, is_wanted, &sheets);
+        let printers = Printers::of(&self.faces, publication.pack);
+        let (mut bundle, mut ink) = render_chosen(&printers, publication, is_wanted, &sheets);
         if publication.wants(GATHER_SHEET) && !publication.gather_set().things.is_empty() {
-            let air = Air::of(publication.pack.printing.spacing);
-            let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
-            add(&mut bundle, &mut ink, render_gather(&mut printer, publication));
+            let printed = printers.lend(|printer| render_gather(printer, publication));
+            add(&mut bundle, &mut ink, printed);
         }
         if !publication.pack.units.is_empty() && publication.wants_below("print/units/") {
-            let air = Air::of(publication.pack.printing.spacing);
-            let mut printer = Printer::new(&self.faces, &publication.pack.language, air);
-            add(&mut bundle, &mut ink, unit_sheets::render_unit_sheets(&mut printer, publication));
+            let render = |printer: &mut _| unit_sheets::render_unit_sheets(printer, publication);
+            add(&mut bundle, &mut ink, printers.lend(render));
         }
         (bundle, ink)
     }
@@ -181,13 +184,12 @@ impl Press {
 }
 
 fn render_chosen(
-    faces: &Faces,
+    printers: &Printers<'_>,
     publication: &Publication<'_>,
     is_wanted: &(dyn Fn(&SessionId) -> bool + Sync),
     chosen: &[Sheet],
 ) -> (Bundle, InkReport) {
     let pack = publication.pack;
-    let air = Air::of(pack.printing.spacing);
     let desk = Desk::of(publication, chosen);
     let sessions = pack.sessions.iter().zip(&publication.plans);
     let is_asked = |session: &Session| {
@@ -197,25 +199,19 @@ fn render_chosen(
         sessions.filter(|(session, _)| !session.is_retired() && is_asked(session)).collect();
     let printed: Vec<Printed> = sessions
         .par_iter()
-        .map_init(
-            || None,
-            |press, (session, plans)| {
-                let print = |pack: &Pack| {
-                    let press =
-                        press.get_or_insert_with(|| Printer::new(faces, &pack.language, air));
-                    let (words, codes) = (&publication.words, Codes::of(session, pack));
-                    let marks = outline_session(session, plans, pack, words).marks;
-                    let (sheets, figures) =
-                        (Sheets::NONE, Arc::new(FigureCase::of(session, words)));
-                    let source =
-                        SheetSource { session, plans, pack, words, codes, figures, marks, sheets };
-                    render_session(press, &source, chosen)
-                };
-                let sheets = desk.find_or_print(session, print);
-                (publication.order.on_session)();
-                sheets
-            },
-        )
+        .map(|(session, plans)| {
+            let print = |pack: &Pack| {
+                let (words, codes) = (&publication.words, Codes::of(session, pack));
+                let marks = outline_session(session, plans, pack, words).marks;
+                let (sheets, figures) = (Sheets::NONE, Arc::new(FigureCase::of(session, words)));
+                let source =
+                    SheetSource { session, plans, pack, words, codes, figures, marks, sheets };
+                printers.lend(|printer| render_session(printer, &source, chosen))
+            };
+            let sheets = desk.find_or_print(session, print);
+            (publication.order.on_session)();
+            sheets
+        })
         .flatten_iter()
         .collect();
     let (mut bundle, mut ink) = (Bundle::new(), InkReport::new());
@@ -228,35 +224,6 @@ fn add(bundle: &mut Bundle, ink: &mut InkReport, printed: Vec<Printed>) {
     for sheet in printed {
         bundle.extend(sheet.bytes.map(|bytes| (sheet.path.clone(), bytes)));
         ink.insert(sheet.path, sheet.ink);
-    }
-}
-
-/// What one thread prints with.
-struct Printer<'f> {
-    shaper: Shaper<'f>,
-    writer: Writer<'f>,
-    meter: InkMeter<'f>,
-}
-
-impl<'f> Printer<'f> {
-    fn new(faces: &'f Faces, language: &str, air: Air) -> Self {
-        Self {
-            shaper: Shaper::new(faces, language, air),
-            writer: Writer::new(faces),
-            meter: InkMeter::new(faces),
-        }
-    }
-
-    /// Prints sheets that share their fonts and pictures.
-    fn print(&mut self, sheets: Vec<LaidSheet>, pack: &Pack) -> Vec<Printed> {
-        let stock = self.writer.stock(sheets.iter().flat_map(|sheet| &sheet.pages), &pack.pictures);
-        self.meter.begin_document();
-        let mut ink_of = |page: &Page| self.meter.measure(page, &pack.pictures);
-        let print = |sheet: LaidSheet| {
-            let ink = sheet.pages.iter().map(&mut ink_of).collect();
-            Printed::new(sheet.path, self.writer.write(&sheet.pages, &sheet.about, &stock), ink)
-        };
-        sheets.into_iter().map(print).collect()
     }
 }
 

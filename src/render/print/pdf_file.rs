@@ -90,14 +90,17 @@ impl PdfFile {
         let (low, high) = (fingerprint(&self.out.bytes, 0), fingerprint(&self.out.bytes, 1));
         let (table, start) = (self.number(), self.out.bytes.len());
         self.places[table] = Place::At(start);
-        let rows: Vec<u8> = self.places.iter().flat_map(|place| row_of(*place)).collect();
+        let mut rows = Vec::with_capacity(self.places.len() * ROW);
+        for place in &self.places {
+            rows.extend_from_slice(&row_of(*place));
+        }
         let mut entries = PdfText::default();
         entries.put("/Type/XRef/W[1 4 2]/Filter/FlateDecode/Size ").integer(self.places.len());
         entries.put("/Root ").reference(root).put("/Info ").reference(info);
         let id = format!("<{low:016X}{high:016X}>");
         entries.put(&format!("/ID[{id}{id}]"));
         let entries = String::from_utf8(entries.bytes).expect("our own syntax is ASCII");
-        self.stream(table, &entries, &deflater.deflate(&rows));
+        self.stream(table, &entries, &deflater.deflate_well(&rows));
         self.out.put("startxref\n").integer(start).put("\n%%EOF\n");
         self.out.bytes
     }
@@ -112,18 +115,21 @@ impl PdfFile {
         content.bytes.extend_from_slice(&pool.text.bytes);
         let count = pool.packed.len();
         let entries = format!("/Type/ObjStm/Filter/FlateDecode/N {count}/First {first}");
-        self.stream(pool.number, &entries, &deflater.deflate(&content.bytes));
+        self.stream(pool.number, &entries, &deflater.deflate_well(&content.bytes));
     }
 }
 
+/// The length of a row.
+const ROW: usize = 7;
+
 /// A row of the table: kind, place and what more there is to say (ISO 32000-1, table 18).
-fn row_of(place: Place) -> [u8; 7] {
+fn row_of(place: Place) -> [u8; ROW] {
     let (kind, place, more) = match place {
         Place::Free => (0, 0, u16::MAX),
         Place::At(place) => (1, place, 0),
         Place::Packed(pool, index) => (2, pool, u16::try_from(index).unwrap_or(u16::MAX)),
     };
-    let mut row = [kind; 7];
+    let mut row = [kind; ROW];
     row[1..5].copy_from_slice(&u32::try_from(place).unwrap_or(u32::MAX).to_be_bytes());
     row[5..].copy_from_slice(&more.to_be_bytes());
     row
@@ -132,10 +138,13 @@ fn row_of(place: Place) -> [u8; 7] {
 /// FNV-1a, 64 bit, taken over eight bytes at a time for speed.
 fn fingerprint(bytes: &[u8], seed: u64) -> u64 {
     let start = 0xcbf2_9ce4_8422_2325 ^ seed;
-    bytes.chunks(8).fold(start, |hash, chunk| {
-        let mut word = [0; 8];
-        word[..chunk.len()].copy_from_slice(chunk);
-        let mixed = (hash ^ u64::from_le_bytes(word)).wrapping_mul(0x0100_0000_01b3);
+    let mix = |hash: u64, word: u64| {
+        let mixed = (hash ^ word).wrapping_mul(0x0100_0000_01b3);
         mixed ^ (mixed >> 32)
-    })
+    };
+    let words = bytes.chunks_exact(8);
+    let mut last = [0; 8];
+    last[..words.remainder().len()].copy_from_slice(words.remainder());
+    let whole = words.filter_map(|word| word.first_chunk()).map(|word| u64::from_le_bytes(*word));
+    mix(whole.fold(start, mix), u64::from_le_bytes(last))
 }

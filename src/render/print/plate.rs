@@ -6,11 +6,16 @@ use std::sync::Arc;
 use super::brush::Brush;
 use super::deflate::Deflater;
 use super::drawings::{THINNEST, place_marks};
-use super::page::{At, Item, Stroke};
+use super::ink::ink_of_shapes;
+use super::page::{At, Item};
 use crate::drawing::{Drawing, Mark};
 
 /// Steps of a form’s own grid in a unit of its drawing: a stature of 10 cm is drawn to a twentieth of a millimetre.
 const STEPS: f32 = 1_000.0;
+
+/// How finely a form’s ink is looked at: cells in a unit. Figures stand on paper 50 points tall or so, where a cell of a
+/// page is as large.
+const CELLS: f32 = 25.0;
 
 /// The step in which lines are made thicker for small sizes, in units of the drawing: figures of one small size
 /// or another share a form.
@@ -65,6 +70,10 @@ impl Plate {
         Self { number, drawing, thinnest }
     }
 
+    pub const fn drawing(&self) -> &Drawing {
+        &self.drawing
+    }
+
     pub const fn width(&self) -> f32 {
         self.drawing.width
     }
@@ -101,37 +110,39 @@ impl Impression {
         Edge { number: self.plate.number, least }
     }
 
-    /// The shapes it stands for, from its own corner.
-    pub fn items(&self) -> Vec<Item> {
-        self.plate.items(self.edge().least, self.scale)
-    }
-
-    /// The form as an object of a file.
-    pub fn form(&self, deflater: &mut Deflater) -> Vec<u8> {
-        let mut brush = Brush::in_form(self.plate.height() * STEPS);
-        for item in self.plate.items(self.edge().least, STEPS) {
-            if let Item::Shape { mut outline, fill, stroke } = item {
-                for corner in &mut outline {
-                    corner.at = (corner.at.0.round(), corner.at.1.round());
-                }
-                let whole =
-                    |stroke: Stroke| Stroke { thickness: stroke.thickness.round(), ..stroke };
-                brush.write_shape(&outline, fill, stroke.map(whole));
+    /// The form for every place it stands in at this size.
+    pub fn form(&self, deflater: &mut Deflater) -> Form {
+        let size = (self.plate.width() * STEPS, (self.plate.height() * STEPS).round());
+        let items = self.plate.items(self.edge().least, STEPS);
+        let ink = ink_of_shapes(&items, size, STEPS / CELLS) / (STEPS * STEPS);
+        let mut brush = Brush::in_form(size.1);
+        for item in &items {
+            if let Item::Shape { outline, fill, stroke } = item {
+                brush.write_shape(outline, *fill, *stroke);
             }
         }
-        let content = deflater.deflate(&brush.text.bytes);
-        let (width, height) = (self.plate.width() * STEPS, brush.height);
-        let mut object = format!(
-            "<</Type/XObject/Subtype/Form/BBox[0 0 {width:.0} {height:.0}]/Matrix[{step} 0 0 {step} 0 0]\
-             /Resources<<>>/Filter/FlateDecode/Length {}>>stream\n",
-            content.len(),
-            step = 1.0 / STEPS,
-        )
-        .into_bytes();
-        object.extend(content);
-        object.extend(b"\nendstream");
-        object
+        Form { object: form_object(&deflater.deflate(&brush.text.bytes), size), ink }
     }
+}
+
+/// A plate for a file.
+pub struct Form {
+    pub object: Vec<u8>,
+    /// In squares of a unit, on white paper.
+    pub ink: f32,
+}
+
+fn form_object(content: &[u8], (width, height): At) -> Vec<u8> {
+    let mut object = format!(
+        "<</Type/XObject/Subtype/Form/BBox[0 0 {width:.0} {height:.0}]/Matrix[{step} 0 0 {step} 0 0]\
+         /Resources<<>>/Filter/FlateDecode/Length {}>>stream\n",
+        content.len(),
+        step = 1.0 / STEPS,
+    )
+    .into_bytes();
+    object.extend_from_slice(content);
+    object.extend_from_slice(b"\nendstream");
+    object
 }
 
 #[cfg(test)]
@@ -153,7 +164,8 @@ mod tests {
         assert_eq!(set(80.0).edge().name(), "F3");
         assert_eq!(set(40.0).edge().name(), "F3T3");
         for scale in [20.0, 40.0, 80.0] {
-            let pens = set(scale).items().into_iter().filter_map(|item| match item {
+            let items = plate.items(set(scale).edge().least, scale);
+            let pens = items.into_iter().filter_map(|item| match item {
                 Item::Shape { stroke, .. } => stroke.map(|stroke| stroke.thickness),
                 _ => None,
             });

@@ -1,11 +1,12 @@
 //! Styled words → lines of shaped glyphs that fit a width.
 
 use std::collections::BTreeMap;
-use std::hash::{DefaultHasher, Hash, Hasher};
+use std::hash::{Hash, Hasher};
 
 use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, FontFamilyName, Layout, LayoutContext};
+use rustc_hash::FxHasher;
 
 use super::atoms::{Paragraph, Style, WordCase, atoms_of, is_plain};
 use super::bidi::{Setting, is_arabic, lay_lines};
@@ -266,7 +267,7 @@ impl<'f> Shaper<'f> {
 
 /// The same on every run and every thread.
 fn hash_of(runs: &[Run]) -> u64 {
-    let mut hasher = DefaultHasher::new();
+    let mut hasher = FxHasher::default();
     runs.hash(&mut hasher);
     hasher.finish()
 }
@@ -297,6 +298,7 @@ pub fn hyphenate(line: &mut ShapedLine, faces: &Faces, kind: Type) {
 
 #[cfg(test)]
 mod tests {
+    use super::super::atoms::breaks_of;
     use super::*;
     use crate::render::house::House;
 
@@ -315,6 +317,8 @@ mod tests {
                 "https://example.org/a/very/long/address?that=goes&on=and-on Donaudampfschifffahrt",
                 "Київ: стрибок у довжину з місця — офіцер",
                 "a  b   c    two and more spaces here",
+                "9:40\u{2002}Technique 2: The kite · 2\u{a0}min 30\u{a0}s",
+                "3\u{2002}Hold for “three” (or more), then – slowly – breathe out: done! “Well held?” 5 % up",
             ]
             .map(str::to_owned),
         );
@@ -343,6 +347,11 @@ mod tests {
                 let Shaped::Plain(paragraph) = shaper.shape_text(text, &runs, kind.is_bold) else {
                     panic!("{text} is plain")
                 };
+                // Words know where they may break: as the rules of Unicode have it for the whole text (ICU4X).
+                let starts = paragraph.placed.iter().skip(1).zip(&paragraph.placed);
+                let ours = starts.filter(|(next, _)| next.may_break).map(|(_, before)| before.end);
+                let breaks: Vec<usize> = ours.collect();
+                assert_eq!(breaks, breaks_of(text), "{text}");
                 let ours = set_lines(&paragraph, text, &setting);
                 let mut whole = shaper.shape_once(text, &runs, kind.is_bold);
                 let theirs = lay_lines(&mut whole, text, &setting);

@@ -2,8 +2,8 @@
 //! the sheets has, and pictures. They are made once, by printpdf, from a specimen that shows each glyph;
 //! every file takes those it needs as finished bytes.
 
+use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
-use std::sync::Arc;
 
 use lopdf::{Dictionary, Document, Object, ObjectId};
 use printpdf::{
@@ -15,28 +15,18 @@ use super::content::ContentWriter;
 use super::deflate::Deflater;
 use super::faces::{Face, Faces};
 use super::font_program::thin_program;
-use super::page::{GlyphRun, GlyphText, Item, Page};
+use super::paper_pictures::PaperPictures;
 use super::pdf_file::PdfFile;
 use super::pdf_text::PdfText;
-use super::plate::{Edge, Impression};
-use crate::picture::dots_for_paper;
-
-/// The glyphs of a face, by their numbers: those that are used with the text they stand for.
-#[derive(Default)]
-struct Glyphs(Vec<Option<GlyphText>>);
-
-impl Glyphs {
-    fn used(&self) -> impl Iterator<Item = (u16, &GlyphText)> {
-        (0..).zip(&self.0).filter_map(|(id, text)| Some((id, text.as_ref()?)))
-    }
-}
+use super::plate::{Edge, Form, Impression};
+use super::used::{Glyphs, Used};
 
 /// Fonts, pictures and plates, finished for every file of a session.
 #[derive(Debug)]
 pub struct Stock {
     fonts: Vec<StockFont>,
     pictures: BTreeMap<String, StockThing>,
-    plates: BTreeMap<Edge, StockThing>,
+    plates: BTreeMap<Edge, StockPlate>,
     /// The first number that is free for the objects of a file.
     pub first_free: usize,
 }
@@ -50,6 +40,13 @@ struct StockFont {
     thing: StockThing,
 }
 
+/// A plate, and its ink in squares of its unit.
+#[derive(Debug)]
+struct StockPlate {
+    thing: StockThing,
+    ink: f32,
+}
+
 /// Something of the stock: its own number, and it and all it leads to as they are written.
 #[derive(Debug, Default)]
 struct StockThing {
@@ -58,31 +55,23 @@ struct StockThing {
 }
 
 /// What printpdf makes stock of; the fonts in it are read once and used for every session.
-pub struct StockMaker {
+pub struct StockMaker<'f> {
+    faces: &'f Faces,
     specimen: PdfDocument,
 }
 
-impl StockMaker {
-    pub fn new(faces: &Faces) -> Self {
-        let mut specimen = PdfDocument::new("");
-        for face in &faces.loaded {
-            let id = FontId(face.face.tag().to_owned());
-            specimen.resources.fonts.map.insert(id, PdfFont::new(face.parsed.clone()));
-        }
-        Self { specimen }
+impl<'f> StockMaker<'f> {
+    pub fn new(faces: &'f Faces) -> Self {
+        Self { faces, specimen: PdfDocument::new("") }
     }
 
-    /// The stock for sheets that are laid out.
-    pub fn make<'p>(
+    /// The stock of what sheets show.
+    pub fn make(
         &mut self,
-        pages: impl Iterator<Item = &'p Page>,
-        pictures: &BTreeMap<String, Arc<[u8]>>,
+        used: Used<'_>,
+        pictures: &PaperPictures,
         deflater: &mut Deflater,
     ) -> Stock {
-        let mut used = Used::default();
-        for page in pages {
-            used.gather(&page.items);
-        }
         let Used { glyphs, paths, plates } = used;
         self.show_specimen(&glyphs, &paths, pictures);
         let options = PdfSaveOptions { image_optimization: None, ..PdfSaveOptions::default() };
@@ -97,18 +86,24 @@ impl StockMaker {
         &mut self,
         glyphs: &BTreeMap<Face, Glyphs>,
         paths: &BTreeSet<&String>,
-        pictures: &BTreeMap<String, Arc<[u8]>>,
+        pictures: &PaperPictures,
     ) {
         let shown = &mut self.specimen.resources.xobjects.map;
         shown.clear();
         for path in paths {
-            let decoded = pictures.get(*path).and_then(|bytes| dots_for_paper(bytes));
-            if let Some(picture) = decoded {
-                shown.insert(picture_id(path), XObject::Image(raw_picture(picture)));
+            if let Some(picture) = pictures.get(path) {
+                shown.insert(picture_id(path), XObject::Image(raw_picture(&picture.dots)));
             }
         }
         let mut ops = vec![Op::StartTextSection];
+        let fonts = &mut self.specimen.resources.fonts.map;
         for (face, glyphs) in glyphs {
+            let id = FontId(face.tag().to_owned());
+            if let (Entry::Vacant(place), Some(font)) =
+                (fonts.entry(id), self.faces.get(*face).parsed())
+            {
+                place.insert(PdfFont::new(font.clone()));
+            }
             let font = PdfFontHandle::External(FontId(face.tag().to_owned()));
             ops.push(Op::SetFont { font, size: Pt(1.0) });
             let codes =
@@ -140,8 +135,9 @@ impl Stock {
     ) -> Self {
         for (edge, impression) in plates {
             let number = self.first_free;
-            let objects = vec![(number, impression.form(deflater))];
-            self.plates.insert(*edge, StockThing { number, objects });
+            let Form { object, ink } = impression.form(deflater);
+            let thing = StockThing { number, objects: vec![(number, object)] };
+            self.plates.insert(*edge, StockPlate { thing, ink });
             self.first_free += 1;
         }
         self
@@ -155,6 +151,11 @@ impl Stock {
     /// Whether it has a picture. One that can’t be read is left out.
     pub fn has_picture(&self, path: &str) -> bool {
         self.pictures.contains_key(path)
+    }
+
+    /// The ink of a plate, in squares of its unit.
+    pub fn plate_ink(&self, edge: Edge) -> f32 {
+        self.plates.get(&edge).map_or(0.0, |plate| plate.ink)
     }
 
     /// The name of a picture on a page.
@@ -178,8 +179,8 @@ impl Stock {
         }
         for edge in &shown.used_plates {
             let Some(plate) = self.plates.get(edge) else { continue };
-            entries.push_str(&format!("/{} {} 0 R", edge.name(), plate.number));
-            plate.write_to(file);
+            entries.push_str(&format!("/{} {} 0 R", edge.name(), plate.thing.number));
+            plate.thing.write_to(file);
         }
         entries + ">>"
     }
@@ -331,7 +332,7 @@ fn finish_streams(written: &mut Document, deflater: &mut Deflater) {
             stream.set_content(thin);
         }
         if stream.dict.get(b"Filter").is_err() {
-            let deflated = deflater.deflate(&stream.content);
+            let deflated = deflater.deflate_well(&stream.content);
             if deflated.len() < stream.content.len() {
                 stream.dict.set("Filter", "FlateDecode");
                 stream.set_content(deflated);
@@ -340,53 +341,12 @@ fn finish_streams(written: &mut Document, deflater: &mut Deflater) {
     }
 }
 
-/// What pages show of the stock.
-#[derive(Default)]
-struct Used<'p> {
-    glyphs: BTreeMap<Face, Glyphs>,
-    paths: BTreeSet<&'p String>,
-    plates: BTreeMap<Edge, &'p Impression>,
-}
-
-impl<'p> Used<'p> {
-    fn gather(&mut self, items: &'p [Item]) {
-        for item in items {
-            match item {
-                Item::Glyphs(run) => gather_glyphs(run, self.glyphs.entry(run.face).or_default()),
-                Item::Picture { path, .. } => _ = self.paths.insert(path),
-                Item::Plate(set) => _ = self.plates.entry(set.edge()).or_insert(set),
-                Item::Group { items, .. } => self.gather(items),
-                Item::Line { .. } | Item::Shape { .. } => {}
-            }
-        }
-    }
-}
-
-/// A reader of the file knows one text for each glyph: of two letters drawn alike, such as a space and
-/// one that does not break, it is the plainer, which comes first in Unicode.
-fn gather_glyphs(run: &GlyphRun, glyphs: &mut Glyphs) {
-    for glyph in &run.glyphs {
-        let id = usize::from(glyph.id);
-        if glyphs.0.len() <= id {
-            glyphs.0.resize(id + 1, None);
-        }
-        let known = glyphs.0[id].get_or_insert_with(|| glyph.text.clone());
-        match (&*known, &glyph.text) {
-            (GlyphText::Letter(before), GlyphText::Letter(letter)) if letter < before => {
-                *known = glyph.text.clone();
-            }
-            (GlyphText::Nothing, text) => *known = text.clone(),
-            _ => {}
-        }
-    }
-}
-
-fn raw_picture(picture: image::RgbImage) -> RawImage {
+fn raw_picture(picture: &image::RgbImage) -> RawImage {
     let side = |dots: u32| usize::try_from(dots).unwrap_or(0);
     RawImage {
         width: side(picture.width()),
         height: side(picture.height()),
-        pixels: RawImageData::U8(picture.into_raw()),
+        pixels: RawImageData::U8(picture.as_raw().clone()),
         data_format: RawImageFormat::RGB8,
         tag: Vec::new(),
     }

@@ -13,6 +13,8 @@ use crate::prose::{Block, Marker, Run, is_web_address};
 #[derive(Clone, Debug, Default)]
 pub struct Strip {
     pub height: f32,
+    /// How wide the words are, where it is a line of words.
+    pub filled: f32,
     /// Left out at the top of a frame.
     pub space_before: f32,
     /// It must not be the last in its frame.
@@ -253,7 +255,7 @@ impl<'c, 'f> Column<'c, 'f> {
             }
             let marker = marker.take().map(|(shaped, at)| placed(shaped, at).collect());
             // Half a word is never left for the next frame.
-            let is_hyphenated = line.is_hyphenated;
+            let (is_hyphenated, filled) = (line.is_hyphenated, line.width);
             if !self.shaper.is_trial() {
                 items.push(wrap.around(marker, placed(line, seat.indent).collect(), self.shaper));
             }
@@ -261,6 +263,7 @@ impl<'c, 'f> Column<'c, 'f> {
             let is_widow = count > 1 && index + 2 == count;
             self.push(Strip {
                 height: leading,
+                filled,
                 keeps_next: is_orphan || is_widow || is_hyphenated,
                 goes_on: index > 0,
                 items,

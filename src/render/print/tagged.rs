@@ -64,11 +64,14 @@ impl<'s> Tagged<'s> {
         if let Some(page) = home {
             text.put("/Pg ").reference(self.pages[page]);
         }
-        text.put("/K[");
+        let is_one = element.kids.len() == 1;
+        text.put(if is_one { "/K " } else { "/K[" });
         for kid in &element.kids {
             self.write_kid(*kid, home, text);
         }
-        text.put("]");
+        if !is_one {
+            text.put("]");
+        }
         if let Some(language) = &element.language {
             text.put("/Lang").words(language);
         }

@@ -3,10 +3,11 @@
 use super::gather::lay_gather;
 use super::page::Page;
 use super::passages::Passages;
+use super::printer::Printer;
 use super::remember::lay_remember;
 use super::term_poster::{TermPoster, lay_term_poster};
 use super::writer::About;
-use super::{LaidSheet, NO_DATE, Printed, Printer, marked, turned};
+use super::{LaidSheet, NO_DATE, Printed, marked, turned};
 use crate::prose::plain_line;
 use crate::render::Publication;
 use crate::render::phrases::is_right_to_left;

@@ -6,6 +6,7 @@ use harfrust::{
     BufferClusterLevel, Direction, FontRef, GlyphBuffer, Script, ShapeOptions, ShapePlan,
     ShaperData, UnicodeBuffer, script,
 };
+use smallvec::SmallVec;
 
 use super::atoms::{Atom, Style};
 use super::faces::{Face, Faces};
@@ -16,6 +17,8 @@ use super::shaper::SHAPED_AT;
 struct Engine<'f> {
     face: Face,
     font: FontRef<'f>,
+    /// From the font’s units to points at the size that words are shaped in.
+    scale: f32,
     data: ShaperData,
     /// By script.
     plans: Vec<(Script, ShapePlan)>,
@@ -32,7 +35,11 @@ impl<'f> WordShaper<'f> {
     pub fn new(faces: &'f Faces) -> Self {
         let engines = [Face::Regular, Face::Bold, Face::Italic].into_iter().filter_map(|face| {
             let font = FontRef::from_index(faces.get(face).blob.as_ref(), 0).ok()?;
-            Some(Engine { face, data: ShaperData::new(&font), font, plans: Vec::new() })
+            let data = ShaperData::new(&font);
+            #[allow(clippy::cast_precision_loss, reason = "a font has a few thousand units an em")]
+            let units = data.shaper(&font).build().units_per_em() as f32;
+            let scale = SHAPED_AT / units.max(1.0);
+            Some(Engine { face, data, font, scale, plans: Vec::new() })
         });
         Self { engines: engines.collect(), buffer: UnicodeBuffer::new() }
     }
@@ -64,12 +71,6 @@ impl Engine<'_> {
         });
         shaper.shape(buffer, ShapeOptions::new().plan(Some(&self.plans[known].1)))
     }
-
-    fn scale(&self) -> f32 {
-        #[allow(clippy::cast_precision_loss, reason = "a font has a few thousand units an em")]
-        let units = self.data.shaper(&self.font).build().units_per_em() as f32;
-        SHAPED_AT / units.max(1.0)
-    }
 }
 
 /// The script of a word’s letters; signs and figures are of whatever script is beside them.
@@ -92,11 +93,10 @@ fn script_of(word: &str) -> Option<Script> {
 
 /// What belongs to one letter or ligature is an atom.
 fn atoms_of(glyphs: &GlyphBuffer, word: &str, engine: &Engine<'_>) -> Option<Vec<Atom>> {
-    let scale = engine.scale();
     #[allow(clippy::cast_precision_loss, reason = "a few thousand units")]
-    let points = |units: i32| units as f32 * scale;
-    let mut atoms: Vec<Atom> = Vec::new();
-    let mut starts: Vec<usize> = Vec::new();
+    let points = |units: i32| units as f32 * engine.scale;
+    let mut atoms: Vec<Atom> = Vec::with_capacity(glyphs.len());
+    let mut starts: Vec<usize> = Vec::with_capacity(glyphs.len());
     for (info, position) in glyphs.glyph_infos().iter().zip(glyphs.glyph_positions()) {
         let start = usize::try_from(info.cluster).ok()?;
         if starts.last() != Some(&start) {
@@ -105,8 +105,9 @@ fn atoms_of(glyphs: &GlyphBuffer, word: &str, engine: &Engine<'_>) -> Option<Vec
                 length: 0,
                 advance: 0.0,
                 face: engine.face,
-                glyphs: Vec::new(),
+                glyphs: SmallVec::new(),
                 is_space: false,
+                may_break: false,
             });
         }
         let atom = atoms.last_mut()?;

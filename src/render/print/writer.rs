@@ -7,9 +7,11 @@ use super::content::ContentWriter;
 use super::deflate::Deflater;
 use super::faces::Faces;
 use super::page::Page;
+use super::paper_pictures::PaperPictures;
 use super::pdf_file::PdfFile;
 use super::stock::{Stock, StockMaker};
 use super::tagged::{Tagged, write_metadata};
+use super::used::Used;
 
 /// What a PDF says about itself.
 #[derive(Clone, Debug)]
@@ -29,7 +31,7 @@ pub struct About {
 /// One thread’s writer; the fonts in it are read once and used for every document.
 pub struct Writer<'f> {
     faces: &'f Faces,
-    maker: StockMaker,
+    maker: StockMaker<'f>,
     deflater: Deflater,
 }
 
@@ -38,13 +40,9 @@ impl<'f> Writer<'f> {
         Self { faces, maker: StockMaker::new(faces), deflater: Deflater::new() }
     }
 
-    /// Fonts and pictures for the documents of these pages.
-    pub fn stock<'p>(
-        &mut self,
-        pages: impl Iterator<Item = &'p Page>,
-        pictures: &BTreeMap<String, Arc<[u8]>>,
-    ) -> Stock {
-        self.maker.make(pages, pictures, &mut self.deflater)
+    /// Fonts, pictures and plates for documents that show all this.
+    pub fn stock(&mut self, used: Used<'_>, pictures: &PaperPictures) -> Stock {
+        self.maker.make(used, pictures, &mut self.deflater)
     }
 
     /// Writes a document that stands alone.
@@ -52,9 +50,11 @@ impl<'f> Writer<'f> {
         &mut self,
         pages: &[Page],
         about: &About,
-        pictures: &BTreeMap<String, Arc<[u8]>>,
+        files: &BTreeMap<String, Arc<[u8]>>,
     ) -> Vec<u8> {
-        let stock = self.stock(pages.iter(), pictures);
+        let used = Used::by(pages.iter());
+        let pictures = PaperPictures::of(&used.paths, files);
+        let stock = self.stock(used, &pictures);
         self.write(pages, about, &stock)
     }
 

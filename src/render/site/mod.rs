@@ -43,6 +43,7 @@ mod units;
 
 pub use book::{Book, render_book};
 pub use changes::render_changes_page;
+pub(crate) use picture::picture_path;
 pub use progress::render_progress_page;
 pub use teacher_folder::render_teacher_pages;
 

@@ -43,7 +43,7 @@ pub(super) fn show_pictures(
 }
 
 /// Where a picture of the pack is published, as the address written in a page.
-pub(super) fn picture_path(path: &str) -> String {
+pub(crate) fn picture_path(path: &str) -> String {
     format!("pictures/{}", encoded_path(path))
 }
 
