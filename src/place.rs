@@ -139,6 +139,11 @@ impl Files {
         &self.files[self.at(id)].1
     }
 
+    /// The file of an id, where there is one.
+    pub fn find(&self, id: FileId) -> Option<&FileText> {
+        self.files.get(self.at(id)).filter(|(there, _)| *there == id).map(|(_, file)| file)
+    }
+
     pub fn iter(&self) -> impl Iterator<Item = &FileText> {
         self.files.iter().map(|(_, file)| file)
     }

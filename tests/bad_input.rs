@@ -567,3 +567,23 @@ fn the_command_prints_over_what_the_pack_wishes() {
     let slip = run(&["publish", &from, "--to", "nowhere", "--cards", "3"]);
     assert_eq!(slip.status.code(), Some(2));
 }
+
+#[test]
+fn slips_in_the_command_line_are_told_in_words() {
+    let cases: [(&[&str], &str); 7] = [
+        (&["inpect"], "There is no command “inpect”. Did you mean “inspect”?"),
+        (&["publish", "sessions"], "This is still needed: --to <DIR>."),
+        (&["publish", "--too", "x"], "“--too” is not understood here. Did you mean “--to”?"),
+        (&["inspect", "--report", "txt"], "“txt” does not fit after --report <REPORT>."),
+        (&["inspect", "--report", "txt"], "Write one of: text, json, sarif."),
+        (&["draft"], "This is still needed: <TITLE>."),
+        (&["inspect", "sessions", "--as-of", "31/12/2026"], "can’t be read as a date"),
+    ];
+    for (arguments, wanted) in cases {
+        let output = run(arguments);
+        assert_eq!(output.status.code(), Some(2), "{arguments:?}");
+        let said = said(&output);
+        assert!(said.contains(wanted), "{arguments:?}: {said}");
+        assert!(!said.contains("subcommand"), "{arguments:?}: {said}");
+    }
+}

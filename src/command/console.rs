@@ -38,7 +38,10 @@ impl Console {
 
     /// Help and version are results; a slip in the arguments is a message.
     pub fn show_usage(&self, fault: &clap::Error) -> Ending {
-        let _ = fault.print();
+        match super::usage::explain_usage(fault) {
+            Some(words) => self.message(&words),
+            None => drop(fault.print()),
+        }
         if fault.use_stderr() { Ending::CouldNotRun } else { Ending::Well }
     }
 }

@@ -16,6 +16,7 @@ use crate::homes::{Home, check_things, read_class, read_home};
 use crate::pack::{Pack, Session};
 use crate::place::{FileId, Files};
 use crate::publish::{Workshop, check_target};
+use crate::read::nearest;
 use crate::read::{Selection, yaml};
 use crate::render::Bundle;
 use crate::render::class_pages::ClassPress;
@@ -74,7 +75,14 @@ pub(super) fn chosen_sessions<'p>(
     let offered: Vec<&Session> =
         pack.sessions.iter().map(AsRef::as_ref).filter(|s: &&Session| !s.is_retired()).collect();
     if let Some(lost) = asked.iter().find(|name| !offered.iter().any(|s| is_named(s, name))) {
-        return Err(format!("There is no session “{lost}” in this pack."));
+        let ids: Vec<&str> = offered.iter().map(|session| session.id.as_str()).collect();
+        let way_out = match nearest(lost, &ids) {
+            Some(near) => format!("Did you mean “{near}”?"),
+            None => {
+                "Write the place of its file, such as games/gull-catch, or a folder.".to_owned()
+            }
+        };
+        return Err(format!("There is no session “{lost}” in this pack. {way_out}"));
     }
     let is_asked =
         |session: &&&Session| asked.is_empty() || asked.iter().any(|name| is_named(session, name));

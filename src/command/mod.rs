@@ -16,6 +16,7 @@ mod publish;
 mod rehearse;
 mod schema;
 mod teacher_folder;
+mod usage;
 
 use clap::Parser;
 

@@ -44,6 +44,9 @@ fn forget(arguments: &ProgressArguments, console: &Console) -> Result<Ending, St
 fn report(arguments: &ProgressArguments, console: &Console) -> Result<Ending, String> {
     let source = open_folder(&arguments.pack, arguments.as_of.as_deref())?;
     let today = source.today();
+    if let Some(lost) = arguments.marks.iter().chain(&arguments.codes).find(|path| !path.exists()) {
+        return Err(format!("There is no file {} here.", lost.display()));
+    }
     for path in arguments.marks.iter().chain(&arguments.codes).chain([&arguments.to]) {
         check_kept_apart(path, &arguments.pack)?;
     }

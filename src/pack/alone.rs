@@ -22,6 +22,7 @@ impl Pack {
             title: self.title.clone(),
             school: self.school.clone(),
             language: self.language.clone(),
+            written_in: self.written_in.clone(),
             languages: self.languages.clone(),
             translations: BTreeMap::new(),
             translation_slips: Vec::new(),

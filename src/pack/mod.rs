@@ -46,6 +46,7 @@ use crate::figure::library::Library;
 use crate::finding::Finding;
 use crate::place::{FileId, Files, Placed};
 use crate::quantity::{Ages, Date, Decimal, Length};
+use crate::read::translation::{is_original, translation_of};
 use crate::read::words::Paper;
 use crate::read::{Line, Prose, is_session};
 
@@ -56,6 +57,8 @@ pub struct Pack {
     pub school: Option<String>,
     /// BCP 47 tag of the language the sessions are written in.
     pub language: Placed<String>,
+    /// The language that its files are written in; `language` is another in an edition of a translation.
+    pub written_in: String,
     /// The other languages that it is published in, in the order of their tags.
     pub languages: Vec<String>,
     /// The sessions that are translated, with the pack’s own words.
@@ -190,6 +193,14 @@ impl Pack {
         let unread =
             own.filter(move |file| is_session(&file.path, &self.paths) && !is_read(&file.path));
         unread.map(|file| &*file.text)
+    }
+
+    /// The language of what stands in a file: that of its name, where it is a translation (`brook-leap.fr.yaml`).
+    pub fn language_at(&self, file: FileId) -> String {
+        let path = self.files.find(file).map(|file| file.path.as_str());
+        let translation = path.filter(|path| !is_original(path, &self.paths));
+        let language = translation.and_then(translation_of).map(|(_, language)| language);
+        language.unwrap_or_else(|| self.written_in.clone())
     }
 
     /// Whether it is written in English, for what looks for English words.

@@ -82,10 +82,12 @@ impl Quantity for Date {
 
     fn read_quantity(text: &str) -> Result<Self, Unreadable> {
         text.trim().parse().map(Self).map_err(|_| {
-            Unreadable::new(
-                format!("“{text}” is not a date in the calendar"),
-                format!("Write {}.", Self::ASKED),
-            )
+            // 31/12/2026 is one, only written in another order.
+            let is_ours = text.trim().starts_with(|c: char| c.is_ascii_digit())
+                && text.trim().bytes().all(|c| c.is_ascii_digit() || c == b'-');
+            let says =
+                if is_ours { "is not a date in the calendar" } else { "can’t be read as a date" };
+            Unreadable::new(format!("“{text}” {says}"), format!("Write {}.", Self::ASKED))
         })
     }
 

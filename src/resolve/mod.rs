@@ -107,6 +107,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),
         sessions,
         units: units::resolve_units(documents.units, &documents.files, &language),
+        written_in: language.value.clone(),
         language,
         pictures: documents.pictures,
         look: documents.look,

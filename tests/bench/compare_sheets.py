@@ -13,7 +13,7 @@ and set with the same faces of `static/type`, on A4, four cards to a page, tagge
 What is counted is processor time, on one thread of one core: other work on the machine then costs little.
 Every process is warm, the others’ fonts are loaded before the clock starts, and each document is set anew
 (typst’s cache is emptied before). homeground’s time takes in more than theirs: its plans, reading its fonts and
-its catalogue, trying a card in up to five sizes, dividing it over cards, and drawing marks, bars, plans of the
+its catalogue, trying a card in several sizes, dividing it over cards, and drawing marks, bars, plans of the
 floor and cut lines. The others get cards already divided and sized. krilla and homeground run as libraries;
 typst and WeasyPrint are called once a document, as a Python program would call them.
 The fastest of the runs counts; the tools take turns. What they made stays in target/bench/made to be looked at.

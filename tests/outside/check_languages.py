@@ -112,6 +112,27 @@ def check_numbers(tally):
 ADDRESS = read_yaml(DEMO / "pack.yaml")["address"].rstrip("/") + "/"
 
 
+# Letters that only one of the demo’s languages has (Unicode’s block Arabic).
+ARABIC = re.compile("[\u0620-\u064a]")
+
+
+def check_script(tally, name, tree, language):
+    """Arabic words stand under lang ar and dir rtl on every page (WCAG 2.2, 3.1.2), also those that all sessions share."""
+    told = {child: parent for parent in tree.iter() for child in parent}
+
+    def nearest(element, attribute):
+        while element is not None and not element.get(attribute):
+            element = told.get(element)
+        return element.get(attribute) if element is not None else None
+
+    for element in tree.iter():
+        if isinstance(element.tag, str) and element.tag not in ("script", "style", "template") and ARABIC.search(element.text or ""):
+            if (nearest(element, "lang"), nearest(element, "dir")) != ("ar", "rtl"):
+                tally.same(f"{name}: {element.text.strip()[:40]}: language and direction", (nearest(element, "lang"), nearest(element, "dir")), ("ar", "rtl"))
+    if language == "ar":
+        tally.holds(f"{name}: has Arabic words to look at", any(ARABIC.search(e.text or "") for e in tree.iter() if isinstance(e.tag, str)))
+
+
 def check_pages(tally):
     """lang and dir of each page, links to its versions that lead somewhere, foreign texts that say so."""
     site = published(DEMO)
@@ -122,6 +143,7 @@ def check_pages(tally):
             name = page.relative_to(site).as_posix()
             tally.same(f"{name}: lang", tree.get("lang"), language)
             tally.same(f"{name}: dir", tree.get("dir"), "rtl" if language in RIGHT_TO_LEFT else "ltr")
+            check_script(tally, name, tree, language)
             links = [link for link in tree.iter("link") if link.get("rel") == "alternate" and link.get("hreflang", "x-default") != "x-default"]
             tally.same(f"{name}: versions", len(links), 1 + len(TRANSLATED))
             for link in links:

@@ -7,9 +7,13 @@ import subprocess
 from paper import PAPERS, SHEETS, sheet
 from program import DEMO, PACKS, published, tool
 from session_text import line_of, read_yaml, session_files, squeezed
+from short_sets import make_short_pack
 from stress_pack import make_stress_pack
 
 AGAINST = "qpdf --check, and pdfinfo and pdffonts of poppler; page sizes ISO 216 A4 and US Letter"
+
+# Bytes of a set of four pages.
+MOST = 60_000
 
 
 def facts(path):
@@ -48,7 +52,24 @@ def check_file(tally, where, path, paper, title):
     check_fonts(tally, where, path)
 
 
+def check_size(tally):
+    """A card set of four pages, figures, fonts and structure included, is under 60 KB; shorter ones too."""
+    sizes = {}
+    for pack in [DEMO, *map(make_short_pack, (3, 2, 1))]:
+        folder = published(pack)
+        for session in session_files(pack):
+            path = sheet(folder, session, "cards")
+            pages, size = len(facts(path)[1]), path.stat().st_size
+            sizes.setdefault(pages, []).append(size)
+            if pages <= 4:
+                tally.holds(f"{pack.name}: the {pages} pages of {session}'s cards are under 60 KB", size < MOST, f"{size} bytes")
+    tally.holds("there are sets of four pages", len(sizes.get(4, [])) > 2)
+    told = (f"{pages}: {sum(all) / len(all) / 1000:.0f} KB, {max(all) / 1000:.0f} at most" for pages, all in sorted(sizes.items()))
+    tally.note("card sets by pages: " + "; ".join(told))
+
+
 def check(tally):
+    check_size(tally)
     for pack in [DEMO, make_stress_pack(PACKS)]:
         folder = published(pack)
         paper = read_yaml(pack / "pack.yaml").get("paper", "A4")

@@ -73,6 +73,11 @@ pub fn translation_of(path: &str) -> Option<(String, String)> {
     (is_tag && has_name).then(|| (format!("{original}.yaml"), tag.to_owned()))
 }
 
+/// Whether a file of a pack is no translation of another.
+pub fn is_original(path: &str, paths: &BTreeSet<String>) -> bool {
+    original_of(path, paths).is_none()
+}
+
 /// The original of a translation, where it is in the pack.
 pub(super) fn original_of(path: &str, paths: &BTreeSet<String>) -> Option<String> {
     let (original, _) = translation_of(path)?;

@@ -11,11 +11,11 @@ use super::strip::{Column, Seat, Strip, placed};
 use crate::drawing::{effort_steps, effort_width};
 use crate::pack::{Fault, Measure, Part, Picture};
 use crate::picture::pixels_of;
-use crate::prose::{Run, plain_line, read_blocks, read_line};
+use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{colon, effort_name, measure_sentence, time_pieces};
 use crate::render::plan_phrases::{points_sentence, slot_name, slot_sentence};
 use crate::render::quantities::Said as _;
-use crate::words::Filling;
+use crate::words::{Filling, Words};
 
 /// What a card says, in pieces: `front` has what is read first, `either` what may stand below it or on
 /// the back.
@@ -29,20 +29,44 @@ pub struct Said {
     pub has_drawing: bool,
 }
 
+/// A part of the session with what is read of it once for all sizes that are tried.
+pub struct PartTold<'s> {
+    part: &'s Part,
+    how: Vec<Block>,
+    time: Option<Told>,
+}
+
+/// The time of a part: all of it, and its pieces.
+struct Told {
+    total: String,
+    pieces: String,
+}
+
+impl<'s> PartTold<'s> {
+    pub fn of(part: &'s Part, words: &Words) -> Self {
+        let time = part.time.as_ref().map(|time| Told {
+            total: crate::plan::total_of(time).say(words),
+            pieces: time_pieces(time, words).join(" · "),
+        });
+        Self { part, how: read_blocks(&part.how), time }
+    }
+}
+
 /// Lays out what a card says of a part: the task and its key points, then the rest. What to look for
 /// has a card of its own where cards have no backs.
 pub fn part_said(
     column: &mut Column<'_, '_>,
-    part: &Part,
+    told: &PartTold<'_>,
     source: &SheetSource<'_>,
     kind: CardType,
     has_back: bool,
 ) -> Said {
-    time_and_effort(column, part, source, kind);
+    let part = told.part;
+    time_and_effort(column, told, source, kind);
     adult(column, part, source, kind);
     throw_rules(column, part, source, kind);
     column.gap(kind.gap(5.0));
-    column.blocks(&read_blocks(&part.how), kind.words(), Seat::default());
+    column.blocks(&told.how, kind.words(), Seat::default());
     figure_strip(column, part, source, kind);
     key_points(column, part, source, kind);
     let front = std::mem::take(&mut column.strips);
@@ -89,18 +113,17 @@ fn faults(
 /// “5 min” large, with the effort’s steps and word at the right, and the pieces of the time below.
 fn time_and_effort(
     column: &mut Column<'_, '_>,
-    part: &Part,
+    PartTold { part, time, .. }: &PartTold<'_>,
     source: &SheetSource<'_>,
     kind: CardType,
 ) {
-    let Some(time) = &part.time else { return };
-    let total = crate::plan::total_of(time).say(source.words);
+    let Some(Told { total, pieces }) = time else { return };
     let scale = kind.scale();
     let small = kind.small();
     let label = kind.label();
     let kind = kind.figure();
     let width = column.width;
-    let shaped = column.shaper.shape(&one(total), kind, width);
+    let shaped = column.shaper.shape(&one(total.as_str()), kind, width);
     let mut items: Vec<Item> = shaped.into_iter().flat_map(|l| placed(l, 0.0)).collect();
     if let Some(effort) = &part.effort {
         let name = effort_name(effort.value, source.words);
@@ -114,9 +137,8 @@ fn time_and_effort(
     }
     column.line_of_words(column.shaper.leading(kind), items);
     column.keep_with_next();
-    let pieces = time_pieces(time, source.words);
     if !pieces.is_empty() {
-        column.words(&one(pieces.join(" · ")), small, Seat::default());
+        column.words(&one(pieces.as_str()), small, Seat::default());
         column.keep_with_next();
     }
 }

@@ -1,7 +1,7 @@
 //! Every card of a session in order: what to know first, each part, the floor plans, what a helper
 //! looks for, and how to make it fit.
 
-use super::card::{adaptation_said, helper_said, opening_said, part_said};
+use super::card::{PartTold, adaptation_said, helper_said, opening_said, part_said};
 use super::card_fit::{Card, CardForm, Fill, fit_cards};
 use super::card_head::CardHead;
 use super::floor_card::floor_said;
@@ -29,8 +29,9 @@ fn card_plan<'s>(source: &'s SheetSource<'_>, has_back: bool) -> Vec<Planned<'s>
     for part in &session.parts {
         let label = part_name(part, source.words);
         let head = CardHead { kind: Some(part.kind), label, title: plain_line(&part.title) };
+        let told = PartTold::of(part, source.words);
         let fill: Fill<'s> =
-            Box::new(move |column, kind| part_said(column, part, source, kind, has_back));
+            Box::new(move |column, kind| part_said(column, &told, source, kind, has_back));
         plan.push((head, fill));
     }
     plan.extend(floor_plans(source));

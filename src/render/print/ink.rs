@@ -7,11 +7,9 @@
 
 use std::collections::BTreeSet;
 
-use skrifa::instance::{LocationRef, Size};
-use skrifa::outline::{DrawSettings, OutlinePen};
-use skrifa::{FontRef, MetadataProvider};
-
 use super::faces::{Face, Faces};
+use super::glyph_area::area_of_glyph;
+use super::ground::Ground;
 use super::page::{At, Corner, GlyphRun, Item, Page, PlacedGlyph, Stroke};
 use super::paper_pictures::PaperPictures;
 use super::plate::Impression;
@@ -99,16 +97,52 @@ fn plate_ink(set: &Impression, stock: &Stock, ground: &Ground) -> f32 {
     stock.plate_ink(set.edge()) * set.scale * set.scale * (1.0 - ground.darkness(middle))
 }
 
-/// The ink of shapes on white paper, in squares of their unit; the finest they are looked at is a cell.
+/// The ink of shapes on white paper, in squares of their unit; the finest they are looked at is a cell. From the last
+/// to the first, each is inked where no later one covers it.
 pub fn ink_of_shapes(items: &[Item], size: At, cell: f32) -> f32 {
-    let mut ground = Ground::new(size, cell, Vec::new());
-    let ink = items.iter().map(|item| match item {
+    let mut covered = Ground::new(size, cell, Vec::new());
+    let ink = items.iter().rev().map(|item| match item {
         Item::Shape { outline, fill, stroke } => {
-            shape_ink((outline, FEW_PIECES), *fill, *stroke, &mut ground)
+            let corners = straightened(outline, FEW_PIECES);
+            let seen = stroke.map_or(0.0, |stroke| seen_stroke(&corners, stroke, *fill, &covered));
+            seen + fill.map_or(0.0, |grey| covered.cover(&corners) * (1.0 - grey))
         }
         _ => 0.0,
     });
     ink.sum()
+}
+
+/// The ink of a stroke where nothing covers it; the inner half of it lies on the shape’s own fill.
+fn seen_stroke(corners: &[At], stroke: Stroke, fill: Option<f32>, covered: &Ground) -> f32 {
+    let own = fill.map_or(0.0, |grey| (1.0 - grey) / 2.0);
+    let seen: f32 = sides_of(corners, stroke).map(|(a, b)| seen_length(a, b, covered)).sum();
+    seen * stroke.thickness * (1.0 - stroke.grey - own)
+}
+
+/// A side is looked at in pieces of so many cells.
+const PIECE: f32 = 4.0;
+
+/// How much of a side is not covered.
+fn seen_length(a: At, b: At, covered: &Ground) -> f32 {
+    let (dx, dy) = (b.0 - a.0, b.1 - a.1);
+    let length = dx.hypot(dy);
+    let (mut seen, mut done, step) = (0.0, 0.0, PIECE * covered.cell);
+    while done < length {
+        let piece = step.min(length - done);
+        let along = (done + piece / 2.0) / length;
+        if covered.darkness((a.0 + dx * along, a.1 + dy * along)) == 0.0 {
+            seen += piece;
+        }
+        done += step;
+    }
+    seen
+}
+
+/// The sides of an outline that are drawn.
+fn sides_of(corners: &[At], stroke: Stroke) -> impl Iterator<Item = (At, At)> {
+    let drawn = corners.len().saturating_sub(usize::from(stroke.is_open));
+    let ends = corners.iter().cycle().skip(1);
+    corners.iter().zip(ends).take(drawn).map(|(a, b)| (*a, *b))
 }
 
 /// Every item that is drawn, in the order of drawing.
@@ -118,88 +152,6 @@ fn flatten<'i>(items: &'i [Item], flat: &mut Vec<&'i Item>) {
             Item::Group { items, .. } => flatten(items, flat),
             drawn => flat.push(drawn),
         }
-    }
-}
-
-/// How dark the fills painted so far have made each cell of a page.
-struct Ground {
-    /// The side of a cell.
-    cell: f32,
-    columns: usize,
-    /// 255 is black.
-    cells: Vec<u8>,
-    /// Where rows of cells cross an outline, kept as room.
-    crossings: Vec<(usize, f32)>,
-}
-
-impl Ground {
-    fn new((width, height): At, cell: f32, mut cells: Vec<u8>) -> Self {
-        cells.clear();
-        let mut ground = Self { cell, columns: 0, cells, crossings: Vec::new() };
-        ground.columns = ground.index(width) + 1;
-        let count = ground.columns * (ground.index(height) + 1);
-        ground.cells.resize(count, 0);
-        ground
-    }
-
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
-    fn index(&self, at: f32) -> usize {
-        (at / self.cell).max(0.0) as usize
-    }
-
-    fn darkness(&self, at: At) -> f32 {
-        let place = self.index(at.1) * self.columns + self.index(at.0).min(self.columns - 1);
-        self.cells.get(place).map_or(0.0, |cell| f32::from(*cell) / 255.0)
-    }
-
-    /// Paints the cells whose middle lies inside an outline with straight sides.
-    fn paint(&mut self, corners: &[At], darkness: f32) {
-        #[allow(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "a share of 255"
-        )]
-        let painted = (darkness * 255.0).round() as u8;
-        let mut crossed = std::mem::take(&mut self.crossings);
-        self.cross_outline(corners, &mut crossed);
-        for pair in crossed.chunks_exact(2) {
-            let columns = pair.iter().map(|(_, at)| self.index(at + self.cell / 2.0));
-            let mut places =
-                columns.map(|column| pair[0].0 * self.columns + column.min(self.columns));
-            let (Some(start), Some(end)) = (places.next(), places.next()) else { continue };
-            if let Some(cells) = self.cells.get_mut(start..end) {
-                cells.fill(painted);
-            }
-        }
-        self.crossings = crossed;
-    }
-
-    /// Where the middles of the rows cross an outline: row by row, from the left. A side from one row’s middle to
-    /// another’s crosses the first of them and not the last, so that each row is crossed an even number of times.
-    fn cross_outline(&self, corners: &[At], crossed: &mut Vec<(usize, f32)>) {
-        crossed.clear();
-        let Some(mut a) = corners.last() else { return };
-        for b in corners {
-            let (low, high) = if a.1 < b.1 { (a.1, b.1) } else { (b.1, a.1) };
-            let slope = (b.0 - a.0) / (b.1 - a.1);
-            for row in self.first_row(low)..self.first_row(high) {
-                #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
-                let y = (row as f32 + 0.5) * self.cell;
-                crossed.push((row, a.0 + slope * (y - a.1)));
-            }
-            a = b;
-        }
-        crossed.sort_unstable_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
-    }
-
-    /// The first row whose middle lies at a height or below it.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "paper is small")]
-    fn first_row(&self, y: f32) -> usize {
-        let row = (y / self.cell - 0.5).max(0.0);
-        let whole = row as usize;
-        #[allow(clippy::cast_precision_loss, reason = "paper has a few hundred rows")]
-        let is_whole = whole as f32 >= row;
-        if is_whole { whole } else { whole + 1 }
     }
 }
 
@@ -237,9 +189,8 @@ fn shape_ink(
         ground.paint(&corners, 1.0 - grey);
     }
     if let Some(stroke) = stroke {
-        let drawn = corners.len().saturating_sub(usize::from(stroke.is_open));
-        let sides = corners.iter().zip(corners.iter().cycle().skip(1)).take(drawn);
-        ink += sides.map(|(a, b)| side_ink(*a, *b, stroke, fill, ground)).sum::<f32>();
+        let sides = sides_of(&corners, stroke);
+        ink += sides.map(|(a, b)| side_ink(a, b, stroke, fill, ground)).sum::<f32>();
     }
     ink
 }
@@ -292,80 +243,25 @@ fn area_within(corners: &[At]) -> f32 {
     (sides.map(|(a, b)| cross(*a, *b)).sum::<f32>() / 2.0).abs()
 }
 
-fn cross(a: At, b: At) -> f32 {
+/// Twice the area of the triangle with the origin, signed.
+pub fn cross(a: At, b: At) -> f32 {
     a.0 * b.1 - a.1 * b.0
-}
-
-/// The area inside a glyph’s outline, in squares of the type’s size.
-fn area_of_glyph(font: &[u8], glyph: u16) -> Option<f32> {
-    let font = FontRef::new(font).ok()?;
-    let em = f32::from(font.metrics(Size::unscaled(), LocationRef::default()).units_per_em);
-    let mut pen = AreaPen::default();
-    let settings = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());
-    font.outline_glyphs().get(u32::from(glyph).into())?.draw(settings, &mut pen).ok()?;
-    Some(pen.area.abs() / (em * em))
-}
-
-/// Adds up the area inside the contours of a glyph; holes run the other way round.
-#[derive(Default)]
-struct AreaPen {
-    area: f32,
-    start: At,
-    at: At,
-}
-
-impl OutlinePen for AreaPen {
-    fn move_to(&mut self, x: f32, y: f32) {
-        self.start = (x, y);
-        self.at = (x, y);
-    }
-
-    fn line_to(&mut self, x: f32, y: f32) {
-        self.area += cross(self.at, (x, y)) / 2.0;
-        self.at = (x, y);
-    }
-
-    fn quad_to(&mut self, cx: f32, cy: f32, x: f32, y: f32) {
-        let (start, bend, end) = (self.at, (cx, cy), (x, y));
-        self.area += (2.0 * cross(start, bend) + 2.0 * cross(bend, end) + cross(start, end)) / 6.0;
-        self.at = end;
-    }
-
-    fn curve_to(&mut self, ax: f32, ay: f32, bx: f32, by: f32, x: f32, y: f32) {
-        let (start, a, b, end) = (self.at, (ax, ay), (bx, by), (x, y));
-        let (near, far) = (cross(start, a) + cross(b, end), cross(start, b) + cross(a, end));
-        self.area += (6.0 * near + 3.0 * far + 3.0 * cross(a, b) + cross(start, end)) / 20.0;
-        self.at = end;
-    }
-
-    fn close(&mut self) {
-        let (x, y) = self.start;
-        self.line_to(x, y);
-    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
+    /// Two black-edged white squares, one over a quarter of the other: of the lower one’s edge three quarters are seen.
     #[test]
-    fn areas_are_those_of_geometry() {
-        let mut pen = AreaPen::default();
-        // A circle of radius 1 by four cubic curves; the usual approximation is good to 3 in 10,000.
-        let k = 0.5523;
-        pen.move_to(1.0, 0.0);
-        pen.curve_to(1.0, k, k, 1.0, 0.0, 1.0);
-        pen.curve_to(-k, 1.0, -1.0, k, -1.0, 0.0);
-        pen.curve_to(-1.0, -k, -k, -1.0, 0.0, -1.0);
-        pen.curve_to(k, -1.0, 1.0, -k, 1.0, 0.0);
-        pen.close();
-        assert!((pen.area - std::f32::consts::PI).abs() < 0.002, "{}", pen.area);
-        let mut pen = AreaPen::default();
-        // Under a parabola: two thirds of the box round it (Archimedes).
-        pen.move_to(0.0, 0.0);
-        pen.quad_to(1.0, 2.0, 2.0, 0.0);
-        pen.close();
-        assert!((pen.area.abs() - 4.0 / 3.0).abs() < 1e-5, "{}", pen.area);
+    fn what_is_covered_is_not_inked() {
+        let square = |at: f32| Item::rectangle((at, at), (20.0, 20.0), Some(1.0), Some(1.0));
+        let items = [square(10.0), square(20.0)];
+        let ink = ink_of_shapes(&items, (50.0, 50.0), 0.5);
+        assert!((ink - (2.0 * 80.0 - 20.0)).abs() < 2.0, "{ink}");
+        let grey = Item::rectangle((10.0, 10.0), (20.0, 20.0), Some(0.5), None);
+        let ink = ink_of_shapes(&[grey, square(20.0)], (50.0, 50.0), 0.5);
+        assert!((ink - (300.0 * 0.5 + 80.0)).abs() < 2.0, "{ink}");
     }
 
     #[test]

@@ -88,8 +88,7 @@ fn in_order<'p>(site: &Site<'p>) -> Vec<(&'p Session, &'p Plans)> {
 }
 
 fn entry_of(site: &Site<'_>, chooser: &Chooser, session: &Session, plans: &Plans) -> Entry {
-    let scribe =
-        Scribe::new(site.publication.pack, "").above(&site.up()).telling(&session.language);
+    let scribe = Scribe::new(site.publication.pack, "").above(&site.up());
     let needs = session.needs.iter().filter(|need| !need.optional);
     Entry {
         href: page_path(&session.id),

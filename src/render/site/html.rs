@@ -24,13 +24,11 @@ pub(super) struct Scribe<'p> {
     root: String,
     /// From there up to the pictures.
     up: String,
-    /// The language of the texts, where it is not that of the page.
-    language: Option<String>,
 }
 
 impl<'p> Scribe<'p> {
     pub(super) fn new(pack: &'p Pack, root: &str) -> Self {
-        Self { pack, root: root.to_owned(), up: String::new(), language: None }
+        Self { pack, root: root.to_owned(), up: String::new() }
     }
 
     /// The same, on a page whose pictures lie further up.
@@ -39,28 +37,26 @@ impl<'p> Scribe<'p> {
         self
     }
 
-    /// The same, for texts in a language that is told where it is not that of the page (WCAG 2.2, 3.1.2).
-    pub(super) fn telling(mut self, language: &str) -> Self {
-        self.language = (language != self.pack.language.value).then(|| language.to_owned());
-        self
-    }
-
-    /// A text with its language told where it is another.
-    fn told(&self, element: &str, html: String) -> Html {
-        let Some(language) = &self.language else { return Html(html) };
-        let direction = direction_of(language);
-        let language = escaped(language);
+    /// A text, with the language of its file told where it is not that of the page (WCAG 2.2, 3.1.2).
+    fn told(&self, element: &str, file: FileId, html: String) -> Html {
+        let language = self.pack.language_at(file);
+        if language == self.pack.language.value {
+            return Html(html);
+        }
+        let (language, direction) = (escaped(&language), direction_of(&language));
         Html(format!("<{element} lang=\"{language}\" dir=\"{direction}\">{html}</{element}>"))
     }
 
     /// Several paragraphs.
     pub(super) fn prose(&self, text: &Placed<Prose>) -> Html {
-        self.told("div", prose_to_html(text, &|link| self.follow(text.place.file, link)))
+        let file = text.place.file;
+        self.told("div", file, prose_to_html(text, &|link| self.follow(file, link)))
     }
 
     /// One line, with nothing around it.
     pub(super) fn line(&self, text: &Placed<Line>) -> Html {
-        self.told("span", line_to_html(text, &|link| self.follow(text.place.file, link)))
+        let file = text.place.file;
+        self.told("span", file, line_to_html(text, &|link| self.follow(file, link)))
     }
 
     /// A line that may not be written.

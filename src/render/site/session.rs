@@ -145,7 +145,7 @@ pub(super) fn render_session(
 
 pub(super) fn show_session(site: &Site<'_>, session: &Session, plans: &Plans) -> SessionPage {
     let pack = site.publication.pack;
-    let scribe = Scribe::new(pack, &root_of(session)).above(&site.up()).telling(&session.language);
+    let scribe = Scribe::new(pack, &root_of(session)).above(&site.up());
     SessionPage {
         frame: frame_of_session(site, "session", session),
         title: plain_line(&session.title),

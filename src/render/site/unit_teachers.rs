@@ -95,7 +95,7 @@ fn show_plan(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> UnitTeachersPage 
     ];
     UnitTeachersPage {
         frame: frame_of_unit(site, "unit", unit),
-        title: scribe_of(site, unit, "").line(&unit.title),
+        title: scribe_of(site, "").line(&unit.title),
         href: unit_page(unit),
         dates: UnitWords::of(unit, plan, &site.words).dates,
         rows: plan.days.iter().map(|day| show_row(site, unit, plan, day)).collect(),

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::Site;
 use super::frame::{Frame, frame_of_unit, unit_root};
 use super::html::{Html, Scribe};
-use crate::pack::{NoSchool, Session, Unit};
+use crate::pack::{NoSchool, Unit};
 use crate::plan::unit::{BackAgain, PlannedDay, UnitPlan};
 use crate::prose::plain_line;
 use crate::quantity::Date;
@@ -116,7 +116,7 @@ pub(super) struct UnitLink {
 pub(super) fn unit_links(site: &Site<'_>) -> Vec<UnitLink> {
     let publication = site.publication;
     let link = |(unit, plan): (&Unit, &UnitPlan)| {
-        let scribe = scribe_of(site, unit, "");
+        let scribe = scribe_of(site, "");
         UnitLink {
             href: unit_page(unit),
             title: scribe.line(&unit.title),
@@ -143,14 +143,14 @@ pub(super) fn render_units(site: &Site<'_>) -> Result<Bundle, RenderFault> {
     Ok(bundle)
 }
 
-/// For what a unit says, in the language that it is written in.
-pub(super) fn scribe_of<'p>(site: &Site<'p>, unit: &Unit, root: &str) -> Scribe<'p> {
-    Scribe::new(site.publication.pack, root).above(&site.up()).telling(&unit.language)
+/// For what units and sessions say.
+pub(super) fn scribe_of<'p>(site: &Site<'p>, root: &str) -> Scribe<'p> {
+    Scribe::new(site.publication.pack, root).above(&site.up())
 }
 
 pub(super) fn show_unit(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> UnitPage {
     let root = unit_root(unit);
-    let scribe = scribe_of(site, unit, &root);
+    let scribe = scribe_of(site, &root);
     let said = UnitWords::of(unit, plan, &site.words);
     let papers = [
         (unit_poster(unit), "unit-poster"),
@@ -222,7 +222,7 @@ fn show_weeks(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> Vec<WeekView> {
 /// The days without school that begin in a span.
 fn show_none(site: &Site<'_>, unit: &Unit, from: Date, to: Date) -> Vec<NoneView> {
     let begins = |days: &&NoSchool| (from..to).contains(&days.from.value);
-    let scribe = scribe_of(site, unit, &unit_root(unit));
+    let scribe = scribe_of(site, &unit_root(unit));
     let show = |days: &NoSchool| NoneView {
         what: scribe.line_if_any(days.what.as_ref()),
         dates: span_words(days.from.value, days.to, &site.words),
@@ -245,7 +245,7 @@ fn show_day(site: &Site<'_>, unit: &Unit, day: &PlannedDay, is_first: bool) -> D
         clock: clock(day),
         length: session.slot.say(&site.words),
         href: page_path(&session.id),
-        title: told(site, unit, session).line(&session.title),
+        title: told(site, unit).line(&session.title),
         get_out: listed("unit-get-out", &day.get_out),
         put_back: listed("unit-put-back", &day.put_back),
         is_same: !is_first && day.get_out.is_empty() && day.put_back.is_empty(),
@@ -253,17 +253,15 @@ fn show_day(site: &Site<'_>, unit: &Unit, day: &PlannedDay, is_first: bool) -> D
     }
 }
 
-/// A scribe for what a session says, on the page of a unit.
-fn told<'p>(site: &Site<'p>, unit: &Unit, session: &Session) -> Scribe<'p> {
-    Scribe::new(site.publication.pack, &unit_root(unit))
-        .above(&site.up())
-        .telling(&session.language)
+/// A scribe on the page of a unit.
+fn told<'p>(site: &Site<'p>, unit: &Unit) -> Scribe<'p> {
+    scribe_of(site, &unit_root(unit))
 }
 
 fn show_back(site: &Site<'_>, unit: &Unit, back: BackAgain) -> Option<RememberView> {
     let session = &site.publication.pack.sessions[back.session];
     let question = session.review.get(back.question)?;
-    let scribe = told(site, unit, session);
+    let scribe = told(site, unit);
     Some(RememberView {
         ask: scribe.prose(&question.ask),
         answer: question.answer.as_ref().map(|answer| scribe.prose(answer)),
