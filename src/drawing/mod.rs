@@ -27,7 +27,7 @@ pub use floor_plan::draw_floor_plan;
 pub use look::{Look, curves_of, start_of};
 pub use mark_strip::{StripDay, StripSetting, draw_mark_strip};
 pub use marks::{effort_steps, effort_width, part_mark};
-pub use pen::hatch_lines;
+pub use pen::{circle, hatch_lines};
 pub use qr::draw_qr;
 pub use svg::{escape, marks_to_svg, to_svg};
 pub use time_line::{Bar, draw_low_time_line, draw_time_line, low_bars};

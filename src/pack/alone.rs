@@ -38,6 +38,7 @@ impl Pack {
             things: self.things.clone(),
             things_twice: self.things_twice.clone(),
             curriculum: self.curriculum.clone(),
+            untranslated: self.untranslated.clone(),
             called: self.called.clone(),
             poses: self.poses.clone(),
             sessions: Vec::new(),

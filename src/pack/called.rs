@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::{Need, Pack, Session, Substitute, Thing, Translation};
+use super::{Need, Pack, Session, Substitute, Thing, Translation, Unit};
 use crate::place::Placed;
 use crate::read::Line;
 
@@ -74,6 +74,20 @@ impl ThingsCalled {
                 self.call_substitutes(&mut thing.substitutes);
             }
         }
+    }
+
+    /// Calls what a unit gathers step by step by the names that are known.
+    pub(super) fn call_in_unit(&self, unit: &mut Unit) {
+        for thing in unit.gather.iter_mut().flat_map(|step| &mut step.things) {
+            if let Some((called, _)) = self.0.get(&thing.value.0) {
+                *thing = called.clone();
+            }
+        }
+    }
+
+    /// Whether a thing has this name in the language, and not in the original.
+    pub fn has(&self, name: &str) -> bool {
+        self.0.values().any(|(called, plural)| called.value.0 == name || plural == name)
     }
 
     fn knows(&self, need: &Need) -> bool {

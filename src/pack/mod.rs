@@ -84,6 +84,8 @@ pub struct Pack {
     /// Names that the shared list has once already, where they stand again.
     pub things_twice: Vec<Placed<Line>>,
     pub curriculum: Option<Curriculum>,
+    /// In another language than the original’s: what of its own is not translated, and the language of that.
+    pub untranslated: Option<(String, Vec<String>)>,
     /// What things are called in this language, where it is not the pack’s own.
     pub called: ThingsCalled,
     /// The poses of the library with the pack’s own.
@@ -119,7 +121,9 @@ impl Pack {
     pub fn in_language(&self, language: &str) -> Self {
         let mut pack = self.clone();
         pack.language = Placed::new(language.to_owned(), self.language.place);
-        let Some(translation) = self.translations.get(language) else { return pack };
+        let translation = self.translations.get(language);
+        pack.untranslated = Some((self.language.value.clone(), self.texts_without(translation)));
+        let Some(translation) = translation else { return pack };
         let names = ThingsCalled::learn(self, translation);
         let translation = translation.clone();
         if let Some(title) = translation.title {
@@ -139,13 +143,30 @@ impl Pack {
             }
         }
         pack.sessions.iter_mut().for_each(|session| names.call_in(session));
-        pack.called = names;
         for translated in translation.units {
             if let Some(unit) = pack.units.iter_mut().find(|unit| unit.id == translated.id) {
                 unit.say_as(translated);
             }
         }
+        pack.units.iter_mut().for_each(|unit| names.call_in_unit(unit));
+        pack.called = names;
         pack
+    }
+
+    /// Its own words, without those that a translation has too.
+    fn texts_without(&self, translation: Option<&Translation>) -> Vec<String> {
+        let is_said = |said: fn(&Translation) -> bool| translation.is_some_and(said);
+        let mut texts = Vec::new();
+        if !is_said(|translation| translation.title.is_some()) {
+            texts.push(self.title.clone());
+        }
+        if !is_said(|translation| translation.contact.is_some()) {
+            texts.extend(self.contact.iter().map(ToString::to_string));
+        }
+        if !is_said(|translation| !translation.cautions.is_empty()) {
+            texts.extend(self.cautions.iter().map(ToString::to_string));
+        }
+        texts
     }
 
     /// The place of a session in `sessions`, by its address as a teacher writes it.

@@ -107,6 +107,13 @@ pub fn comma(words: &Words) -> &'static str {
     if is_right_to_left(words.language()) { "، " } else { ", " }
 }
 
+/// What stands between a label and what it names: French keeps a space before it (Imprimerie nationale, Lexique des
+/// règles typographiques).
+pub fn colon(words: &Words) -> &'static str {
+    let is_french = words.language().split('-').next() == Some("fr");
+    if is_french { "\u{a0}: " } else { ": " }
+}
+
 /// “4 m × 2 m” of floor.
 pub fn floor_size(space: &Space, words: &Words) -> String {
     say_size(space.length.value, space.width.value, words)

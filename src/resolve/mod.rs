@@ -101,6 +101,7 @@ pub fn resolve_pack(documents: Documents) -> Pack {
         cautions: shared.map(|doc| doc.cautions).unwrap_or_default(),
         things,
         things_twice,
+        untranslated: None,
         called: ThingsCalled::default(),
         poses,
         curriculum: documents.curriculum.map(|written| resolve_curriculum(written.doc)),

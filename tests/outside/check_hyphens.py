@@ -26,9 +26,10 @@ PACKS = {
     "cy": "Cadwch gydbwysedd yn ddistaw gan ymestyn breichiau ac anadlu'n ddwfn wrth symud yn araf rhwng "
           "rhwystrau dychmygol gyda'ch cyfeillion gartref. ",
 }
-# The only English patterns that the program has are American ones: a British dictionary breaks by a
-# word’s parts (im-port-ant), an American one by its sound (im-por-tant).
-DICTIONARIES = {"en-GB": "en_US", "de": "de_DE", "fr": "fr"}
+PACKS["en-US"] = PACKS["en-GB"]
+# A British dictionary breaks by a word’s parts (im-port-ant), an American one by its sound (im-por-tant).
+DICTIONARIES = {"en-GB": "en_GB", "en-US": "en_US", "de": "de_DE", "fr": "fr"}
+OTHER_ENGLISH = {"en-GB": "en_US", "en-US": "en_GB"}
 
 
 def broken_words(path):
@@ -76,4 +77,8 @@ def check(tally):
         agreed = 1 - len(others) / max(1, len(halves))
         tally.holds(f"{pack.name}: words are broken", bool(halves))
         tally.holds(f"{pack.name}: {LEAST_AGREED:.0%} of breaks are allowed", agreed >= LEAST_AGREED, f"{agreed:.0%}: {sorted(set(others))}")
+        if language in OTHER_ENGLISH and pack != DEMO:
+            other = pyphen.Pyphen(lang=OTHER_ENGLISH[language], left=EDGE, right=EDGE)
+            strange = [f"{before}-{after}" for before, after in halves if len(before) not in other.positions((before + after).lower())]
+            tally.holds(f"{pack.name}: some words are broken as the other English never does", bool(strange))
         tally.note(f"{pack.name} ({language}): {len(halves)} breaks, {agreed:.1%} agreed; not: {sorted(set(others)) or 'none'}")

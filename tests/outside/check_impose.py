@@ -249,8 +249,8 @@ def with_numbers(session):
 def check_poster(tally, where, session, path, sizes, is_whole):
     tally.same(f"{where}: one poster", len(read_pages(path)), 1)
     glyphs = read_pages(path)[0][2]
-    # The title is white: its glyphs stand first and above the first mark.
-    points = [g for g in glyphs if "Bold" in g["fontname"] and g["non_stroking_color"] in ((0,), [0], 0, (0.0,))]
+    # The title is the first heading, and the words over it are white.
+    points = [g for g in glyphs if "Bold" in g["fontname"] and g["tag"] == "P" and g["non_stroking_color"] in ((0,), [0], 0, (0.0,))]
     words = squeezed("".join(g["text"] for g in points))
     wanted = [squeezed(line_of(point)) for _, part in parts_of(session) for point in part.get("key_points", [])]
     if is_whole:

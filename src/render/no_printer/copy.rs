@@ -9,7 +9,8 @@
 use crate::pack::{Pack, Part, Session};
 use crate::plan::Plans;
 use crate::prose::{plain_line, plain_words};
-use crate::render::phrases::{hold_together, need_name};
+use crate::render::phrases::{colon, comma, hold_together, need_name};
+use crate::render::quantities::Said as _;
 use crate::words::{Filling, Words};
 
 /// Words a minute.
@@ -53,18 +54,18 @@ struct Card {
 impl Card {
     /// With only what must not be missing.
     fn of(session: &Session, plans: &Plans, pack: &Pack, words: &Words) -> Self {
-        let slot = hold_together(&session.slot.to_string());
+        let slot = hold_together(&session.slot.say(words));
         let spans = session.parts.iter().zip(&plans.time.spans).zip(1..);
         Self {
-            head: format!("{}, {slot}", plain_line(&session.title)),
+            head: format!("{}{}{slot}", plain_line(&session.title), comma(words)),
             things: things_of(session, words),
             cautions: cautions_of(session, pack).into_iter().take(1).collect(),
             rules: session.parts.iter().find_map(|part| rules_of(part, words)),
             read_first: words.say("no-printer-read"),
             parts: spans
                 .map(|((part, span), number)| {
-                    let time = hold_together(&span.total.to_string());
-                    format!("{number}. {}, {time}", plain_line(&part.title))
+                    let time = hold_together(&span.total.say(words));
+                    format!("{number}. {}{}{time}", plain_line(&part.title), comma(words))
                 })
                 .collect(),
         }
@@ -80,7 +81,7 @@ impl Card {
     fn lines(self, words: &Words) -> Vec<String> {
         let care = self.cautions.into_iter().chain(self.rules).chain([self.read_first]);
         let care = care.collect::<Vec<_>>().join(" ");
-        let care = format!("{}: {care}", words.say("cautions"));
+        let care = format!("{}{}{care}", words.say("cautions"), colon(words));
         let before = [Some(self.head), self.things, Some(care)].into_iter().flatten();
         before.chain(self.parts).collect()
     }
@@ -105,7 +106,7 @@ fn count_words(text: &str) -> usize {
 /// “You need: 4 markers, a mat.”
 pub(super) fn things_of(session: &Session, words: &Words) -> Option<String> {
     let names: Vec<String> = session.needs.iter().map(|need| need_name(need, words)).collect();
-    let list = names.join(", ");
+    let list = names.join(comma(words));
     (!list.is_empty())
         .then(|| words.say_with("no-printer-needs", &[("list", Filling::Text(&list))]))
 }
@@ -125,7 +126,7 @@ pub(super) fn rules_of(part: &Part, words: &Words) -> Option<String> {
         .into_iter()
         .filter_map(|(key, rule)| {
             let rule = plain_line(rule.as_ref()?);
-            Some(format!("{}: {}.", words.say(key), rule.trim_end_matches('.')))
+            Some(format!("{}{}{}.", words.say(key), colon(words), rule.trim_end_matches('.')))
         })
         .collect();
     (!said.is_empty()).then(|| said.join(" "))

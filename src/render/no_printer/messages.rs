@@ -10,6 +10,8 @@ use super::gsm::{fits, plain_signs};
 use crate::pack::{Pack, Part, Session};
 use crate::plan::Plans;
 use crate::prose::{plain_line, plain_words};
+use crate::render::phrases::{colon, comma};
+use crate::render::quantities::Said as _;
 use crate::words::Words;
 
 /// Where words are left out.
@@ -24,7 +26,7 @@ pub fn write_messages(session: &Session, plans: &Plans, pack: &Pack, words: &Wor
     let spans = session.parts.iter().zip(&plans.time.spans);
     for (part, span) in spans {
         texts.extend(rule_messages(part, words));
-        texts.push(part_message(part, &span.total.to_string()));
+        texts.push(part_message(part, &span.total.say(words), words));
     }
     let total = texts.len();
     texts.iter().zip(1..).map(|(text, number)| format!("{number}/{total} {text}")).collect()
@@ -32,11 +34,12 @@ pub fn write_messages(session: &Session, plans: &Plans, pack: &Pack, words: &Wor
 
 /// Title, minutes, things and cautions: as many messages as they need.
 fn opening_messages(session: &Session, pack: &Pack, words: &Words) -> Vec<String> {
-    let mut said = vec![format!("{}, {}.", plain_line(&session.title), session.slot)];
+    let mut said =
+        vec![format!("{}{}{}.", plain_line(&session.title), comma(words), session.slot.say(words))];
     said.extend(things_of(session, words));
     let care = cautions_of(session, pack).into_iter();
     let care = care.chain([words.say("no-printer-read")]).collect::<Vec<_>>().join(" ");
-    said.push(format!("{}: {care}", words.say("cautions")));
+    said.push(format!("{}{}{care}", words.say("cautions"), colon(words)));
     said.push(words.say("no-printer-rules"));
     fill_messages(&said.join(" "))
 }
@@ -85,8 +88,13 @@ fn has_room(text: &str) -> bool {
 
 /// “Quick feet, 5 min: how it is done. Key point; key point.” The first key point comes before more
 /// of the how, the others after it.
-fn part_message(part: &Part, time: &str) -> String {
-    let head = plain_signs(&format!("{}, {time}:", plain_line(&part.title)));
+fn part_message(part: &Part, time: &str, words: &Words) -> String {
+    let head = plain_signs(&format!(
+        "{}{}{time}{}",
+        plain_line(&part.title),
+        comma(words),
+        colon(words).trim_end()
+    ));
     let head = if has_room(&head) { head } else { cut_to_room(&head, "", "") };
     let how = plain_signs(&plain_words(&part.how));
     let points: Vec<String> = part.key_points.iter().map(|p| plain_signs(&plain_line(p))).collect();

@@ -8,15 +8,16 @@ use super::card_type::PAGE;
 use super::drawings::{THINNEST, place_marks};
 use super::flow::{break_frames, place_frames};
 use super::impose::{booklet_sides, padded};
+use super::origin::Origin;
 use super::page::{BLACK, Item, Key, Page, Role, WHITE};
 use super::record::ruled_line;
 use super::scale::{MARGIN, SMALLEST, Type, paper_size};
 use super::shaper::Shaper;
-use super::sheets::{SheetSource, fit_line, one};
+use super::sheets::{SheetSource, fit_line, one, shape_title};
 use super::strip::{Column, Seat, Strip, placed};
 use crate::drawing::part_mark;
 use crate::prose::{Run, read_line};
-use crate::render::phrases::floor_size;
+use crate::render::phrases::{colon, floor_size};
 use crate::render::quantities::Said as _;
 
 /// The line at the foot of a page.
@@ -150,8 +151,10 @@ fn lay_cover(
         let moved = std::mem::take(first).into_iter().map(|item| item.moved(0.0, tall));
         *first = block.into_iter().chain(moved).collect();
         let y = cell.height - Type::SMALL.leading;
-        let origin = fit_line(shaper, &source.origin(), Type::SMALL, cell.width);
-        first.extend(origin.into_iter().flat_map(|l| placed(l, 0.0)).map(|i| i.moved(0.0, y)));
+        // The title stands above in full.
+        let origin = Origin { title: String::new(), ..source.origin() };
+        let origin = origin.lay(shaper, Type::SMALL, cell.width).into_iter();
+        first.extend(origin.map(|item| item.moved(0.0, y)));
     }
     pages
 }
@@ -164,10 +167,10 @@ fn title_block(shaper: &mut Shaper<'_>, cell: Cell, source: &SheetSource<'_>) ->
     let mut items: Vec<Item> = school.into_iter().flat_map(|line| placed(line, 0.0)).collect();
     // Two lines are a title to be seen from afar; a longer one is set smaller.
     let mut kind = Type::SHEET_TITLE.sized(34.0);
-    let mut lines = shaper.shape(&one(source.title()), kind, cell.width - 2.0 * pad);
+    let mut lines = shape_title(shaper, &source.title(), kind, cell.width - 2.0 * pad);
     if lines.len() > 2 {
         kind = Type::SHEET_TITLE.sized(27.0);
-        lines = shaper.shape(&one(source.title()), kind, cell.width - 2.0 * pad);
+        lines = shape_title(shaper, &source.title(), kind, cell.width - 2.0 * pad);
     }
     let mut y = top + 34.0;
     let mut words = Vec::new();
@@ -196,7 +199,7 @@ fn cover_strips(
     for (index, card) in cards.iter().enumerate().filter(|(_, card)| card.turn == 0) {
         column.gap(line * 0.8 - 7.4);
         let page = index + covers + 1;
-        contents_line(&mut column, card, (page, &source.title()), Type::body(line));
+        contents_line(&mut column, card, (page, source), Type::body(line));
     }
     column.strips
 }
@@ -213,7 +216,7 @@ fn facts(source: &SheetSource<'_>) -> String {
 fn contents_line(
     column: &mut Column<'_, '_>,
     card: &Card,
-    (page, session_title): (usize, &str),
+    (page, source): (usize, &SheetSource<'_>),
     kind: Type,
 ) {
     let (left, width) = (22.0, column.width);
@@ -223,10 +226,10 @@ fn contents_line(
     }
     let (label, title) = (&card.head.label, &card.head.title);
     // The opening’s own title stands above, white on black.
-    let runs = if card.is_opening(session_title) {
+    let runs = if card.is_opening(&source.title()) {
         vec![Run::bold(label.as_str())]
     } else {
-        vec![Run::plain(format!("{label}: ")), Run::bold(title.as_str())]
+        vec![Run::plain(format!("{label}{}", colon(source.words))), Run::bold(title.as_str())]
     };
     let mut y = 0.0;
     let mut words = Vec::new();

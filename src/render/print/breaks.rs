@@ -2,13 +2,14 @@
 //! words with soft hyphens inside long ones, and figures tied to their units.
 //!
 //! Syllables by Liang’s patterns (F. M. Liang, “Word hy-phen-a-tion by com-put-er”, 1983) for the
-//! language, as the `hypher` crate has them. How long a word must be and how narrow a column are
+//! language, as the `hypher` crate has them; its English ones are American, so that British English has its own. How long a word must be and how narrow a column are
 //! common practice. The shaper shows a soft hyphen only at the end of a line that breaks there.
 
 use std::borrow::Cow;
 
 use hypher::{Lang, hyphenate_bounded};
 
+use super::british;
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
 use crate::prose::Run;
@@ -40,10 +41,43 @@ const LETTER: f32 = 0.5;
 /// What stays with the figure before it.
 const UNITS: [&str; 12] = ["m", "cm", "mm", "km", "s", "min", "h", "g", "kg", "ml", "l", "°"];
 
-/// The language to break words in, by its BCP 47 tag; `None` where there are no patterns.
-pub fn language_of(tag: &str) -> Option<Lang> {
-    let primary = tag.split(['-', '_']).next()?.to_ascii_lowercase();
-    Lang::from_iso(primary.as_bytes().try_into().ok()?)
+/// Where English is written and broken as in the United States.
+const AMERICAN: [&str; 3] = ["US", "CA", "PH"];
+
+/// What words of a language are broken by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Hyphens {
+    British,
+    Of(Lang),
+}
+
+impl Hyphens {
+    /// For a language by its BCP 47 tag; `None` where there are no patterns.
+    pub fn of(tag: &str) -> Option<Self> {
+        let mut subtags = tag.split(['-', '_']);
+        let primary = subtags.next()?.to_ascii_lowercase();
+        let is_american = subtags.any(|tag| AMERICAN.iter().any(|us| us.eq_ignore_ascii_case(tag)));
+        if primary == "en" && !is_american {
+            return Some(Self::British);
+        }
+        Lang::from_iso(primary.as_bytes().try_into().ok()?).map(Self::Of)
+    }
+
+    /// A word with a soft hyphen wherever it may break.
+    fn soften(self, word: &str) -> String {
+        match self {
+            Self::British => {
+                let mut softened = word.to_owned();
+                for place in british::find_breaks(word, BEFORE, AFTER).into_iter().rev() {
+                    softened.insert(place, SOFT_HYPHEN);
+                }
+                softened
+            }
+            Self::Of(language) => {
+                hyphenate_bounded(word, language, BEFORE, AFTER).collect::<Vec<_>>().join("\u{ad}")
+            }
+        }
+    }
 }
 
 /// Running text in lines. A long word is broken only where a line would else stay far too short.
@@ -58,15 +92,19 @@ pub fn shape_running(
     let mut runs = hold_figures(runs);
     let mut lines = shaper.shape(&runs, kind, width);
     let is_narrow = width < WIDE * LETTER * kind.size;
-    let Some(language) = shaper.hyphens.filter(|_| is_narrow && !kind.is_bold) else {
+    if !is_narrow || kind.is_bold {
         return lines;
-    };
+    }
     for _ in 0..PASSES {
         // From the end, so that the places before stay where they are.
         let ragged = lines.iter().rev().skip(1).filter(|line| line.width < width * RAGGED);
         let places: Vec<usize> = ragged.map(|line| line.end).collect();
+        if places.is_empty() {
+            break;
+        }
+        let Some(hyphens) = shaper.passages.hyphens_of(&runs, shaper.hyphens) else { break };
         let softened =
-            places.into_iter().filter(|at| soften_at(runs.to_mut(), *at, language)).count();
+            places.into_iter().filter(|at| soften_at(runs.to_mut(), *at, hyphens)).count();
         if softened == 0 {
             break;
         }
@@ -87,7 +125,7 @@ fn hold_figures(runs: &[Run]) -> Cow<'_, [Run]> {
 }
 
 /// Lets the word that begins at a place of the whole text break; whether it can.
-fn soften_at(runs: &mut [Run], at: usize, language: Lang) -> bool {
+fn soften_at(runs: &mut [Run], at: usize, hyphens: Hyphens) -> bool {
     let mut start = 0;
     for run in runs {
         let end = start + run.text.len();
@@ -95,7 +133,7 @@ fn soften_at(runs: &mut [Run], at: usize, language: Lang) -> bool {
             let (before, rest) = run.text.split_at(at - start);
             let length = rest.find(char::is_whitespace).unwrap_or(rest.len());
             let (word, after) = rest.split_at(length);
-            let softened = soften_word(word, language);
+            let softened = soften_word(word, hyphens);
             let is_changed = run.link.is_none() && softened.len() > word.len();
             if is_changed {
                 run.text = format!("{before}{softened}{after}");
@@ -131,7 +169,7 @@ fn begins_with_unit(text: &str) -> bool {
 
 /// A piece between spaces with a soft hyphen wherever it may break: one word with its signs around it,
 /// or something that is no word (an address, a figure, a word with a hyphen of its own) and stays.
-fn soften_word(piece: &str, language: Lang) -> String {
+fn soften_word(piece: &str, hyphens: Hyphens) -> String {
     let is_sign = |c: char| !c.is_alphanumeric();
     let word = piece.trim_matches(is_sign);
     let is_word = word.chars().count() >= SHORTEST
@@ -140,8 +178,7 @@ fn soften_word(piece: &str, language: Lang) -> String {
     if !is_word {
         return piece.to_owned();
     }
-    let syllables: Vec<&str> = hyphenate_bounded(word, language, BEFORE, AFTER).collect();
-    piece.replacen(word, &syllables.join("\u{ad}"), 1)
+    piece.replacen(word, &hyphens.soften(word), 1)
 }
 
 #[cfg(test)]
@@ -150,9 +187,8 @@ mod tests {
 
     #[test]
     fn only_long_words_may_break() {
-        let english = language_of("en-GB").unwrap();
-        let broken = |word| soften_word(word, english).replace(SOFT_HYPHEN, "|");
-        assert_eq!(broken("(extensive,"), "(exten|sive,");
+        let broken = |word| soften_word(word, Hyphens::British).replace(SOFT_HYPHEN, "|");
+        assert_eq!(broken("(extensive,"), "(extens|ive,");
         for whole in ["forward", "EXTENSIVE", "https://example.org/extensive", "side-stepping"] {
             assert_eq!(broken(whole), whole);
         }
@@ -162,10 +198,10 @@ mod tests {
     fn the_word_at_the_place_breaks_but_no_link() {
         let link = Run { link: Some("a.html".into()), ..Run::plain("extensive") };
         let mut runs = [Run::plain("an extensive leap, "), link];
-        assert!(soften_at(&mut runs, 3, Lang::English));
-        assert_eq!(runs[0].text, "an exten\u{ad}sive leap, ");
+        assert!(soften_at(&mut runs, 3, Hyphens::British));
+        assert_eq!(runs[0].text, "an extens\u{ad}ive leap, ");
         let end = runs[0].text.len();
-        assert!(!soften_at(&mut runs, end, Lang::English));
+        assert!(!soften_at(&mut runs, end, Hyphens::British));
     }
 
     #[test]
@@ -178,9 +214,17 @@ mod tests {
     }
 
     #[test]
+    fn english_is_broken_as_it_is_spoken_there() {
+        let broken =
+            |tag| soften_word("important", Hyphens::of(tag).unwrap()).replace(SOFT_HYPHEN, "-");
+        assert_eq!(["en-GB", "en", "en-IE"].map(broken), ["import-ant"; 3]);
+        assert_eq!(["en-US", "en-Latn-CA"].map(broken), ["impor-tant"; 2]);
+    }
+
+    #[test]
     fn languages_without_patterns_keep_their_words() {
-        assert_eq!(language_of("cy"), None);
-        assert_eq!(language_of("ckb"), None);
-        assert_eq!(language_of("de-AT"), Some(Lang::German));
+        assert_eq!(Hyphens::of("cy"), None);
+        assert_eq!(Hyphens::of("ckb"), None);
+        assert_eq!(Hyphens::of("de-AT"), Some(Hyphens::Of(Lang::German)));
     }
 }

@@ -12,7 +12,7 @@ use crate::drawing::{effort_steps, effort_width};
 use crate::pack::{Fault, Measure, Part, Picture};
 use crate::picture::pixels_of;
 use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
-use crate::render::phrases::{effort_name, measure_sentence, time_pieces};
+use crate::render::phrases::{colon, effort_name, measure_sentence, time_pieces};
 use crate::render::plan_phrases::{points_sentence, slot_name, slot_sentence};
 use crate::render::quantities::Said as _;
 use crate::words::{Filling, Words};
@@ -160,7 +160,7 @@ fn throw_rules(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_
     column.gap(kind.gap(5.0));
     for (key, rule) in rows {
         let Some(rule) = rule else { continue };
-        let mut runs = vec![Run::bold(format!("{}: ", source.words.say(key)))];
+        let mut runs = vec![Run::bold(format!("{}{}", source.words.say(key), colon(source.words)))];
         runs.extend(read_line(rule));
         column.words(&runs, kind.words(), Seat { indent: 9.0, has_bar: true });
     }
@@ -176,16 +176,22 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
     // Numbers name moments of a strip, which pocket cards have no room for.
     let strip = Some(&part.figure).filter(|_| kind.drawing > 0.0);
     let pictured = strip.map_or_else(Vec::new, |figure| figure.pictured(part.key_points.len()));
+    let size = Type::key_point(kind.key_point);
+    // Numbers hang at the left of the words, so that those begin below each other.
+    let numbers = pictured.iter().copied().max().filter(|most| *most > 0);
+    let hang =
+        numbers.map_or(0.0, |most| column.width_of(&most.to_string(), size) + size.size * 0.5);
+    // Large words need more room from their bar.
+    let beside = 10.0_f32.max(size.size * 0.5);
+    let seat = Seat { indent: beside + hang, has_bar: true };
     for (index, point) in part.key_points.iter().enumerate() {
         if index > 0 && kind.drawing > 0.0 {
             // The bar beside them breaks too: it shows where one of two lines ends. Pocket cards have no room for it.
             column.gap(kind.gap(3.0));
         }
-        let mut runs = read_line(point);
-        if let Some(picture) = pictured.get(index).filter(|picture| **picture > 0) {
-            runs.insert(0, Run::bold(format!("{picture}\u{2002}")));
-        }
-        column.words(&runs, Type::key_point(kind.key_point), Seat { indent: 10.0, has_bar: true });
+        let picture = pictured.get(index).filter(|picture| **picture > 0);
+        let number = picture.map(ToString::to_string);
+        column.hung(number.as_deref(), beside, (&read_line(point), size, seat));
         // A single key point is never left for the next card.
         if index + 2 == part.key_points.len() || index == 0 && part.key_points.len() > 1 {
             column.keep_with_next();
@@ -256,14 +262,19 @@ fn easier_harder(
             let (left, right) = (read_line(left), read_line(right));
             column.pair((&easier, &left), (&harder, &right), (body, kind.label()));
         }
-        (Some(only), None) => labelled(column, &easier, &read_line(only), body),
-        (None, Some(only)) => labelled(column, &harder, &read_line(only), body),
+        (Some(only), None) => labelled(column, &easier, &read_line(only), (body, source)),
+        (None, Some(only)) => labelled(column, &harder, &read_line(only), (body, source)),
         (None, None) => {}
     }
 }
 
-fn labelled(column: &mut Column<'_, '_>, label: &str, runs: &[Run], body: Type) {
-    let mut all = vec![Run::bold(format!("{label}: "))];
+fn labelled(
+    column: &mut Column<'_, '_>,
+    label: &str,
+    runs: &[Run],
+    (body, source): (Type, &SheetSource<'_>),
+) {
+    let mut all = vec![Run::bold(format!("{label}{}", colon(source.words)))];
     all.extend(runs.iter().cloned());
     column.words(&all, body, Seat::default());
 }
@@ -392,6 +403,9 @@ fn other_slots(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind: Card
         let slot = source.words.say_with("slot-in", &[("time", Filling::Text(&slot))]);
         let said = slot_sentence(other, source.session, source.words);
         column.gap(1.5);
-        column.entry(&[Run::bold(format!("{slot}: ")), Run::plain(said)], kind.words());
+        column.entry(
+            &[Run::bold(format!("{slot}{}", colon(source.words))), Run::plain(said)],
+            kind.words(),
+        );
     }
 }

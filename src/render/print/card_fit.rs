@@ -24,6 +24,8 @@ pub struct Cell {
 pub struct CardSide {
     pub items: Vec<Item>,
     pub kind: CardType,
+    /// How much of the card’s height it takes.
+    pub used: f32,
 }
 
 /// A card to be placed.
@@ -56,10 +58,15 @@ pub struct CardForm {
 impl CardForm {
     /// The room that the foot takes.
     pub fn foot(&self, kind: CardType) -> f32 {
-        // Two lines need a little more air over them, or they look like more of the text.
-        let more = if self.foot_lines > 1 { kind.small().leading + 4.0 } else { 0.0 };
-        FOOT * kind.scale() + more
+        foot_of(kind, self.foot_lines)
     }
+}
+
+/// The room for a foot of so many lines.
+pub fn foot_of(kind: CardType, lines: usize) -> f32 {
+    // Two lines need a little more air over them, or they look like more of the text.
+    let more = if lines > 1 { kind.small().leading + 4.0 } else { 0.0 };
+    FOOT * kind.scale() + more
 }
 
 /// Fills a column with what a card says.
@@ -214,8 +221,9 @@ fn side_of(head: &LaidHead, frame: Frame, kind: CardType, is_back: bool) -> Card
     if is_back {
         items = vec![Item::decoration(items)];
     }
+    let used = head.height + frame.used;
     items.extend(frame.items.into_iter().map(|item| item.moved(0.0, head.height)));
-    CardSide { items, kind }
+    CardSide { items, kind, used }
 }
 
 /// A side that nothing is left for has lines to write on.

@@ -1,6 +1,6 @@
 //! The foot of a card: the session’s title, who made it, its licence, the number of the set and the edition; on one
-//! line where there is room for all, else on two. Pocket cards have no room for two: there the maker’s name is cut,
-//! which stands in full on the home guide.
+//! line where there is room for all, else on two. A pocket card that is full has no room for two: there the maker’s name
+//! is cut, which stands in full on the cards that are not, and on the home guide.
 
 use super::page::Item;
 use super::scale::Type;
@@ -20,7 +20,7 @@ pub struct Foot<'f> {
 const APART: f32 = 14.0;
 
 /// Between two things of one line.
-const DOT: &str = " · ";
+pub const DOT: &str = " · ";
 
 /// The share of a single line that a long title may take.
 const TITLE_SHARE: f32 = 0.52;
@@ -104,8 +104,12 @@ fn named_line(
 ) -> Option<ShapedLine> {
     let dot = if name.is_empty() || mark.is_empty() { "" } else { DOT };
     let end = format!("{dot}{mark}");
-    let room = width - width_of(shaper, &end, kind);
-    let mut shown: Vec<char> = short_title(shaper, name, kind, room).chars().collect();
+    let line = whole(shaper, &format!("{name}{end}"), kind)?;
+    if line.width <= width {
+        return Some(line);
+    }
+    let mut shown: Vec<char> =
+        name.split_once(':').map_or(name, |(before, _)| before).chars().collect();
     let mut cut = "";
     loop {
         let start: String = shown.iter().collect();
@@ -118,7 +122,7 @@ fn named_line(
 }
 
 /// A title that is too long for its room is called by what stands before its colon.
-fn short_title<'t>(shaper: &mut Shaper<'_>, title: &'t str, kind: Type, room: f32) -> &'t str {
+pub fn short_title<'t>(shaper: &mut Shaper<'_>, title: &'t str, kind: Type, room: f32) -> &'t str {
     match title.split_once(':') {
         Some((name, _)) if width_of(shaper, title, kind) > room => name,
         _ => title,
@@ -130,6 +134,6 @@ fn whole(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> 
 }
 
 /// How wide a text is on one line.
-fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
+pub fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
     whole(shaper, text, kind).map_or(0.0, |line| line.width)
 }

@@ -1,14 +1,15 @@
 //! The head of a card: a black tab with the part’s mark, as on a card index, a thick line, the title.
 
+use super::card_foot::width_of;
 use super::card_type::CardType;
 use super::drawings::{THINNEST, place_marks};
 use super::page::{BLACK, Corner, Item, Role, WHITE};
 use super::shaper::{ShapedLine, Shaper};
-use super::sheets::{fit_line, one};
+use super::sheets::{fit_line, one, shape_title, whole_line};
 use super::strip::placed;
 use crate::drawing::part_mark;
 use crate::pack::PartKind;
-use crate::words::Words;
+use crate::words::{Filling, Words};
 
 /// What a card is about, for its head.
 #[derive(Clone, Debug)]
@@ -48,7 +49,7 @@ pub fn lay_card_head(
     let scale = kind.scale();
     let mut items = Vec::new();
     if !shaper.is_trial() {
-        items = lay_tab(shaper, width, head, (kind, goes_on));
+        items = lay_tab(shaper, width, head, (kind, goes_on, words));
     }
     let mut y = TAB * scale;
     items.push(Item::line((0.0, y), (width, y), 1.8));
@@ -56,9 +57,8 @@ pub fn lay_card_head(
     let lines = if goes_on && kind.title < POCKET_TITLE {
         continued_title(shaper, width, &head.title, (kind, words))
     } else {
-        let end =
-            if goes_on { format!(" {}", words.say("cards-continued")) } else { String::new() };
-        shaper.shape(&one(format!("{}{end}", head.title)), kind.title(), width)
+        let end = if goes_on { continued(words) } else { String::new() };
+        shape_title(shaper, &format!("{}{end}", head.title), kind.title(), width)
     };
     let mut shown = Vec::new();
     for line in lines {
@@ -71,6 +71,11 @@ pub fn lay_card_head(
     LaidHead { items, height: y + if goes_on { 8.0 } else { 4.0 } }
 }
 
+/// “(continued)” after a title; of several words, it is not broken.
+fn continued(words: &Words) -> String {
+    format!(" {}", words.say("cards-continued").replace(' ', "\u{a0}"))
+}
+
 /// “Two gulls (continued)” on one line: the title stands whole on the first card.
 fn continued_title(
     shaper: &mut Shaper<'_>,
@@ -78,7 +83,7 @@ fn continued_title(
     title: &str,
     (kind, words): (CardType, &Words),
 ) -> Vec<ShapedLine> {
-    let says = format!(" {}", words.say("cards-continued"));
+    let says = continued(words);
     let mut lines_of = |start: &str, end: &str| {
         let text = format!("{}{end}{says}", start.trim_end());
         shaper.shape(&one(text), kind.title(), width)
@@ -97,7 +102,7 @@ fn lay_tab(
     shaper: &mut Shaper<'_>,
     width: f32,
     head: &CardHead,
-    (kind, goes_on): (CardType, bool),
+    (kind, goes_on, words): (CardType, bool, &Words),
 ) -> Vec<Item> {
     let scale = kind.scale();
     let (mut items, mut inside) = (Vec::new(), Vec::new());
@@ -106,11 +111,17 @@ fn lay_tab(
         inside.extend(place_marks(part_mark(part, (left, 2.5 * scale), 13.0 * scale), THINNEST));
         left += 19.0 * scale;
     }
-    let room = width - left - number_room(shaper, kind);
-    if let Some(line) = fit_line(shaper, &head.label, kind.label(), room) {
+    let usual = width - left - number_room(shaper, kind);
+    let mut label = whole_line(shaper, &head.label, kind.label());
+    if label.as_ref().is_some_and(|line| line.width > usual) {
+        // A label that is too long has all the room that the longest number leaves it.
+        let room = width - left - longest_number(shaper, kind, words);
+        label = fit_line(shaper, &head.label, kind.label(), room);
+    }
+    if let Some(line) = label {
         items.push(tab(left + line.width + 9.0 * scale, TAB * scale));
-        let words = placed(line, left).map(|item| item.moved(0.0, 2.0 * scale)).collect();
-        inside.push(read_unless(goes_on, Role::Paragraph, words, shaper));
+        let label = placed(line, left).map(|item| item.moved(0.0, 2.0 * scale)).collect();
+        inside.push(read_unless(goes_on, Role::Paragraph, label, shaper));
     }
     items.extend(inside.into_iter().map(|item| item.shaded(WHITE)));
     items
@@ -134,6 +145,14 @@ fn number_room(shaper: &Shaper<'_>, kind: CardType) -> f32 {
     NUMBER * kind.scale() * (1.0 + 3.0 * shaper.air.letters)
 }
 
+/// “Back of 88 of 88” with some air before it, whichever of both is longer.
+fn longest_number(shaper: &mut Shaper<'_>, kind: CardType, words: &Words) -> f32 {
+    let counts = [("number", Filling::Count(88)), ("total", Filling::Count(88))];
+    let both = ["cards-number", "cards-back"].map(|key| words.say_with(key, &counts));
+    let widths = both.map(|text| width_of(shaper, &text, kind.small()));
+    widths.into_iter().fold(0.0, f32::max) + 18.0 * kind.scale()
+}
+
 /// Places a card’s number at the right end of the tab’s line.
 pub fn place_number(
     shaper: &mut Shaper<'_>,
@@ -142,7 +161,8 @@ pub fn place_number(
     kind: CardType,
 ) -> Vec<Item> {
     let scale = kind.scale();
-    let Some(line) = fit_line(shaper, number, kind.small(), number_room(shaper, kind)) else {
+    let room = number_room(shaper, kind).max(width * 0.45);
+    let Some(line) = fit_line(shaper, number, kind.small(), room) else {
         return Vec::new();
     };
     let left = width - line.width;

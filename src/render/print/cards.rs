@@ -1,7 +1,7 @@
 //! The sheets of activity cards: one, two, four or eight to a sheet with lines to cut along, with or
 //! without backs; in large print; and as numbered sets for a class.
 
-use super::card_fit::{Card, CardForm, CardSide, Cell};
+use super::card_fit::{Card, CardForm, CardSide, Cell, foot_of};
 use super::card_foot::Foot;
 use super::card_head::place_number;
 use super::card_plan::lay_all_cards;
@@ -185,6 +185,9 @@ impl CardSheet {
         items.extend(place_number(shaper, cell.width, number, side.kind));
         let kind = side.kind.small();
         let y = cell.height - kind.leading;
+        // Where words leave room for two lines, all of the foot is there whatever the kind of card.
+        let has_room = side.used + foot_of(side.kind, 2) <= cell.height;
+        let foot_lines = if has_room { 2 } else { foot_lines };
         let foot = foot.lay(shaper, (cell.width, foot_lines), kind);
         items.extend(foot.into_iter().map(|item| item.moved(0.0, y)));
         items

@@ -10,7 +10,7 @@ use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, placed};
 use crate::plan::main_effort;
 use crate::prose::{Run, plain_line, read_line};
-use crate::render::phrases::{effort_name, floor_size, part_name, place_name};
+use crate::render::phrases::{colon, effort_name, floor_size, part_name, place_name};
 use crate::render::quantities::Said;
 
 /// Title, summary, the facts in a row, the time line and the list of parts.
@@ -121,51 +121,49 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
     column.drawing(34.0, items);
 }
 
-/// “0:00 Warm-up: Heron and pike · 5 min” in two columns.
+/// Between a time and what is done then.
+const AFTER_TIME: f32 = 7.0;
+
+/// “0:00 Warm-up: Heron and pike · 5 min” in two columns, the times below each other.
 fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
     let half = column_width(&source.letterhead(), 2);
-    let entries: Vec<Vec<Run>> = source
-        .session
-        .parts
-        .iter()
-        .zip(&source.plans.time.spans)
+    let parts = source.session.parts.iter().zip(&source.plans.time.spans);
+    let entries: Vec<(String, [Run; 3])> = parts
         .map(|(part, span)| {
             let name = part_name(part, source.words);
-            vec![
-                Run::bold(format!("{}\u{2002}", span.start.clock())),
-                Run::plain(format!("{name}: ")),
+            // A time is not torn in two.
+            let total = span.total.say(source.words).replace(' ', "\u{a0}");
+            let runs = [
+                Run::plain(format!("{name}{}", colon(source.words))),
                 Run::bold(plain_line(&part.title)),
-                Run::plain(format!(" · {}", span.total.say(source.words))),
-            ]
+                Run::plain(format!(" ·\u{a0}{total}")),
+            ];
+            (span.start.clock(), runs)
         })
         .collect();
-    let rows = entries.len().div_ceil(2);
-    let right = column.width - half;
-    let lists = [column.shaper.next_key(), column.shaper.next_key()];
-    for row in 0..rows {
-        let sides = [(row, 0.0), (row + rows, right)];
-        let mut items: Vec<Item> = Vec::new();
-        let mut tall = 1;
-        for (entry, left) in sides {
-            let Some(runs) = entries.get(entry) else { continue };
-            let lines = column.shaper.shape(runs, Type::SMALL, half);
-            tall = tall.max(lines.len());
-            let mut y = 0.0;
-            let mut words = Vec::new();
-            for line in lines {
-                words.extend(placed(line, left).map(|item| item.moved(0.0, y)));
+    let bold = Type { is_bold: true, ..Type::SMALL };
+    let widths = entries.iter().map(|(clock, _)| column.width_of(clock, bold));
+    let hang = widths.fold(0.0, f32::max) + AFTER_TIME;
+    let (left, right) = entries.split_at(entries.len().div_ceil(2));
+    let mut items = Vec::new();
+    let mut tall = 0.0_f32;
+    for (entries, x) in [(left, 0.0), (right, column.width - half)] {
+        let list = column.shaper.next_key();
+        let mut y = 0.0;
+        for (clock, runs) in entries {
+            let time = [Run::bold(format!("{clock} "))];
+            let time = column.shaper.shape(&time, Type::SMALL, half);
+            let time = time.into_iter().flat_map(|line| placed(line, x));
+            let mut words: Vec<Item> = time.map(|item| item.moved(0.0, y)).collect();
+            for line in column.shaper.shape(runs, Type::SMALL, half - hang) {
+                words.extend(placed(line, x + hang).map(|item| item.moved(0.0, y)));
                 y += column.shaper.leading(Type::SMALL);
             }
             let text = Item::group(Role::EntryText, column.shaper.next_key(), words);
-            let whole = Item::group(Role::Entry, column.shaper.next_key(), vec![text]);
-            // The right column is read after the left, though a row of both is laid at once.
-            items.push(Item::group(
-                Role::List { is_numbered: true },
-                lists[usize::from(left > 0.0)],
-                vec![whole],
-            ));
+            let entry = Item::group(Role::Entry, column.shaper.next_key(), vec![text]);
+            items.push(Item::group(Role::List { is_numbered: true }, list, vec![entry]));
         }
-        #[allow(clippy::cast_precision_loss, reason = "a title is a few lines at most")]
-        column.drawing(column.shaper.leading(Type::SMALL) * tall as f32, items);
+        tall = tall.max(y);
     }
+    column.drawing(tall, items);
 }

@@ -14,7 +14,7 @@ use crate::pack::{Need, Substitute};
 use crate::prose::{Run, plain_line, read_blocks, read_line};
 use crate::render::borrowed_phrases::say_borrowed;
 use crate::render::equipment_phrases::home_list;
-use crate::render::phrases::{comma, limits_of, need_name, substitute_name, surface_names};
+use crate::render::phrases::{colon, comma, limits_of, need_name, substitute_name, surface_names};
 use crate::render::quantities::Said;
 use crate::words::Filling;
 
@@ -245,7 +245,8 @@ fn cautions(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
     column.words(&one(source.words.say("local-rules")), body, Seat::default());
     if let Some(contact) = &source.pack.contact {
         column.gap(body.leading * 0.3);
-        let mut runs = vec![Run::bold(format!("{}: ", source.words.say("foot-contact")))];
+        let mut runs =
+            vec![Run::bold(format!("{}{}", source.words.say("foot-contact"), colon(source.words)))];
         runs.extend(read_line(contact));
         column.words(&runs, body, Seat::default());
     }

@@ -9,6 +9,7 @@ mod atoms;
 mod bidi;
 mod booklet;
 mod breaks;
+mod british;
 mod brush;
 mod card;
 mod card_choice;
@@ -40,14 +41,18 @@ mod impose;
 mod ink;
 mod line_breaks;
 mod moment_row;
+mod origin;
 mod page;
 mod paper_pictures;
+mod passages;
 mod pdf_file;
 mod pdf_text;
 mod plate;
 mod pose_sheet;
 mod poster;
 mod poster_group;
+mod poster_head;
+mod poster_margin;
 mod printer;
 mod progress;
 mod record;
@@ -93,6 +98,7 @@ use desk::Desk;
 use faces::Faces;
 use figure_case::FigureCase;
 use page::Page;
+use passages::Passages;
 use printer::{Printer, Printers};
 use scale::Air;
 use scan::Codes;
@@ -246,10 +252,10 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<
     let Publication { pack, words, .. } = publication;
     let title = plain_line(&pack.title);
     let gather_set = publication.gather_set();
-    let pages = turned(
-        gather::lay_gather(&mut press.shaper, pack, &title, gather_set, words),
-        &pack.language,
-    );
+    let sessions = pack.sessions.iter().map(AsRef::as_ref);
+    press.shaper.passages = Passages::of(pack, sessions, None);
+    let pages = gather::lay_gather(&mut press.shaper, pack, &title, gather_set, words);
+    let pages = marked(&mut press.shaper, turned(pages, &pack.language));
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -287,6 +293,7 @@ fn render_session(
     chosen: &[Sheet],
 ) -> Vec<Printed> {
     press.shaper.begin_session();
+    press.shaper.passages = Passages::of(source.pack, std::iter::once(source.session), None);
     let lay = |sheet: &Sheet| {
         let source = &SheetSource { sheets: sheet.of_edition(), ..source.clone() };
         LaidSheet {
@@ -314,7 +321,15 @@ fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) ->
         Sheet::WeekRecord => record_week::lay_week_record(shaper, source),
         Sheet::Review => review::lay_review(shaper, source),
     };
-    turned(pages, &source.pack.language)
+    marked(shaper, turned(pages, &source.pack.language))
+}
+
+/// Pages whose passages in another language say so.
+fn marked(shaper: &mut Shaper<'_>, mut pages: Vec<Page>) -> Vec<Page> {
+    let passages = std::mem::take(&mut shaper.passages);
+    passages.mark(&mut pages, shaper);
+    shaper.passages = passages;
+    pages
 }
 
 /// Pages as their script runs: mirrored where it runs from right to left.
@@ -330,7 +345,7 @@ fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {
     About {
         title: format!("{} – {}", source.title(), source.words.say(&sheet.word_key())),
         author: source.pack.school.clone().unwrap_or_else(|| source.pack.title.clone()),
-        language: source.session.language.clone(),
+        language: source.pack.language.value.clone(),
         date: date.map_or_else(|| NO_DATE.to_owned(), |date| date.to_string().replace('-', "")),
         is_folded: sheet == Sheet::Booklet,
         is_rtl: is_right_to_left(&source.pack.language),

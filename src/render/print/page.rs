@@ -1,6 +1,8 @@
 //! A laid-out page: placed glyphs, lines and shapes, in points from the top left corner. It knows
 //! nothing of PDF; the writer is the one module behind it.
 
+use std::sync::Arc;
+
 use super::faces::Face;
 use super::plate::Impression;
 use super::structure::{room_of, words_of};
@@ -73,6 +75,8 @@ pub enum Item {
 pub struct Tag {
     pub role: Role,
     pub key: Key,
+    /// As a BCP 47 tag, where it is not that of what it stands in.
+    pub language: Option<Arc<str>>,
 }
 
 /// Tells the things of one document apart; [`Shaper::next_key`](super::shaper::Shaper::next_key)
@@ -103,6 +107,8 @@ pub enum Role {
     Figure(String),
     /// Words that lead to an address.
     Link(String),
+    /// Words in another language among others.
+    Span,
     /// No thing at all: folios, heads that were read out before.
     Decoration,
 }
@@ -287,9 +293,18 @@ impl Item {
         Self::group(Role::Decoration, 0, bare)
     }
 
+    /// The same group in a language of its own.
+    #[must_use]
+    pub fn in_language(mut self, other: Option<Arc<str>>) -> Self {
+        if let Self::Group { tag, .. } = &mut self {
+            tag.language = other;
+        }
+        self
+    }
+
     /// Items as one thing.
     pub fn group(role: Role, key: Key, items: Vec<Self>) -> Self {
-        Self::Group { tag: Tag { role, key }, items }
+        Self::Group { tag: Tag { role, key, language: None }, items }
     }
 
     /// The same item moved right and down.

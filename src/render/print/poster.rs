@@ -4,16 +4,24 @@
 //! (ISO 8596: the letter of 6/6 subtends five). At 2 m that is 5.8 mm; the type here is never smaller.
 
 use super::moment_row::{Extent, between};
-use super::page::{BLACK, Item, Page, Role, WHITE};
+use super::origin::Origin;
+use super::page::{Item, Page};
 use super::poster_group::{Group, SIDE, Setting, height_of, lay_group, measure_words, widest_word};
+use super::poster_head::lay_poster_head;
+use super::poster_margin::Margin;
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
-use super::sheets::{SheetSource, fit_line, one};
-use super::strip::placed;
+use super::sheets::SheetSource;
 use crate::pack::{Part, PartKind};
 
 /// Sizes of the key points in points, largest and smallest.
-const LARGEST: u8 = 60;
+const LARGEST: u8 = 62;
+
+/// What the words of key points may take of their room in ink, and how much a letter of Andika’s bold face takes of the
+/// square of its size (measured on the demo pack’s posters): with the head and the figures, a poster keeps well under
+/// the usual budget of 10 %.
+const INK_OF_WORDS: f32 = 0.066;
+const INK_OF_LETTER: f32 = 0.146;
 pub const SMALLEST_POINT: u8 = 25;
 
 /// Statures that are tried, in points: 78 to 22 mm.
@@ -25,18 +33,28 @@ const LEAST_SHARE: f32 = 0.7;
 /// What letters reach below the last line at most, in sizes.
 const DEEP: f32 = 0.22;
 
-/// The band at the head and the line at the foot.
-const BAND: f32 = 66.0;
+/// How much of the width words may take, the rest being left for figures beside them.
+const SHARES: [f32; 4] = [1.0, 0.7, 0.6, 0.5];
+
+/// Words that are broken into more lines for figures’ sake must be worth it.
+const NARROWED: f32 = 0.9;
+
+/// The most room between two parts, in sizes.
+const MOST_APART: f32 = 2.2;
+
+/// The line at the foot.
 const FOOT: f32 = 22.0;
 
 /// Lays out the poster: of the choices that are tried in turn, the first that fits the sheet.
 pub fn lay_poster(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let (width, height) = paper_size(source.paper());
     let inner = (width - 2.0 * MARGIN, height - 2.0 * MARGIN);
-    let room = (inner.0 - SIDE, inner.1 - BAND - FOOT);
-    let (groups, setting) = choose_groups(shaper, source, room);
-    let mut items = lay_band(shaper, inner.0, source);
-    items.extend(lay_groups(shaper, &groups, setting, room, source));
+    let points = source.session.parts.iter().map(|part| part.key_points.len()).sum();
+    let (mut items, top) = lay_poster_head(shaper, inner.0, points, source);
+    let room = (inner.0 - SIDE, inner.1 - top - FOOT);
+    let (groups, setting) = shaper.try_out(|shaper| choose_groups(shaper, source, room));
+    let below = lay_groups(shaper, &groups, setting, room, source);
+    items.extend(below.into_iter().map(|item| item.moved(0.0, top)));
     items.extend(lay_foot(shaper, inner, source));
     let items = items.into_iter().map(|item| item.moved(MARGIN, MARGIN)).collect();
     vec![Page { width, height, items }]
@@ -52,7 +70,7 @@ fn choose_groups<'s>(
     let all = |_: &Part| true;
     let core = |part: &Part| matches!(part.kind, PartKind::Technique | PartKind::Challenge);
     let choices = [groups_of(source, usize::MAX, all), groups_of(source, usize::MAX, core)];
-    let fewer = [3, 2, 1].map(|most| groups_of(source, most, core));
+    let fewer = [12, 9, 7, 5, 4, 3, 2, 1].map(|most| groups_of(source, most, core));
     for groups in choices.into_iter().chain(fewer).filter(|groups| !groups.is_empty()) {
         if let Some(setting) = set_poster(shaper, &groups, room) {
             return (groups, setting);
@@ -63,7 +81,7 @@ fn choose_groups<'s>(
         groups.pop();
     }
     let size = largest_size(shaper, &groups, room);
-    (groups, Setting { size: size.unwrap_or(f32::from(SMALLEST_POINT)), stature: None })
+    (groups, Setting::bare(size.unwrap_or(f32::from(SMALLEST_POINT))))
 }
 
 fn groups_of<'s>(
@@ -80,17 +98,21 @@ fn groups_of<'s>(
 fn set_poster(shaper: &mut Shaper<'_>, groups: &[Group<'_>], room: (f32, f32)) -> Option<Setting> {
     let bare = largest_size(shaper, groups, room)?;
     let least = f32::from(SMALLEST_POINT).max(bare * LEAST_SHARE);
-    let mut best = Setting { size: bare, stature: None };
+    let mut best = Setting::bare(bare);
     let mut most = 0.0;
     if groups.iter().any(Group::has_figure) {
         let sizes = (SMALLEST_POINT..=LARGEST).map(f32::from);
-        for size in sizes.filter(|size| *size <= bare && *size >= least) {
-            let words = measure_all(shaper, groups, (size, true), room.0);
-            let settings = STATURES.map(|stature| Setting { size, stature: Some(stature) });
+        let sizes: Vec<f32> = sizes.filter(|size| *size <= bare && *size >= least).collect();
+        let widest = widest_of(shaper, groups);
+        let tries = SHARES.iter().flat_map(|share| sizes.iter().map(move |size| (*share, *size)));
+        for (share, size) in tries.filter(|(share, size)| widest * size <= share * room.0) {
+            let words = measure_all(shaper, groups, size, share * room.0);
+            let settings = STATURES.map(|stature| Setting { size, stature: Some(stature), share });
             let fitting = settings.iter().find(|one| fits(shaper, groups, &words, (**one, room)));
             let Some(setting) = fitting else { continue };
             // A point more of the words is worth more than one of the figures.
             let worth = size * setting.stature.unwrap_or_default().sqrt();
+            let worth = if share < 1.0 { worth * NARROWED } else { worth };
             if worth > most {
                 (best, most) = (*setting, worth);
             }
@@ -101,23 +123,38 @@ fn set_poster(shaper: &mut Shaper<'_>, groups: &[Group<'_>], room: (f32, f32)) -
 
 /// The largest size at which the words fit and none is broken.
 fn largest_size(shaper: &mut Shaper<'_>, groups: &[Group<'_>], room: (f32, f32)) -> Option<f32> {
-    let words = groups.iter().map(|group| widest_word(shaper, group, 1.0));
-    let widest = words.fold(0.0, f32::max);
+    let widest = widest_of(shaper, groups);
+    let most = most_inked(groups, room);
     let sizes = (SMALLEST_POINT..=LARGEST).rev().map(f32::from);
-    sizes.filter(|size| widest * size <= room.0).find(|size| {
-        let words = measure_all(shaper, groups, (*size, false), room.0);
-        fits(shaper, groups, &words, (Setting { size: *size, stature: None }, room))
+    sizes.filter(|size| widest * size <= room.0 && *size <= most).find(|size| {
+        let words = measure_all(shaper, groups, *size, room.0);
+        fits(shaper, groups, &words, (Setting::bare(*size), room))
     })
+}
+
+/// The largest size at which the words keep to their share of the ink; they are never too small to be read for its sake.
+fn most_inked(groups: &[Group<'_>], room: (f32, f32)) -> f32 {
+    let points = groups.iter().flat_map(|group| &group.points);
+    let letters: usize =
+        points.map(|point| point.chars().filter(|c| !c.is_whitespace()).count()).sum();
+    #[allow(clippy::cast_precision_loss, reason = "a count of letters on a sheet")]
+    let letters = letters.max(1) as f32;
+    let size = (room.0 * room.1 * INK_OF_WORDS / (INK_OF_LETTER * letters)).sqrt();
+    size.max(f32::from(SMALLEST_POINT))
+}
+
+/// The width of the widest word at 1 pt.
+fn widest_of(shaper: &mut Shaper<'_>, groups: &[Group<'_>]) -> f32 {
+    groups.iter().map(|group| widest_word(shaper, group, 1.0)).fold(0.0, f32::max)
 }
 
 fn measure_all(
     shaper: &mut Shaper<'_>,
     groups: &[Group<'_>],
-    (size, is_numbered): (f32, bool),
+    size: f32,
     width: f32,
 ) -> Vec<Extent> {
-    let measure = |group| measure_words(shaper, group, (size, is_numbered), width);
-    groups.iter().map(measure).collect()
+    groups.iter().map(|group| measure_words(shaper, group, size, width)).collect()
 }
 
 /// Whether parts whose words take so much room fit the sheet.
@@ -139,7 +176,8 @@ fn gap_at(size: f32) -> f32 {
     size * 0.45
 }
 
-/// Places the groups one below another, what is left shared out between them.
+/// Places the groups one below another on one line that runs past all of them; what is left is shared out between
+/// them.
 fn lay_groups(
     shaper: &mut Shaper<'_>,
     groups: &[Group<'_>],
@@ -147,51 +185,31 @@ fn lay_groups(
     (width, height): (f32, f32),
     source: &SheetSource<'_>,
 ) -> Vec<Item> {
-    let blocks: Vec<(Vec<Item>, f32)> =
+    let blocks: Vec<_> =
         groups.iter().map(|group| lay_group(shaper, group, setting, width, source)).collect();
-    let used: f32 = blocks.iter().map(|(_, tall)| tall).sum();
+    let used: f32 = blocks.iter().map(|(_, tall, _)| tall).sum();
     let spare = (height - used - setting.size * DEEP).max(0.0);
-    let gap = (spare / between(groups.len()).max(1.0)).min(setting.size * 1.6);
-    let mut y = BAND;
+    let gap = (spare / between(groups.len()).max(1.0)).min(setting.size * MOST_APART);
+    let (mut y, last) = (0.0, blocks.len().saturating_sub(1));
     let mut items = Vec::new();
-    for (block, tall) in blocks {
-        items.extend(block.into_iter().map(|item| item.moved(0.0, y)));
+    for (index, (block, tall, stops)) in blocks.into_iter().enumerate() {
+        let end = if index < last { tall + gap } else { tall };
+        let margin = Margin { kind: groups[index].kind, end, is_last: index == last, stops };
+        let all = margin.lay(setting.size).into_iter().chain(block);
+        items.extend(all.map(|item| item.moved(0.0, y)));
         y += tall + gap;
     }
     items
 }
 
-/// The session’s title white on black, as large as one line holds.
-fn lay_band(shaper: &mut Shaper<'_>, width: f32, source: &SheetSource<'_>) -> Vec<Item> {
-    let tall = BAND - 18.0;
-    let mut items = vec![Item::rectangle((0.0, 0.0), (width, tall), Some(BLACK), None)];
-    let title = source.title();
-    let mut sizes = (16..=34_u8).rev().map(|size| Type::SHEET_TITLE.sized(f32::from(size)));
-    let fitting =
-        sizes.find(|kind| shaper.shape(&one(title.as_str()), *kind, width - 24.0).len() == 1);
-    let kind = fitting.unwrap_or(Type::SHEET_TITLE.sized(16.0));
-    if let Some(line) = fit_line(shaper, &title, kind, width - 24.0) {
-        let y = (tall - kind.leading) / 2.0;
-        let words = placed(line, 12.0).map(|item| item.moved(0.0, y).shaded(WHITE)).collect();
-        items.push(Item::group(Role::Heading(1), shaper.next_key(), words));
-    }
-    items
-}
-
+/// The title stands at the head as large as it can: its edition and maker are enough here.
 fn lay_foot(
     shaper: &mut Shaper<'_>,
     (width, height): (f32, f32),
     source: &SheetSource<'_>,
 ) -> Vec<Item> {
     let y = height - Type::SMALL.leading;
-    let mut items = Vec::new();
-    let school = source.letterhead().school;
-    let mut right = width;
-    if let Some(line) = fit_line(shaper, &school, Type::SMALL, width * 0.5) {
-        right = width - line.width;
-        items.extend(placed(line, right));
-    }
-    let origin = fit_line(shaper, &source.origin(), Type::SMALL, right - 12.0);
-    items.extend(origin.into_iter().flat_map(|line| placed(line, 0.0)));
-    items.into_iter().map(|item| item.moved(0.0, y)).collect()
+    let origin = Origin { title: String::new(), ..source.origin() };
+    let items = origin.lay(shaper, Type::SMALL, width).into_iter();
+    items.map(|item| item.moved(0.0, y)).collect()
 }

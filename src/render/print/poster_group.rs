@@ -1,30 +1,29 @@
-//! A part on the wall poster: its mark over a thick line, its title, its key points, and its figure beside or below
-//! them, whichever takes less of the sheet.
+//! A part on the wall poster: its title, its key points, and its figure beside or below them, whichever takes less of
+//! the sheet. What stands in the margin beside it is [`poster_margin`](super::poster_margin)’s.
 
-use super::drawings::{THINNEST, place_marks};
 use super::moment_row::{Extent, between, lay_row, measure_row, set_row};
-use super::page::{BLACK, Item, Role, WHITE};
-use super::poster::SMALLEST_POINT;
+use super::page::{Item, Role};
+use super::plate::Impression;
+use super::poster_margin::{CENTRE, NUMBER, RING_ROOM, Stop, mark_size, ring};
 use super::scale::Type;
-use super::shaper::Shaper;
+use super::shaper::{ShapedLine, Shaper};
 use super::sheets::{SheetSource, one};
 use super::strip::placed;
-use crate::drawing::part_mark;
 use crate::figure::{Figure, Moment};
 use crate::pack::{Part, PartKind};
 use crate::prose::{Run, plain_line, read_line};
 
-/// The strip at the left for the marks.
+/// Where the words begin, right of the margin.
 pub const SIDE: f32 = 46.0;
-
-/// The black square of a mark.
-const MARK: f32 = 28.0;
 
 /// A part’s title is this much of the size of its key points.
 const TITLE_SHARE: f32 = 0.56;
 
+/// Half the height of a capital of Andika’s bold face, in sizes.
+const HALF_CAPITAL: f32 = 0.365;
+
 /// Between two moments, and between them and the words.
-const APART: f32 = 12.0;
+const APART: f32 = 16.0;
 
 /// From words to the figure under them, in sizes: letters of some scripts reach far down.
 const ABOVE: f32 = 0.24;
@@ -34,7 +33,7 @@ const MOST_GROWN: f32 = 1.6;
 
 /// The key points of a part that are shown.
 pub struct Group<'s> {
-    kind: PartKind,
+    pub kind: PartKind,
     title: String,
     pub points: Vec<&'s str>,
     moments: Vec<Moment>,
@@ -50,6 +49,15 @@ pub struct Setting {
     pub size: f32,
     /// Of the figures, where there are any.
     pub stature: Option<f32>,
+    /// How much of the width words may take.
+    pub share: f32,
+}
+
+impl Setting {
+    /// Words alone.
+    pub const fn bare(size: f32) -> Self {
+        Self { size, stature: None, share: 1.0 }
+    }
 }
 
 impl<'s> Group<'s> {
@@ -82,14 +90,8 @@ fn shown_moments(figure: &Figure, points: usize) -> (Vec<Moment>, Vec<usize>) {
 }
 
 /// Measures the title and the key points, in points.
-pub fn measure_words(
-    shaper: &mut Shaper<'_>,
-    group: &Group<'_>,
-    (size, is_numbered): (f32, bool),
-    width: f32,
-) -> Extent {
-    let is_numbered = is_numbered && group.has_figure();
-    shaper.try_out(|shaper| lay_words(shaper, group, (size, is_numbered), width)).1
+pub fn measure_words(shaper: &mut Shaper<'_>, group: &Group<'_>, size: f32, width: f32) -> Extent {
+    shaper.try_out(|shaper| lay_words(shaper, group, (size, false), width)).extent
 }
 
 /// How tall a part is whose words take so much room.
@@ -100,32 +102,47 @@ pub fn height_of(
     (words, width): (Extent, f32),
 ) -> f32 {
     let placed = place_figure(shaper, group, setting, (words, width));
-    placed.map_or(words.tall, |placed| placed.whole).max(MARK)
+    placed.map_or(words.tall, |placed| placed.whole).max(mark_size(setting.size))
 }
 
-/// Lays a part; and how tall it is.
+/// Lays a part; how tall it is, and where the margin has a stop for each of its key points.
 pub fn lay_group(
     shaper: &mut Shaper<'_>,
     group: &Group<'_>,
     setting: Setting,
     width: f32,
     source: &SheetSource<'_>,
-) -> (Vec<Item>, f32) {
+) -> (Vec<Item>, f32, Vec<Stop>) {
     let is_numbered = setting.stature.is_some() && group.has_figure();
-    let (mut items, words) = lay_words(shaper, group, (setting.size, is_numbered), width);
-    let tall = height_of(shaper, group, setting, (words, width));
-    if let Some(Placing { stature, at, .. }) = place_figure(shaper, group, setting, (words, width))
+    let LaidWords { mut items, extent, stops } =
+        lay_words(shaper, group, (setting.size, is_numbered), width * setting.share);
+    let tall = height_of(shaper, group, setting, (extent, width));
+    if let Some(Placing { stature, at, .. }) = place_figure(shaper, group, setting, (extent, width))
     {
-        let row = (group.moments.as_slice(), set_row(&group.moments, stature, source));
-        let (figure, _) = lay_row(shaper, row, (0.0, APART), numbers_at(setting.size), source);
+        let frames = set_row(&group.moments, stature, source);
+        let highest = frames.iter().map(Impression::height).fold(0.0, f32::max);
+        // The ring under a thin figure is wider than that: it keeps to the room of the sheet too.
+        let last = frames.last().filter(|_| frames.len() > 1);
+        let over = last.map_or(0.0, |frame| (RING_ROOM - frame.width() / 2.0).max(0.0));
+        let at = (at.0 - over, at.1);
+        let mut x = at.0;
+        for frame in frames.iter().filter(|_| frames.len() > 1) {
+            let middle = at.1 + highest - 1.0 + middle_of(shaper, NUMBER, NUMBER.size);
+            items.push(ring((x + frame.width() / 2.0, middle)));
+            x += frame.width() + APART;
+        }
+        let row = (group.moments.as_slice(), frames);
+        let (figure, _) = lay_row(shaper, row, (0.0, APART), NUMBER, source);
         items.extend(figure.into_iter().map(|item| item.moved(at.0, at.1)));
     }
-    items.push(Item::rectangle((0.0, 0.0), (MARK, MARK), Some(BLACK), None));
-    let inside = place_marks(part_mark(group.kind, (5.0, 5.0), MARK - 10.0), THINNEST);
-    items.extend(inside.map(|item| item.shaded(WHITE)));
-    let thick = 4.0;
-    items.push(Item::rectangle((MARK - thick, MARK), (thick, tall - MARK), Some(BLACK), None));
-    (items, tall)
+    (items, tall, stops)
+}
+
+/// The words of a part.
+struct LaidWords {
+    items: Vec<Item>,
+    extent: Extent,
+    stops: Vec<Stop>,
 }
 
 /// The title and the key points, each with the number of the moment that shows it; and the room they take.
@@ -134,9 +151,10 @@ fn lay_words(
     group: &Group<'_>,
     (size, is_numbered): (f32, bool),
     width: f32,
-) -> (Vec<Item>, Extent) {
+) -> LaidWords {
     let title = Type { is_bold: false, ..Type::key_point(size * TITLE_SHARE) };
     let mut items = Vec::new();
+    let mut stops = Vec::new();
     let (mut y, mut widest) = (0.0, 0.0_f32);
     let mut words = Vec::new();
     for line in shaper.shape(&one(group.title.as_str()), title, width) {
@@ -148,19 +166,55 @@ fn lay_words(
     let kind = shaper.air.let_in(Type::key_point(size));
     for (point, picture) in group.points.iter().zip(&group.pictured) {
         y += size * 0.12;
-        let mut runs = read_line(point);
-        if is_numbered && *picture > 0 {
-            runs.insert(0, Run::bold(format!("{picture}\u{2002}")));
+        let middle = y + middle_of(shaper, kind, size);
+        let is_pictured = is_numbered && *picture > 0;
+        if is_pictured {
+            items.push(lay_number(shaper, *picture, middle));
         }
         let mut words = Vec::new();
-        for line in shaper.shape(&runs, kind, width) {
+        stops.push(Stop { y: middle, is_pictured });
+        for line in even_lines(shaper, &read_line(point), kind, width) {
             widest = widest.max(line.width);
             words.extend(placed(line, SIDE).map(|item| item.moved(0.0, y)));
             y += kind.leading;
         }
         items.push(Item::group(Role::Paragraph, shaper.next_key(), words));
     }
-    (items, Extent { wide: widest, tall: y })
+    LaidWords { items, extent: Extent { wide: widest, tall: y }, stops }
+}
+
+/// A key point in as few lines as it needs, and those about as long as each other.
+fn even_lines(shaper: &mut Shaper<'_>, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
+    let lines = shaper.shape(runs, kind, width);
+    if lines.len() < 2 {
+        return lines;
+    }
+    let count = lines.len();
+    let (mut narrow, mut wide) = (width * 0.4, width);
+    for _ in 0..5 {
+        let middle = f32::midpoint(narrow, wide);
+        let tried = shaper.try_out(|shaper| shaper.shape(runs, kind, middle));
+        let holds = tried.len() == count && tried.iter().all(|line| line.width <= middle);
+        if holds { wide = middle } else { narrow = middle }
+    }
+    shaper.shape(runs, kind, wide)
+}
+
+/// The number of a moment in the margin, before the key point that it shows.
+fn lay_number(shaper: &mut Shaper<'_>, number: usize, middle: f32) -> Item {
+    let lines = shaper.shape(&[Run::bold(number.to_string())], NUMBER, 200.0).into_iter();
+    let top = middle - middle_of(shaper, NUMBER, NUMBER.size);
+    let words = lines.flat_map(|line| {
+        let left = CENTRE - line.width / 2.0;
+        placed(line, left)
+    });
+    let words = words.map(|item| item.moved(0.0, top)).collect();
+    Item::group(Role::Paragraph, shaper.next_key(), words)
+}
+
+/// How far below the top of its line the middle of a capital is.
+fn middle_of(shaper: &Shaper<'_>, kind: Type, size: f32) -> f32 {
+    shaper.baseline(kind) - size * HALF_CAPITAL
 }
 
 /// Where the figure of a part stands, how large it is, and how tall the part is with it.
@@ -180,7 +234,7 @@ fn place_figure(
     let stature = setting.stature.filter(|_| group.has_figure())?;
     let (extent, count) = (group.extent, group.moments.len());
     let gaps = APART * between(count);
-    let numbers = if count > 1 { shaper.leading(numbers_at(setting.size)) } else { 0.0 };
+    let numbers = if count > 1 { shaper.leading(NUMBER) } else { 0.0 };
     let stature = stature.min((width - gaps) / extent.wide);
     let row = |stature: f32| extent.wide * stature + gaps;
     let tall = |stature: f32| extent.tall * stature + numbers;
@@ -196,11 +250,6 @@ fn place_figure(
     let down = ((words.tall - tall(stature)) / 2.0).max(0.0);
     let at = (SIDE + width - row(stature), down);
     Some(Placing { stature, at, whole: words.tall.max(tall(stature)) })
-}
-
-/// The numbers under the moments: as the key points, to be read from across the room.
-fn numbers_at(size: f32) -> Type {
-    Type::key_point((size * 0.7).max(f32::from(SMALLEST_POINT)))
 }
 
 /// The width of the widest word of the key points.

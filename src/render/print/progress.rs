@@ -6,6 +6,7 @@ use rayon::prelude::*;
 
 use super::drawings::place_drawing;
 use super::faces::Faces;
+use super::origin::Origin;
 use super::page::Page;
 use super::scale::{Air, Type};
 use super::shaper::Shaper;
@@ -88,7 +89,7 @@ fn letterhead<'s>(speaker: Speaker<'s>, report: &ReportView) -> Letterhead<'s> {
         paper: speaker.pack.paper,
         words: speaker.words,
         school: report.school.clone().unwrap_or_else(|| report.pack.clone()),
-        origin: report.pack.clone(),
+        origin: Origin { title: report.pack.clone(), ..Origin::default() },
     }
 }
 

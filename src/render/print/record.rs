@@ -18,8 +18,8 @@ use crate::words::Filling;
 /// Rows to fill in: a try a day for a school week, and one more.
 const ROWS: u32 = 6;
 
-/// A row that a child’s hand can write in.
-const ROW: f32 = 32.0;
+/// Heights of a row that are tried until all stands on one page: a child’s hand can write in the lowest.
+const HEIGHTS: [f32; 4] = [46.0, 41.0, 36.0, 32.0];
 
 /// So many attempts stand side by side; more stand one below the other.
 pub const MOST_COLUMNS: u32 = 12;
@@ -27,7 +27,19 @@ pub const MOST_COLUMNS: u32 = 12;
 /// So many columns have room for a word over each; more have the number alone.
 const MOST_NAMED: u32 = 5;
 
+/// Lays out the record with the tallest rows that still fit one page.
 pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
+    let mut pages = Vec::new();
+    for row in HEIGHTS {
+        pages = lay_record_with(shaper, source, row);
+        if pages.len() == 1 {
+            break;
+        }
+    }
+    pages
+}
+
+fn lay_record_with(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, row: f32) -> Vec<Page> {
     let words = source.words;
     let (items, height) =
         lay_head(shaper, &source.letterhead(), &words.say("sheet-record"), &source.title());
@@ -37,7 +49,7 @@ pub fn lay_record(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page
     blanks(&mut column, &[words.say("code-name")]);
     for (part, marks) in source.session.parts.iter().zip(&source.plans.marks) {
         if let Some(measure) = &part.measure {
-            measured_part(&mut column, part, (measure, marks.as_ref()), source);
+            measured_part(&mut column, part, (measure, marks.as_ref()), (source, row));
         }
     }
     success(&mut column, source);
@@ -72,7 +84,7 @@ fn measured_part(
     column: &mut Column<'_, '_>,
     part: &Part,
     (measure, marks): (&Measure, Option<&MarksPlan>),
-    source: &SheetSource<'_>,
+    (source, row): (&SheetSource<'_>, f32),
 ) {
     column.gap(14.0);
     column.label(&plain_line(&part.title), Type::HEADING);
@@ -84,7 +96,7 @@ fn measured_part(
     }
     column.gap(5.0);
     let table = table_of(measure, source);
-    draw_table(column, &table, ROW);
+    draw_table(column, &table, row);
 }
 
 fn table_of(measure: &Measure, source: &SheetSource<'_>) -> Table {

@@ -11,6 +11,7 @@ use crate::drawing::{Drawing, draw_qr};
 use crate::pack::{Pack, Session};
 use crate::prose::{Run, is_web_address};
 use crate::render::page_path;
+use crate::render::phrases::colon;
 
 /// Between a code’s quiet zone and its words.
 const GAP: f32 = 4.0;
@@ -56,7 +57,7 @@ pub fn page_code(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Option<Pa
     let Scanned { address, code } = source.codes.page.as_ref()?;
     let code = code.as_ref()?;
     let said = source.words.say("scan-page");
-    let label = Run::bold(format!("{said}: "));
+    let label = Run::bold(format!("{said}{}", colon(source.words)));
     let drawn = place_drawing(shaper, code);
     let figure = Role::Figure(format!("{said}: {address}"));
     Some(PageCode {

@@ -3,7 +3,6 @@
 use std::collections::BTreeMap;
 use std::hash::{Hash, Hasher};
 
-use hypher::Lang;
 use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, FontFamilyName, Layout, LayoutContext};
@@ -11,10 +10,11 @@ use rustc_hash::FxHasher;
 
 use super::atoms::{Paragraph, Style, WordCase, atoms_of, is_plain};
 use super::bidi::{Setting, is_arabic, lay_lines};
-use super::breaks::{SOFT_HYPHEN, language_of};
+use super::breaks::{Hyphens, SOFT_HYPHEN};
 use super::faces::Faces;
 use super::line_breaks::set_lines;
 use super::page::{GlyphRun, GlyphText, Key, PlacedGlyph};
+use super::passages::Passages;
 use super::scale::{Air, Type};
 use super::word_shaper::WordShaper;
 use crate::prose::Run;
@@ -83,8 +83,10 @@ pub struct Shaper<'f> {
     pub is_tight: bool,
     /// The sheets are written from right to left and will be mirrored.
     is_rtl: bool,
-    /// The language that words are broken in.
-    pub hyphens: Option<Lang>,
+    /// What is not in the sheets’ language.
+    pub passages: Passages,
+    /// What words are broken by.
+    pub hyphens: Option<Hyphens>,
     /// How far apart its letters, words and lines stand.
     pub air: Air,
 }
@@ -122,7 +124,8 @@ impl<'f> Shaper<'f> {
             is_trial: false,
             is_tight: false,
             is_rtl: is_right_to_left(language),
-            hyphens: language_of(language),
+            passages: Passages::default(),
+            hyphens: Hyphens::of(language),
             air,
         }
     }
@@ -132,10 +135,21 @@ impl<'f> Shaper<'f> {
         if self.is_rtl { kind.leading * ARABIC_LEADING } else { kind.leading }
     }
 
+    /// How far below the top of its line words of a kind stand.
+    pub fn baseline(&self, kind: Type) -> f32 {
+        baseline_of(self.faces, kind)
+    }
+
     /// Forgets the shaped texts of the last session.
     pub fn begin_session(&mut self) {
         self.kept = Default::default();
+        self.passages = Passages::default();
         self.last_key = 0;
+    }
+
+    /// Whether its words run from right to left.
+    pub const fn is_rtl(&self) -> bool {
+        self.is_rtl
     }
 
     /// Does something for its measures alone: lines are broken, but no glyph is placed, which is most of

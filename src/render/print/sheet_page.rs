@@ -4,7 +4,7 @@ use super::flow::{Frame, break_frames, holds, place_frames};
 use super::page::{Item, Page, Role};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
-use super::sheets::{Letterhead, fit_line, one};
+use super::sheets::{Letterhead, fit_line, one, shape_title};
 use super::strip::{Strip, placed};
 use crate::words::Filling;
 
@@ -54,7 +54,7 @@ pub fn lay_head(
     items.push(Item::line((0.0, TITLE_TOP - 5.0), (width, TITLE_TOP - 5.0), 2.6));
     let mut y = TITLE_TOP;
     let mut words = Vec::new();
-    for line in shaper.shape(&one(title), Type::SHEET_TITLE, width) {
+    for line in shape_title(shaper, title, Type::SHEET_TITLE, width) {
         words.extend(placed(line, 0.0).map(|item| item.moved(0.0, y)));
         y += shaper.leading(Type::SHEET_TITLE);
     }
@@ -84,6 +84,13 @@ pub fn lay_columns(
     let mut starts = break_frames(&strips, height_of);
     if count > 1 && starts.len() <= count {
         starts = balance(&strips, count, first);
+    } else if count > 1 {
+        // The columns of the last page end together too.
+        let before = (starts.len() - 1) / count * count;
+        let from = starts[before];
+        let last = balance(&strips[from..], count, room);
+        starts.truncate(before);
+        starts.extend(last.into_iter().map(|start| from + start));
     }
     let frames = place_frames(strips, &starts);
     let mut pages = pages_of(sheet, head, frames, columns);
@@ -158,8 +165,7 @@ fn add_feet(shaper: &mut Shaper<'_>, sheet: &Letterhead<'_>, pages: &mut [Page])
                 page.items.extend(placed(line, left).map(|item| item.moved(0.0, y)));
             }
         }
-        if let Some(line) = fit_line(shaper, &sheet.origin, Type::SMALL, right - MARGIN) {
-            page.items.extend(placed(line, MARGIN).map(|item| item.moved(0.0, y)));
-        }
+        let origin = sheet.origin.lay(shaper, Type::SMALL, right - MARGIN).into_iter();
+        page.items.extend(origin.map(|item| item.moved(MARGIN, y)));
     }
 }

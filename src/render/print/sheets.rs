@@ -1,8 +1,10 @@
 //! What every sheet maker works from.
 
+use std::borrow::Cow;
 use std::sync::Arc;
 
 use super::figure_case::FigureCase;
+use super::origin::Origin;
 use super::scale::{SMALLEST, Type};
 use super::scan::Codes;
 use super::shaper::{ShapedLine, Shaper};
@@ -22,7 +24,7 @@ pub struct Letterhead<'s> {
     pub words: &'s Words,
     pub school: String,
     /// At the foot of every page.
-    pub origin: String,
+    pub origin: Origin,
 }
 
 impl<'s> Letterhead<'s> {
@@ -30,12 +32,12 @@ impl<'s> Letterhead<'s> {
     pub fn of_pack(pack: &Pack, words: &'s Words) -> Self {
         let licence = pack.sessions.iter().find_map(|session| session.licence.as_ref());
         let licence = licence.map(|licence| plain_line(licence));
-        let origin = [Some(plain_line(&pack.title)), licence];
+        let rights = Rights { credit: None, licence };
         Self {
             paper: pack.paper,
             words,
             school: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
-            origin: origin.into_iter().flatten().collect::<Vec<_>>().join(" · "),
+            origin: Origin { title: plain_line(&pack.title), rights, ..Origin::default() },
         }
     }
 }
@@ -87,11 +89,10 @@ impl SheetSource<'_> {
         Room { width, tallest: width * 0.34, words: SMALLEST, is_rtl: false }
     }
 
-    /// “Standing jump · CC-BY-4.0 · Hollin Staithe School · Edition K7QP”, for the foot of every page.
-    pub fn origin(&self) -> String {
-        let Rights { credit, licence } = self.rights();
-        let all = [Some(self.title()), licence, credit, self.edition()];
-        all.into_iter().flatten().collect::<Vec<_>>().join(" · ")
+    /// For the foot of every whole page.
+    pub fn origin(&self) -> Origin {
+        let (title, edition, rights) = (self.title(), self.edition(), self.rights());
+        Origin { code: None, title, edition, rights }
     }
 
     /// Who made the session, and its licence.
@@ -102,7 +103,7 @@ impl SheetSource<'_> {
 }
 
 /// Who made a session, and what may be done with it.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Default)]
 pub struct Rights {
     pub credit: Option<String>,
     pub licence: Option<String>,
@@ -140,11 +141,46 @@ pub fn one(text: impl Into<String>) -> Vec<Run> {
     vec![Run::plain(text)]
 }
 
+/// A title in lines. One that needs two is broken after its colon where both parts have a line: “Leap the brook:” over
+/// “standing long jump”.
+pub fn shape_title(
+    shaper: &mut Shaper<'_>,
+    title: &str,
+    kind: Type,
+    width: f32,
+) -> Vec<ShapedLine> {
+    let lines = shaper.shape(&one(title), kind, width);
+    let Some(colon) = title.find(": ").filter(|_| lines.len() == 2) else { return lines };
+    let (name, rest) = title.split_at(colon + 2);
+    let parts = [name, rest].map(|text| shaper.shape(&one(text), kind, width));
+    if parts.iter().all(|part| part.len() == 1) {
+        parts.into_iter().flatten().collect()
+    } else {
+        lines
+    }
+}
+
 /// Cuts a line with “…” where it is wider than the room for it; only for what stands elsewhere in full.
 pub fn fit_line(shaper: &mut Shaper<'_>, text: &str, kind: Type, width: f32) -> Option<ShapedLine> {
     let line = whole_line(shaper, text, kind)?;
     if line.width <= width {
         return Some(line);
+    }
+    let text = cut_text(shaper, text, kind, width)?;
+    whole_line(shaper, &text, kind)
+}
+
+/// A text that is no wider than the room for it, cut with “…” where it must be; nothing where there is no room even
+/// for that.
+pub fn cut_text<'t>(
+    shaper: &mut Shaper<'_>,
+    text: &'t str,
+    kind: Type,
+    width: f32,
+) -> Option<Cow<'t, str>> {
+    let line = whole_line(shaper, text, kind)?;
+    if line.width <= width {
+        return Some(Cow::Borrowed(text));
     }
     // As many letters as there is room for: the share of the width is a good guess, then one more or less
     // at a time.
@@ -158,20 +194,21 @@ pub fn fit_line(shaper: &mut Shaper<'_>, text: &str, kind: Type, width: f32) -> 
     let guess = (letters.len() as f32 * width / line.width) as usize;
     let cut = |shaper: &mut Shaper<'_>, count: usize| {
         let shown: String = letters[..count].iter().collect();
-        let line = whole_line(shaper, &format!("{}…", shown.trim_end()), kind)?;
-        (line.width <= width).then_some(line)
+        let text = format!("{}…", shown.trim_end());
+        (whole_line(shaper, &text, kind)?.width <= width).then_some(text)
     };
     let mut fitting = (0..=guess.min(letters.len() - 1))
         .rev()
-        .find_map(|count| cut(shaper, count).map(|line| (count, line)))?;
+        .find_map(|count| cut(shaper, count).map(|text| (count, text)))?;
     while fitting.0 < letters.len()
         && let Some(longer) = cut(shaper, fitting.0 + 1)
     {
         fitting = (fitting.0 + 1, longer);
     }
-    Some(fitting.1)
+    Some(Cow::Owned(fitting.1))
 }
 
-fn whole_line(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> {
+/// A text on one line, however long.
+pub fn whole_line(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> {
     shaper.shape(&one(text), kind, f32::MAX / 4.0).into_iter().next()
 }

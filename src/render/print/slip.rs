@@ -2,6 +2,7 @@
 //! Nothing of anybody else stands on it.
 
 use super::drawings::place_drawing;
+use super::origin::Origin;
 use super::page::Page;
 use super::scale::Type;
 use super::shaper::Shaper;
@@ -22,7 +23,7 @@ pub fn lay_slip(shaper: &mut Shaper<'_>, sheet: &Letterhead<'_>, slip: &SlipView
         paper: sheet.paper,
         words,
         school: sheet.school.clone(),
-        origin: format!("{} · {}", slip.code, sheet.origin),
+        origin: Origin { code: Some(slip.code.clone()), ..sheet.origin.clone() },
     };
     let (items, height) = lay_head(shaper, sheet, &words.say("progress-slip"), &title);
     let mut column = Column::new(shaper, inner_width(sheet));

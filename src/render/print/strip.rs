@@ -46,11 +46,11 @@ pub struct Seat {
     pub has_bar: bool,
 }
 
-/// How far a list entry is moved in, in points.
-const LIST_STEP: f32 = 14.0;
+/// How far a list entry is moved in: in points, and in sizes of large type.
+const LIST_STEP: (f32, f32) = (14.0, 0.95);
 
-/// Between a list’s mark and its words.
-const MARKER_GAP: f32 = 4.0;
+/// Between a list’s mark and its words, in the same.
+const MARKER_GAP: (f32, f32) = (4.0, 0.3);
 
 /// Texts side by side are no taller than so many lines.
 const MOST_PAIRED: f32 = 9.0;
@@ -120,6 +120,32 @@ impl<'c, 'f> Column<'c, 'f> {
         self.lines(lines, kind, seat, &Wrap::plain(Role::Paragraph, key, &runs), None);
     }
 
+    /// How wide a short text is.
+    pub fn width_of(&mut self, text: &str, kind: Type) -> f32 {
+        let lines = self.shaper.shape(&[Run::plain(text)], kind, f32::MAX / 4.0);
+        lines.first().map_or(0.0, |line| line.width)
+    }
+
+    /// A paragraph with a number at its left, so far in, that is read before it.
+    pub fn hung(
+        &mut self,
+        number: Option<&str>,
+        at: f32,
+        (runs, kind, seat): (&[Run], Type, Seat),
+    ) {
+        let number = number.filter(|_| !self.shaper.is_trial()).map(|number| {
+            let kind = self.shaper.air.let_in(kind);
+            let lines = self.shaper.shape(&[Run::plain(number)], kind, f32::MAX / 4.0);
+            let words = lines.into_iter().flat_map(|line| placed(line, at)).collect();
+            Item::group(Role::Paragraph, self.shaper.next_key(), words)
+        });
+        let first = self.strips.len();
+        self.words(runs, kind, seat);
+        if let (Some(number), Some(strip)) = (number, self.strips.get_mut(first)) {
+            strip.items.insert(0, number);
+        }
+    }
+
     /// A paragraph that is an entry of a list, with a mark of its own drawn beside it.
     pub fn ticked(&mut self, runs: &[Run], kind: Type, seat: Seat) {
         let runs = with_addresses(runs);
@@ -155,7 +181,7 @@ impl<'c, 'f> Column<'c, 'f> {
             .filter_map(|marker| self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop())
             .map(|line| line.width)
             .fold(0.0, f32::max);
-        let step = LIST_STEP.max(widest + MARKER_GAP);
+        let step = room_at(LIST_STEP, kind).max(widest + room_at(MARKER_GAP, kind));
         for (index, block) in blocks.iter().enumerate() {
             if index > 0 {
                 let is_list = block.marker != Marker::None;
@@ -186,7 +212,7 @@ impl<'c, 'f> Column<'c, 'f> {
         let lines = shape_running(self.shaper, &runs, kind_of_text, width);
         let marker = marker_of(block).and_then(|marker| {
             let shaped = self.shaper.shape(&[Run::plain(marker)], kind, 200.0).pop()?;
-            let at = (indent - shaped.width - MARKER_GAP).max(0.0);
+            let at = (indent - shaped.width - room_at(MARKER_GAP, kind)).max(0.0);
             Some((shaped, at))
         });
         let wrap = match &block.marker {
@@ -207,7 +233,7 @@ impl<'c, 'f> Column<'c, 'f> {
         let kind = self.shaper.air.let_in(kind);
         let block =
             Block { marker: Marker::Bullet, depth: 1, is_heading: false, runs: runs.to_vec() };
-        self.block(&block, kind, Seat::default(), LIST_STEP);
+        self.block(&block, kind, Seat::default(), room_at(LIST_STEP, kind));
     }
 
     /// Lines of one paragraph: its first two and its last two stay together.
@@ -353,6 +379,11 @@ fn with_addresses(runs: &[Run]) -> Cow<'_, [Run]> {
         }
     }
     Cow::Owned(spelled)
+}
+
+/// Room that is so many points, or as much of the size of large type.
+fn room_at((points, sizes): (f32, f32), kind: Type) -> f32 {
+    points.max(kind.size * sizes)
 }
 
 /// What stands before an entry of a list.

@@ -2,6 +2,7 @@
 //! tree, the pieces of each page that belong to them, links and bookmarks.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use super::page::{At, Item, Key, Role, Tag};
 
@@ -23,6 +24,7 @@ pub struct Structure {
 pub struct Element {
     pub key: Key,
     pub role: Role,
+    pub language: Option<Arc<str>>,
     pub parent: Option<usize>,
     pub kids: Vec<Kid>,
     /// The page and the room of a figure: left, bottom, right, top in points.
@@ -71,6 +73,7 @@ impl Structure {
         self.elements.push(Element {
             key: tag.key,
             role: tag.role.clone(),
+            language: tag.language.clone(),
             parent,
             kids: Vec::new(),
             room: None,

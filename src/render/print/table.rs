@@ -54,7 +54,10 @@ fn row_strip(
     for (index, edges) in lefts.windows(2).enumerate() {
         let cell = cells.get(index).unwrap_or(&empty);
         let lines = column.shaper.shape(&one(cell.clone()), kind, edges[1] - edges[0] - 2.0 * pad);
-        let mut y = 4.0;
+        #[allow(clippy::cast_precision_loss, reason = "a cell has a few lines")]
+        let high = kind.leading * lines.len() as f32;
+        // Words stand in the middle of a row that is taller for a hand to write in.
+        let mut y = 4.0_f32.max((least - high) / 2.0);
         let mut words = Vec::new();
         for line in lines {
             words.extend(placed(line, edges[0] + pad).map(|item| item.moved(0.0, y)));

@@ -72,6 +72,9 @@ impl<'s> Tagged<'s> {
         if !is_one {
             text.put("]");
         }
+        if let Some(language) = &element.language {
+            text.put("/Lang").words(language);
+        }
         if let Role::Figure(says) = &element.role {
             text.put("/Alt").words(says);
         }
@@ -178,6 +181,7 @@ pub const fn role_name(role: &Role) -> &'static str {
         Role::Cell => "TD",
         Role::Figure(_) => "Figure",
         Role::Link(_) => "Link",
+        Role::Span => "Span",
         Role::Decoration => "Artifact",
     }
 }

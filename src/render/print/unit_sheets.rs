@@ -2,11 +2,12 @@
 
 use super::gather::lay_gather;
 use super::page::Page;
+use super::passages::Passages;
 use super::printer::Printer;
 use super::remember::lay_remember;
 use super::term_poster::{TermPoster, lay_term_poster};
 use super::writer::About;
-use super::{LaidSheet, NO_DATE, Printed, turned};
+use super::{LaidSheet, NO_DATE, Printed, marked, turned};
 use crate::prose::plain_line;
 use crate::render::Publication;
 use crate::render::phrases::is_right_to_left;
@@ -22,6 +23,8 @@ pub fn render_unit_sheets(press: &mut Printer<'_>, publication: &Publication<'_>
             continue;
         }
         press.shaper.begin_session();
+        let sessions = plan.days.iter().filter_map(|day| pack.sessions.get(day.session));
+        press.shaper.passages = Passages::of(pack, sessions.map(AsRef::as_ref), Some(unit));
         let poster = TermPoster { pack, words, unit, plan };
         let title = plain_line(&unit.title);
         let sheets: [(String, &str, Vec<Page>); 3] = [
@@ -50,7 +53,7 @@ pub fn render_unit_sheets(press: &mut Printer<'_>, publication: &Publication<'_>
                 is_folded: false,
                 is_rtl: is_right_to_left(&pack.language),
             };
-            let pages = turned(pages, &pack.language);
+            let pages = marked(&mut press.shaper, turned(pages, &pack.language));
             laid.push(LaidSheet { path, pages, about });
         }
         printed.extend(press.print(laid, pack));

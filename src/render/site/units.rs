@@ -10,6 +10,7 @@ use crate::plan::unit::{BackAgain, PlannedDay, UnitPlan};
 use crate::prose::plain_line;
 use crate::quantity::Date;
 use crate::render::equipment_phrases::counted_things;
+use crate::render::phrases::comma;
 use crate::render::quantities::Said;
 use crate::render::unit::{
     UnitWords, clock, date_words, span_words, unit_calendar, unit_gather, unit_page, unit_poster,
@@ -186,7 +187,10 @@ pub(super) fn show_unit(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> UnitPa
 fn show_step(site: &Site<'_>, step: &crate::pack::GatherStep) -> StepView {
     let things: Vec<String> = step.things.iter().map(|thing| plain_line(thing)).collect();
     let week = [("week", Filling::Count(step.week.value))];
-    StepView { title: site.words.say_with("unit-gather-by", &week), things: things.join(", ") }
+    StepView {
+        title: site.words.say_with("unit-gather-by", &week),
+        things: things.join(comma(&site.words)),
+    }
 }
 
 fn show_weeks(site: &Site<'_>, unit: &Unit, plan: &UnitPlan) -> Vec<WeekView> {
