@@ -131,12 +131,12 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
     let entries: Vec<(String, [Run; 3])> = parts
         .map(|(part, span)| {
             let name = part_name(part, source.words);
-            // A time is not torn in two.
+            // A time is not torn in two, and no line begins with the point before it.
             let total = span.total.say(source.words).replace(' ', "\u{a0}");
             let runs = [
                 Run::plain(format!("{name}{}", colon(source.words))),
                 Run::bold(plain_line(&part.title)),
-                Run::plain(format!(" ·\u{a0}{total}")),
+                Run::plain(format!("\u{a0}· {total}")),
             ];
             (span.start.clock(), runs)
         })

@@ -218,10 +218,16 @@ fn adult(column: &mut Column<'_, '_>, source: &SheetSource<'_>, body: Type) {
         let sentence = words.say_with(key, &[("time", Filling::Text(&time))]);
         runs.push(Run::plain(format!("{sentence} ")));
     }
-    if let Some(why) = &adult.why {
-        runs.extend(read_line(why));
+    let why = adult.why.as_ref().map(|why| read_line(why)).unwrap_or_default();
+    // In another language than the sheet’s it runs its own way, and is a paragraph of its own.
+    if source.session.language == source.pack.language.value {
+        runs.extend(why);
+        column.words(&runs, body, Seat::default());
+    } else {
+        [runs, why].iter().filter(|runs| !runs.is_empty()).for_each(|runs| {
+            column.words(runs, body, Seat::default());
+        });
     }
-    column.words(&runs, body, Seat::default());
 }
 
 /// What the film shows, and a code to scan beside its address.
