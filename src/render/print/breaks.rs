@@ -9,6 +9,7 @@ use std::borrow::Cow;
 
 use hypher::{Lang, hyphenate_bounded};
 
+use super::bidi::is_arabic;
 use super::british;
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
@@ -90,6 +91,9 @@ pub fn shape_running(
     width: f32,
 ) -> Vec<ShapedLine> {
     let mut runs = hold_figures(runs);
+    if shaper.is_rtl() {
+        runs = hold_ends(runs);
+    }
     let mut lines = shaper.shape(&runs, kind, width);
     let is_narrow = width < WIDE * LETTER * kind.size;
     if !is_narrow || kind.is_bold {
@@ -122,6 +126,29 @@ fn hold_figures(runs: &[Run]) -> Cow<'_, [Run]> {
         return Cow::Borrowed(runs);
     }
     runs.iter().map(|run| Run { text: hold_units(&run.text), ..run.clone() }).collect()
+}
+
+/// Runs from left to right though it is no letter, and is never drawn (Unicode, UAX 9).
+pub const FROM_LEFT: char = '\u{200e}';
+
+/// A sentence in Latin letters within a paragraph that runs from right to left keeps its full stop at its own end, not at
+/// the paragraph’s.
+fn hold_ends(runs: Cow<'_, [Run]>) -> Cow<'_, [Run]> {
+    let is_latin = |run: &Run| run.text.contains(|c: char| c.is_ascii_alphabetic());
+    let is_arabic_run = |run: &Run| run.text.contains(is_arabic);
+    let is_lent = |run: &Run| is_latin(run) && !is_arabic_run(run);
+    if !runs.iter().any(is_arabic_run) || !runs.iter().any(is_lent) {
+        return runs;
+    }
+    let held = runs.iter().map(|run| {
+        let end = run.text.trim_end_matches(' ').len();
+        let (words, spaces) = run.text.split_at(end);
+        if is_lent(run) && words.ends_with(['.', '!', '?', '…']) {
+            return Run { text: format!("{words}{FROM_LEFT}{spaces}"), ..run.clone() };
+        }
+        run.clone()
+    });
+    held.collect()
 }
 
 /// Lets the word that begins at a place of the whole text break; whether it can.
@@ -202,6 +229,20 @@ mod tests {
         assert_eq!(runs[0].text, "an extens\u{ad}ive leap, ");
         let end = runs[0].text.len();
         assert!(!soften_at(&mut runs, end, Hyphens::British));
+    }
+
+    #[test]
+    fn a_latin_sentence_keeps_its_end_among_arabic_words() {
+        let runs = [
+            Run::plain("قريب مدة 30 دقيقة. "),
+            Run::plain("Stay within call. "),
+            Run::plain("(2.4 m)"),
+        ];
+        let held = hold_ends(Cow::Borrowed(&runs));
+        let texts: Vec<&str> = held.iter().map(|run| run.text.as_str()).collect();
+        assert_eq!(texts, ["قريب مدة 30 دقيقة. ", "Stay within call.\u{200e} ", "(2.4 m)"]);
+        let latin = [Run::plain("Stay within call.")];
+        assert_eq!(hold_ends(Cow::Borrowed(&latin)), latin.as_slice());
     }
 
     #[test]
