@@ -92,7 +92,7 @@ pub fn shape_running(
 ) -> Vec<ShapedLine> {
     let mut runs = hold_figures(runs);
     if shaper.is_rtl() {
-        runs = hold_ends(runs);
+        runs = hold_directions(runs);
     }
     let mut lines = shaper.shape(&runs, kind, width);
     let is_narrow = width < WIDE * LETTER * kind.size;
@@ -131,24 +131,51 @@ fn hold_figures(runs: &[Run]) -> Cow<'_, [Run]> {
 /// Runs from left to right though it is no letter, and is never drawn (Unicode, UAX 9).
 pub const FROM_LEFT: char = '\u{200e}';
 
-/// A sentence in Latin letters within a paragraph that runs from right to left keeps its full stop at its own end, not at
-/// the paragraph’s.
-fn hold_ends(runs: Cow<'_, [Run]>) -> Cow<'_, [Run]> {
+/// The same from right to left.
+pub const FROM_RIGHT: char = '\u{200f}';
+
+/// Latin words within a paragraph that runs from right to left keep to themselves: their full stop stays at their own end,
+/// not at the paragraph’s, and a number that goes with the Arabic word after it is not drawn to them.
+pub fn hold_directions(runs: Cow<'_, [Run]>) -> Cow<'_, [Run]> {
     let is_latin = |run: &Run| run.text.contains(|c: char| c.is_ascii_alphabetic());
     let is_arabic_run = |run: &Run| run.text.contains(is_arabic);
-    let is_lent = |run: &Run| is_latin(run) && !is_arabic_run(run);
-    if !runs.iter().any(is_arabic_run) || !runs.iter().any(is_lent) {
+    if !runs.iter().any(is_arabic_run) || !runs.iter().any(is_latin) {
         return runs;
     }
+    let letters: Vec<char> = runs.iter().flat_map(|run| run.text.chars()).collect();
+    let (mut at, mut is_among_latin) = (0, false);
     let held = runs.iter().map(|run| {
-        let end = run.text.trim_end_matches(' ').len();
-        let (words, spaces) = run.text.split_at(end);
-        if is_lent(run) && words.ends_with(['.', '!', '?', '…']) {
-            return Run { text: format!("{words}{FROM_LEFT}{spaces}"), ..run.clone() };
+        let mut text = String::with_capacity(run.text.len() + 6);
+        for letter in run.text.chars() {
+            let is_number = letter.is_ascii_digit() && !follows_digit(&letters[..at]);
+            if is_number && is_among_latin && leads_to_arabic(&letters[at..]) {
+                text.push(FROM_RIGHT);
+            }
+            if letter.is_alphabetic() {
+                is_among_latin = !is_arabic(letter);
+            }
+            text.push(letter);
+            at += 1;
         }
-        run.clone()
+        if is_latin(run) && !is_arabic_run(run) {
+            let end = text.trim_end_matches(' ').len();
+            if text[..end].ends_with(['.', '!', '?', '…']) {
+                text.insert(end, FROM_LEFT);
+            }
+        }
+        Run { text, ..run.clone() }
     });
     held.collect()
+}
+
+/// Whether what follows goes on with a number.
+fn follows_digit(before: &[char]) -> bool {
+    before.iter().rev().find(|c| !matches!(c, '.' | ',')).is_some_and(char::is_ascii_digit)
+}
+
+/// Whether the next letter is an Arabic one.
+fn leads_to_arabic(after: &[char]) -> bool {
+    after.iter().find(|c| c.is_alphabetic()).is_some_and(|c| is_arabic(*c))
 }
 
 /// Lets the word that begins at a place of the whole text break; whether it can.
@@ -232,17 +259,16 @@ mod tests {
     }
 
     #[test]
-    fn a_latin_sentence_keeps_its_end_among_arabic_words() {
-        let runs = [
-            Run::plain("قريب مدة 30 دقيقة. "),
-            Run::plain("Stay within call. "),
-            Run::plain("(2.4 m)"),
-        ];
-        let held = hold_ends(Cow::Borrowed(&runs));
-        let texts: Vec<&str> = held.iter().map(|run| run.text.as_str()).collect();
-        assert_eq!(texts, ["قريب مدة 30 دقيقة. ", "Stay within call.\u{200e} ", "(2.4 m)"]);
-        let latin = [Run::plain("Stay within call.")];
-        assert_eq!(hold_ends(Cow::Borrowed(&latin)), latin.as_slice());
+    fn latin_words_keep_to_themselves_among_arabic_ones() {
+        let held = |runs: &[Run]| -> Vec<String> {
+            hold_directions(Cow::Borrowed(runs)).iter().map(|run| run.text.clone()).collect()
+        };
+        let runs = ["قريب مدة 30 دقيقة. ", "Stay within call. ", "(2.4 m)"].map(Run::plain);
+        assert_eq!(held(&runs), ["قريب مدة 30 دقيقة. ", "Stay within call.\u{200e} ", "(2.4 m)"]);
+        let runs = ["المهارة 1: ", "Quiet mud", " · 12.5 دقائق"].map(Run::plain);
+        assert_eq!(held(&runs), ["المهارة 1: ", "Quiet mud", " · \u{200f}12.5 دقائق"]);
+        let latin = [Run::plain("Stay within call for 3 min.")];
+        assert_eq!(held(&latin), [latin[0].text.clone()]);
     }
 
     #[test]

@@ -1,5 +1,8 @@
 //! The head of the home guide: title, summary, facts, the time line and the running order.
 
+use std::borrow::Cow;
+
+use super::breaks::hold_directions;
 use super::guide_line::Standing;
 use super::page::{Item, Role};
 use super::scale::Type;
@@ -155,7 +158,11 @@ fn running_order(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
             let time = column.shaper.shape(&time, Type::SMALL, half);
             let time = time.into_iter().flat_map(|line| placed(line, x));
             let mut words: Vec<Item> = time.map(|item| item.moved(0.0, y)).collect();
-            for line in column.shaper.shape(runs, Type::SMALL, half - hang) {
+            let mut runs = Cow::Borrowed(runs.as_slice());
+            if column.shaper.is_rtl() {
+                runs = hold_directions(runs);
+            }
+            for line in column.shaper.shape(&runs, Type::SMALL, half - hang) {
                 words.extend(placed(line, x + hang).map(|item| item.moved(0.0, y)));
                 y += column.shaper.leading(Type::SMALL);
             }

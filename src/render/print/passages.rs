@@ -6,7 +6,7 @@ use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::breaks::{FROM_LEFT, Hyphens, SOFT_HYPHEN};
+use super::breaks::{FROM_LEFT, FROM_RIGHT, Hyphens, SOFT_HYPHEN};
 use super::page::{GlyphRun, GlyphText, Item, Key, Page, PlacedGlyph, Role};
 use super::shaper::Shaper;
 use crate::pack::{Pack, Session, Unit};
@@ -375,7 +375,12 @@ fn fold(text: &str) -> String {
 /// A letter without its marks, also where Unicode has both as one (its canonical decompositions).
 const fn fold_letter(letter: char) -> Option<char> {
     match letter {
-        SOFT_HYPHEN | FROM_LEFT | '\u{64b}'..='\u{65f}' | '\u{670}' | '\u{6d6}'..='\u{6ed}' => None,
+        SOFT_HYPHEN
+        | FROM_LEFT
+        | FROM_RIGHT
+        | '\u{64b}'..='\u{65f}'
+        | '\u{670}'
+        | '\u{6d6}'..='\u{6ed}' => None,
         'آ' | 'أ' | 'إ' => Some('ا'),
         'ؤ' => Some('و'),
         'ئ' => Some('ي'),
