@@ -10,7 +10,7 @@ from program import DEMO, fresh_folder, publish
 from session_text import blocks_of, line_of, parts_of, read_yaml, session_files, squeezed, unit_files
 from stress_pack import part, session, write_yaml
 
-AGAINST = "/Lang (ISO 32000-1, 14.9.2) as pdfplumber reads the structure tree, with the texts of the YAML (PyYAML, markdown-it-py)"
+AGAINST = "/Lang (ISO 32000-1, 14.9.2) as pypdf reads the structure tree, the words by pdfplumber, with the texts of the YAML (PyYAML, markdown-it-py)"
 
 ORIGINAL = "en-GB"
 # Every kind of sheet in one language, one in the others. Reading structure takes its time: every other session, or fewer.
@@ -22,26 +22,40 @@ def language_of(path):
     return pypdf.PdfReader(path).trailer["/Root"]["/Lang"]
 
 
+def words_by_piece(path):
+    """The words of each marked piece, by its page and number."""
+    words = collections.defaultdict(str)
+    with pdfplumber.open(path) as pdf:
+        for number, page in enumerate(pdf.pages):
+            for glyph in page.chars:
+                words[number, glyph.get("mcid")] += glyph["text"]
+    return words
+
+
 def said_in(path):
     """The words of a sheet by the language that they are in, and the elements with one of their own."""
-    said, own = collections.defaultdict(str), 0
-    usual = language_of(path)
-    with pdfplumber.open(path) as pdf:
-        for page in pdf.pages:
-            words = collections.defaultdict(str)
-            for glyph in page.chars:
-                words[glyph.get("mcid")] += glyph["text"]
+    said, own, words = collections.defaultdict(str), 0, words_by_piece(path)
+    reader = pypdf.PdfReader(path)
+    pages = {page.indirect_reference.idnum: number for number, page in enumerate(reader.pages)}
 
-            def walk(elements, language):
-                nonlocal own
-                for element in elements:
-                    here = element.get("lang") or language
-                    own += "lang" in element
-                    for mcid in element.get("mcids", []):
-                        said[here] += words[mcid]
-                    walk(element.get("children", []), here)
+    def walk(kid, language, page):
+        """A piece may lie on another page than its element: a paragraph that goes on (ISO 32000-1, 14.7.4)."""
+        nonlocal own
+        kid = kid.get_object()
+        if isinstance(kid, int):
+            said[language] += words[page, kid]
+        elif isinstance(kid, list):
+            for each in kid:
+                walk(each, language, page)
+        else:
+            page = pages[kid.raw_get("/Pg").idnum] if "/Pg" in kid else page
+            if "/MCID" in kid:
+                said[language] += words[page, kid["/MCID"]]
+            elif "/K" in kid:
+                own += "/Lang" in kid
+                walk(kid["/K"], kid.get("/Lang", language), page)
 
-            walk(page.structure_tree, usual)
+    walk(reader.root_object["/StructTreeRoot"]["/K"], language_of(path), None)
     return {language: squeezed(text) for language, text in said.items()}, own
 
 
