@@ -1,11 +1,10 @@
-//! The content of one activity card: a part of the session, as strips that may go on on another card.
+//! The content of an activity card: a part of the session, as strips that may go on on another card.
 
 use super::card_figure::{figure_strip, moment_beside_points};
 use super::card_type::CardType;
 use super::drawings::{THINNEST, place_marks};
 use super::page::Item;
 use super::scale::Type;
-use super::scan::scan_codes;
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip, placed};
 use crate::drawing::{effort_steps, effort_width};
@@ -13,9 +12,9 @@ use crate::pack::{Fault, Measure, Part, Picture};
 use crate::picture::pixels_of;
 use crate::prose::{Block, Run, plain_line, read_blocks, read_line};
 use crate::render::phrases::{colon, effort_name, measure_sentence, time_pieces};
-use crate::render::plan_phrases::{points_sentence, slot_name, slot_sentence};
+use crate::render::plan_phrases::points_sentence;
 use crate::render::quantities::Said as _;
-use crate::words::{Filling, Words};
+use crate::words::Words;
 
 /// What a card says, in pieces: `front` has what is read first, `either` what may stand below it or on
 /// the back.
@@ -279,23 +278,8 @@ fn labelled(
     column.words(&all, body, Seat::default());
 }
 
-/// The card for whoever watches: what may be seen at each step, and what to say.
-pub fn helper_said(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind: CardType) -> Said {
-    let body = kind.words();
-    let see = source.words.say("cards-look-how");
-    column.words(&one(see), body, Seat::default());
-    for part in source.session.parts.iter().filter(|part| !part.faults.is_empty()) {
-        column.gap(kind.gap(7.0));
-        column.label(&plain_line(&part.title), kind.label());
-        for fault in &part.faults {
-            fault_entry(column, fault, body);
-        }
-    }
-    Said { front: std::mem::take(&mut column.strips), ..Said::default() }
-}
-
 /// “The knee is stiff → **Land as if on eggs**”
-fn fault_entry(column: &mut Column<'_, '_>, fault: &Fault, body: Type) {
+pub fn fault_entry(column: &mut Column<'_, '_>, fault: &Fault, body: Type) {
     let mut runs = read_line(&fault.see);
     if let Some(last) = runs.last_mut() {
         let bare = last.text.trim_end_matches(['.', ':']).len();
@@ -307,7 +291,7 @@ fn fault_entry(column: &mut Column<'_, '_>, fault: &Fault, body: Type) {
 }
 
 /// Pictures, each no wider than the card and no taller than its kind allows.
-fn pictures(
+pub fn pictures(
     column: &mut Column<'_, '_>,
     pictures: &[Picture],
     source: &SheetSource<'_>,
@@ -334,78 +318,4 @@ fn pictures(
 fn in_points((wide, tall): (u32, u32)) -> Option<(f32, f32)> {
     let points = |dots: u32| u16::try_from(dots).ok().map(f32::from);
     Some((points(wide)?, points(tall)?))
-}
-
-/// The card that comes first: what the session is, what to gather and what to take care of.
-pub fn opening_said(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind: CardType) -> Said {
-    let (body, session) = (kind.words(), source.session);
-    column.words(&read_line(&session.summary), body, Seat::default());
-    scan_codes(column, source, (kind.label(), kind.small()));
-    listed(column, (source, "success", kind), session.success.iter().map(|line| read_line(line)));
-    let front = std::mem::take(&mut column.strips);
-    let needs = session.needs.iter();
-    let needs = needs.map(|need| one(crate::render::phrases::need_name(need, source.words)));
-    listed(column, (source, "things", kind), needs);
-    let things = std::mem::take(&mut column.strips);
-    let cautions = session.safety.iter().flat_map(|text| read_blocks(text));
-    listed(column, (source, "cautions", kind), cautions.map(|block| block.runs));
-    pictures(column, &session.pictures, source, kind);
-    column.gap(kind.gap(6.0));
-    column.words(&one(source.words.say("cards-see-guide")), body, Seat::default());
-    let either = vec![things, std::mem::take(&mut column.strips)];
-    Said { front, either, best_on_front: 1, has_drawing: false }
-}
-
-/// Entries under a label, where there are any.
-fn listed(
-    column: &mut Column<'_, '_>,
-    (source, label, kind): (&SheetSource<'_>, &str, CardType),
-    entries: impl Iterator<Item = Vec<Run>>,
-) {
-    let mut entries = entries.peekable();
-    if entries.peek().is_none() {
-        return;
-    }
-    column.gap(kind.gap(8.0));
-    column.label(&source.words.say(label), kind.label());
-    for entry in entries {
-        column.entry(&entry, kind.words());
-    }
-}
-
-/// The card that comes last: how to make the session fit another home or child.
-pub fn adaptation_said(
-    column: &mut Column<'_, '_>,
-    source: &SheetSource<'_>,
-    kind: CardType,
-) -> Said {
-    other_slots(column, source, kind);
-    let mut either = vec![std::mem::take(&mut column.strips)];
-    for (key, text) in source.session.adaptations.each() {
-        column.gap(kind.gap(7.0));
-        column.label(&source.words.say(&format!("adapt-{key}")), kind.label());
-        column.blocks(&read_blocks(text), kind.words(), Seat::default());
-        either.push(std::mem::take(&mut column.strips));
-    }
-    either.retain(|strips| !strips.is_empty());
-    let front = if either.is_empty() { Vec::new() } else { either.remove(0) };
-    Said { front, either, best_on_front: 1, has_drawing: false }
-}
-
-/// What to leave out or shorten where there is another time.
-fn other_slots(column: &mut Column<'_, '_>, source: &SheetSource<'_>, kind: CardType) {
-    if source.plans.other_slots.is_empty() {
-        return;
-    }
-    column.label(&source.words.say("slots"), kind.label());
-    for other in &source.plans.other_slots {
-        let slot = slot_name(other.slot, source.words);
-        let slot = source.words.say_with("slot-in", &[("time", Filling::Text(&slot))]);
-        let said = slot_sentence(other, source.session, source.words);
-        column.gap(1.5);
-        column.entry(
-            &[Run::bold(format!("{slot}{}", colon(source.words))), Run::plain(said)],
-            kind.words(),
-        );
-    }
 }

@@ -2,10 +2,11 @@
 //! line where there is room for all, else on two. A pocket card that is full has no room for two: there the maker’s name
 //! is cut, which stands in full on the cards that are not, and on the home guide.
 
+use super::one_line::{DOT, cut_text, fit_line, short_title, whole_line, width_of};
 use super::page::Item;
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
-use super::sheets::{Rights, fit_line, one};
+use super::sheets::Rights;
 use super::strip::placed;
 
 /// What stands at the foot of a card.
@@ -18,9 +19,6 @@ pub struct Foot<'f> {
 
 /// Between the title at the left and the rights at the right of one line.
 const APART: f32 = 14.0;
-
-/// Between two things of one line.
-pub const DOT: &str = " · ";
 
 /// The share of a single line that a long title may take.
 const TITLE_SHARE: f32 = 0.52;
@@ -80,7 +78,7 @@ impl Foot<'_> {
 
     /// The title at the left, all else at the right.
     fn lay_one(&self, shaper: &mut Shaper<'_>, width: f32, kind: Type) -> Vec<Item> {
-        let end = whole(shaper, &self.end(), kind);
+        let end = whole_line(shaper, &self.end(), kind);
         let mut items: Vec<Item> = end
             .into_iter()
             .flat_map(|line| {
@@ -88,7 +86,7 @@ impl Foot<'_> {
                 placed(line, left)
             })
             .collect();
-        let title = self.title.and_then(|title| whole(shaper, title, kind));
+        let title = self.title.and_then(|title| whole_line(shaper, title, kind));
         items.extend(title.into_iter().flat_map(|line| placed(line, 0.0)));
         items
     }
@@ -104,36 +102,8 @@ fn named_line(
 ) -> Option<ShapedLine> {
     let dot = if name.is_empty() || mark.is_empty() { "" } else { DOT };
     let end = format!("{dot}{mark}");
-    let line = whole(shaper, &format!("{name}{end}"), kind)?;
-    if line.width <= width {
-        return Some(line);
-    }
-    let mut shown: Vec<char> =
-        name.split_once(':').map_or(name, |(before, _)| before).chars().collect();
-    let mut cut = "";
-    loop {
-        let start: String = shown.iter().collect();
-        let line = whole(shaper, &format!("{}{cut}{end}", start.trim_end()), kind)?;
-        if line.width <= width || shown.pop().is_none() {
-            return Some(line);
-        }
-        cut = "…";
-    }
-}
-
-/// A title that is too long for its room is called by what stands before its colon.
-pub fn short_title<'t>(shaper: &mut Shaper<'_>, title: &'t str, kind: Type, room: f32) -> &'t str {
-    match title.split_once(':') {
-        Some((name, _)) if width_of(shaper, title, kind) > room => name,
-        _ => title,
-    }
-}
-
-fn whole(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> {
-    shaper.shape(&one(text), kind, f32::MAX / 4.0).into_iter().next()
-}
-
-/// How wide a text is on one line.
-pub fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
-    whole(shaper, text, kind).map_or(0.0, |line| line.width)
+    let room = width - width_of(shaper, &end, kind);
+    let name = short_title(shaper, name, kind, room);
+    let name = cut_text(shaper, name, kind, room).unwrap_or_default();
+    whole_line(shaper, &format!("{name}{end}"), kind)
 }

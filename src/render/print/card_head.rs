@@ -1,11 +1,11 @@
 //! The head of a card: a black tab with the part’s mark, as on a card index, a thick line, the title.
 
-use super::card_foot::width_of;
 use super::card_type::CardType;
 use super::drawings::{THINNEST, place_marks};
+use super::one_line::{cut_text, fit_line, whole_line, width_of};
 use super::page::{BLACK, Corner, Item, Role, WHITE};
 use super::shaper::{ShapedLine, Shaper};
-use super::sheets::{fit_line, one, shape_title, whole_line};
+use super::sheets::shape_title;
 use super::strip::placed;
 use crate::drawing::part_mark;
 use crate::pack::PartKind;
@@ -84,18 +84,9 @@ fn continued_title(
     (kind, words): (CardType, &Words),
 ) -> Vec<ShapedLine> {
     let says = continued(words);
-    let mut lines_of = |start: &str, end: &str| {
-        let text = format!("{}{end}{says}", start.trim_end());
-        shaper.shape(&one(text), kind.title(), width)
-    };
-    let whole = lines_of(title, "");
-    if whole.len() < 2 {
-        return whole;
-    }
-    // As many letters as fit, found by halving.
-    let ends: Vec<usize> = title.char_indices().map(|(at, _)| at).skip(1).collect();
-    let fitting = ends.partition_point(|end| lines_of(&title[..*end], "…").len() < 2);
-    lines_of(&title[..ends.get(fitting.saturating_sub(1)).copied().unwrap_or(title.len())], "…")
+    let room = width - width_of(shaper, &says, kind.title());
+    let title = cut_text(shaper, title, kind.title(), room).unwrap_or_default();
+    whole_line(shaper, &format!("{title}{says}"), kind.title()).into_iter().collect()
 }
 
 fn lay_tab(

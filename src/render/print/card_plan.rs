@@ -1,7 +1,8 @@
 //! Every card of a session in order: what to know first, each part, the floor plans, what a helper
 //! looks for, and how to make it fit.
 
-use super::card::{PartTold, adaptation_said, helper_said, opening_said, part_said};
+use super::card::{PartTold, part_said};
+use super::card_around::{adaptation_said, helper_said, opening_said};
 use super::card_fit::{Card, CardForm, Fill, fit_cards};
 use super::card_head::CardHead;
 use super::floor_card::floor_said;

@@ -4,11 +4,11 @@
 
 use std::borrow::Cow;
 
-use super::card_foot::{DOT, short_title, width_of};
+use super::one_line::{DOT, cut_text, fit_line, short_title, whole_line, width_of};
 use super::page::Item;
 use super::scale::Type;
 use super::shaper::Shaper;
-use super::sheets::{Rights, cut_text, fit_line, whole_line};
+use super::sheets::Rights;
 use super::strip::placed;
 
 /// A cut title keeps at least this much of the line.

@@ -2,10 +2,11 @@
 //! holds, in black on white: a field of black would take more ink than all the words. What stands after a colon is
 //! set smaller below.
 
+use super::one_line::fit_line;
 use super::page::{BLACK, Corner, Item, Role, WHITE};
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
-use super::sheets::{SheetSource, fit_line, one};
+use super::sheets::{SheetSource, one};
 use super::strip::placed;
 
 /// The tab, and the thick line that it stands on.

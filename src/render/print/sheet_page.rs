@@ -1,10 +1,11 @@
 //! Whole-page sheets: a head on the first page, columns of strips, and a foot on every page.
 
 use super::flow::{Frame, break_frames, holds, place_frames};
+use super::one_line::fit_line;
 use super::page::{Item, Page, Role};
 use super::scale::{MARGIN, Type, paper_size};
 use super::shaper::Shaper;
-use super::sheets::{Letterhead, fit_line, one, shape_title};
+use super::sheets::{Letterhead, one, shape_title};
 use super::strip::{Strip, placed};
 use crate::words::Filling;
 

@@ -1,9 +1,9 @@
 //! What every sheet maker works from.
 
-use std::borrow::Cow;
 use std::sync::Arc;
 
 use super::figure_case::FigureCase;
+use super::one_line::{DOT, cut_text, whole_line, width_of};
 use super::origin::Origin;
 use super::scale::{SMALLEST, Type};
 use super::scan::Codes;
@@ -112,27 +112,16 @@ pub struct Rights {
 impl Rights {
     /// “Hollin Staithe School · CC-BY-4.0” on one line. Where there is no room the maker’s name is cut, which
     /// stands in full on the home guide; the licence never is.
-    pub fn fit(
-        &self,
-        shaper: &mut Shaper<'_>,
-        kind: super::scale::Type,
-        room: f32,
-    ) -> Option<super::shaper::ShapedLine> {
-        let licence = self.licence.clone().unwrap_or_default();
-        let mut credit: Vec<char> = self.credit.iter().flat_map(|text| text.chars()).collect();
-        let mut end = "";
-        loop {
-            let name = credit.iter().collect::<String>();
-            let name = format!("{}{end}", name.trim_end());
-            let parts =
-                [name.as_str(), licence.as_str()].into_iter().filter(|text| !text.is_empty());
-            let text = parts.collect::<Vec<_>>().join(" · ");
-            let line = shaper.shape(&one(text), kind, f32::MAX / 4.0).drain(..).next()?;
-            if line.width <= room || credit.pop().is_none() {
-                return Some(line);
-            }
-            end = if credit.is_empty() { "" } else { "…" };
+    pub fn fit(&self, shaper: &mut Shaper<'_>, kind: Type, room: f32) -> Option<ShapedLine> {
+        let licence = self.licence.as_deref().unwrap_or_default();
+        let end = if licence.is_empty() { String::new() } else { format!("{DOT}{licence}") };
+        let name = self.credit.as_deref().unwrap_or_default();
+        let left = room - width_of(shaper, &end, kind);
+        let name = cut_text(shaper, name, kind, left).unwrap_or_default();
+        if name.is_empty() {
+            return whole_line(shaper, licence, kind);
         }
+        whole_line(shaper, &format!("{name}{end}"), kind)
     }
 }
 
@@ -158,57 +147,4 @@ pub fn shape_title(
     } else {
         lines
     }
-}
-
-/// Cuts a line with “…” where it is wider than the room for it; only for what stands elsewhere in full.
-pub fn fit_line(shaper: &mut Shaper<'_>, text: &str, kind: Type, width: f32) -> Option<ShapedLine> {
-    let line = whole_line(shaper, text, kind)?;
-    if line.width <= width {
-        return Some(line);
-    }
-    let text = cut_text(shaper, text, kind, width)?;
-    whole_line(shaper, &text, kind)
-}
-
-/// A text that is no wider than the room for it, cut with “…” where it must be; nothing where there is no room even
-/// for that.
-pub fn cut_text<'t>(
-    shaper: &mut Shaper<'_>,
-    text: &'t str,
-    kind: Type,
-    width: f32,
-) -> Option<Cow<'t, str>> {
-    let line = whole_line(shaper, text, kind)?;
-    if line.width <= width {
-        return Some(Cow::Borrowed(text));
-    }
-    // As many letters as there is room for: the share of the width is a good guess, then one more or less
-    // at a time.
-    let letters: Vec<char> = text.chars().collect();
-    #[allow(
-        clippy::cast_possible_truncation,
-        clippy::cast_sign_loss,
-        clippy::cast_precision_loss,
-        reason = "a count of letters of one line"
-    )]
-    let guess = (letters.len() as f32 * width / line.width) as usize;
-    let cut = |shaper: &mut Shaper<'_>, count: usize| {
-        let shown: String = letters[..count].iter().collect();
-        let text = format!("{}…", shown.trim_end());
-        (whole_line(shaper, &text, kind)?.width <= width).then_some(text)
-    };
-    let mut fitting = (0..=guess.min(letters.len() - 1))
-        .rev()
-        .find_map(|count| cut(shaper, count).map(|text| (count, text)))?;
-    while fitting.0 < letters.len()
-        && let Some(longer) = cut(shaper, fitting.0 + 1)
-    {
-        fitting = (fitting.0 + 1, longer);
-    }
-    Some(Cow::Owned(fitting.1))
-}
-
-/// A text on one line, however long.
-pub fn whole_line(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> Option<ShapedLine> {
-    shaper.shape(&one(text), kind, f32::MAX / 4.0).into_iter().next()
 }

@@ -122,8 +122,7 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// How wide a short text is.
     pub fn width_of(&mut self, text: &str, kind: Type) -> f32 {
-        let lines = self.shaper.shape(&[Run::plain(text)], kind, f32::MAX / 4.0);
-        lines.first().map_or(0.0, |line| line.width)
+        super::one_line::width_of(self.shaper, text, kind)
     }
 
     /// A paragraph with a number at its left, so far in, that is read before it.
