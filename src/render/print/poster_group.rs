@@ -1,12 +1,13 @@
 //! A part on the wall poster: its title, its key points, and its figure beside or below them, whichever takes less of
 //! the sheet. What stands in the margin beside it is [`poster_margin`](super::poster_margin)’s.
 
+use super::even_lines::even_lines;
 use super::moment_row::{Extent, between, lay_row, measure_row, set_row};
 use super::page::{Item, Role};
 use super::plate::Impression;
 use super::poster_margin::{CENTRE, NUMBER, RING_ROOM, Stop, mark_size, ring};
 use super::scale::Type;
-use super::shaper::{ShapedLine, Shaper};
+use super::shaper::Shaper;
 use super::sheets::{SheetSource, one};
 use super::strip::placed;
 use crate::figure::{Figure, Moment};
@@ -181,23 +182,6 @@ fn lay_words(
         items.push(Item::group(Role::Paragraph, shaper.next_key(), words));
     }
     LaidWords { items, extent: Extent { wide: widest, tall: y }, stops }
-}
-
-/// A key point in as few lines as it needs, and those about as long as each other.
-fn even_lines(shaper: &mut Shaper<'_>, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
-    let lines = shaper.shape(runs, kind, width);
-    if lines.len() < 2 {
-        return lines;
-    }
-    let count = lines.len();
-    let (mut narrow, mut wide) = (width * 0.4, width);
-    for _ in 0..5 {
-        let middle = f32::midpoint(narrow, wide);
-        let tried = shaper.try_out(|shaper| shaper.shape(runs, kind, middle));
-        let holds = tried.len() == count && tried.iter().all(|line| line.width <= middle);
-        if holds { wide = middle } else { narrow = middle }
-    }
-    shaper.shape(runs, kind, wide)
 }
 
 /// The number of a moment in the margin, before the key point that it shows.
