@@ -5,6 +5,7 @@
 //! ([`strip`]), strips flow into frames ([`flow`]), frames make pages ([`page`]), and the
 //! [`writer`] alone knows PDF.
 
+mod alike;
 mod atoms;
 mod bidi;
 mod booklet;
@@ -51,6 +52,7 @@ mod origin;
 mod page;
 mod pair;
 mod paper_pictures;
+mod passage_marks;
 mod passages;
 mod pdf_file;
 mod pdf_text;
