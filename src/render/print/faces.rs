@@ -3,11 +3,11 @@
 use std::sync::{Arc, OnceLock};
 
 use parley::fontique::Blob;
-use printpdf::ParsedFont;
 use skrifa::instance::{LocationRef, Size};
 use skrifa::{FontRef, MetadataProvider};
 
-use super::font_program::source_program;
+use super::font_mould::FontMould;
+use super::font_program::FontProgram;
 use crate::render::RenderFault;
 use crate::render::house::House;
 
@@ -57,8 +57,8 @@ pub struct LoadedFace {
     pub face: Face,
     /// The same bytes for every thread's shaper; their id ties a shaped run to its face.
     pub blob: Blob<u8>,
-    /// For the PDF writer, once it is asked for.
-    parsed: OnceLock<Option<ParsedFont>>,
+    /// What a PDF says about it, once it is asked for.
+    mould: OnceLock<Option<FontMould>>,
     /// Advance of each glyph in thousandths of the size, cut to whole numbers as the PDF's width
     /// table has them.
     pub widths: Vec<f32>,
@@ -72,13 +72,29 @@ pub struct LoadedFace {
 }
 
 impl LoadedFace {
-    /// For the PDF writer; nothing where the font is not sound.
-    pub fn parsed(&self) -> Option<&ParsedFont> {
-        let parse = || {
-            let source = source_program(self.blob.as_ref())?;
-            ParsedFont::from_bytes(&source, 0, &mut Vec::new())
-        };
-        self.parsed.get_or_init(parse).as_ref()
+    /// What a PDF says about it; nothing where the font is not sound.
+    pub fn mould(&self) -> Option<&FontMould> {
+        let make = || FontMould::of(&self.program()?.without_glyphs()?, self.face.tag());
+        self.mould.get_or_init(make).as_ref()
+    }
+
+    /// What its glyphs are taken from.
+    pub fn program(&self) -> Option<FontProgram<'_>> {
+        FontProgram::read(self.blob.as_ref())
+    }
+
+    /// The advance of a glyph, in thousandths of the size.
+    pub fn width(&self, glyph: u16) -> f32 {
+        self.widths.get(usize::from(glyph)).copied().unwrap_or(0.0)
+    }
+
+    /// Whether each of its glyphs can be printed with.
+    fn is_sound(&self) -> bool {
+        let cut = self.program().and_then(|program| {
+            let all: Vec<u16> = (1..program.glyphs()).collect();
+            program.cut(&all)
+        });
+        cut.is_some() && self.mould().is_some()
     }
 }
 
@@ -97,8 +113,7 @@ impl Faces {
             let bytes = house.file(face.file()).expect("the program ships its fonts");
             let loaded = load_face(face, bytes);
             // The shipped ones are sound.
-            let is_sound =
-                |face: &LoadedFace| !house.is_own(face.face.file()) || face.parsed().is_some();
+            let is_sound = |face: &LoadedFace| !house.is_own(face.face.file()) || face.is_sound();
             loaded.filter(is_sound).ok_or_else(|| RenderFault {
                 file: format!("look/{}", face.file()),
                 says: "This is not a TrueType font that can be printed with.".into(),
@@ -135,7 +150,7 @@ fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
         hyphen,
         hyphen_width: widths.get(usize::from(hyphen)).copied().unwrap_or_default() / 1000.0,
         blob: Blob::new(Arc::new(bytes.to_vec())),
-        parsed: OnceLock::new(),
+        mould: OnceLock::new(),
         widths,
         heights: heights_of(bytes)?,
     })

@@ -33,6 +33,12 @@ impl PdfText {
         self
     }
 
+    /// Syntax that was put together before.
+    pub fn put_bytes(&mut self, syntax: &[u8]) -> &mut Self {
+        self.bytes.extend_from_slice(syntax);
+        self
+    }
+
     /// A whole number. What stands before it must end it.
     pub fn integer(&mut self, number: usize) -> &mut Self {
         self.number(u64::try_from(number).unwrap_or(u64::MAX), 0);

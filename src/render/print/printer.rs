@@ -60,7 +60,7 @@ impl<'f> Printer<'f> {
     pub fn print(&mut self, sheets: Vec<LaidSheet>, pack: &Pack) -> Vec<Printed> {
         let used = Used::by(sheets.iter().flat_map(|sheet| &sheet.pages));
         let pictures = PaperPictures::of(&used.paths, &pack.pictures);
-        let stock = self.writer.stock(used, &pictures);
+        let stock = self.writer.stock(&used, &pictures);
         let mut ink_of = |page: &Page| self.meter.measure(page, &stock, &pictures);
         let print = |sheet: LaidSheet| {
             let ink = sheet.pages.iter().map(&mut ink_of).collect();

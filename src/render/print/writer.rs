@@ -9,7 +9,7 @@ use super::faces::Faces;
 use super::page::Page;
 use super::paper_pictures::PaperPictures;
 use super::pdf_file::PdfFile;
-use super::stock::{Stock, StockMaker};
+use super::stock::Stock;
 use super::tagged::{Tagged, write_metadata};
 use super::used::Used;
 
@@ -28,21 +28,20 @@ pub struct About {
     pub is_rtl: bool,
 }
 
-/// One thread’s writer; the fonts in it are read once and used for every document.
+/// One thread’s writer.
 pub struct Writer<'f> {
     faces: &'f Faces,
-    maker: StockMaker<'f>,
     deflater: Deflater,
 }
 
 impl<'f> Writer<'f> {
     pub fn new(faces: &'f Faces) -> Self {
-        Self { faces, maker: StockMaker::new(faces), deflater: Deflater::new() }
+        Self { faces, deflater: Deflater::new() }
     }
 
     /// Fonts, pictures and plates for documents that show all this.
-    pub fn stock(&mut self, used: Used<'_>, pictures: &PaperPictures) -> Stock {
-        self.maker.make(used, pictures, &mut self.deflater)
+    pub fn stock(&mut self, used: &Used<'_>, pictures: &PaperPictures) -> Stock {
+        Stock::of(used, self.faces, pictures, &mut self.deflater)
     }
 
     /// Writes a document that stands alone.
@@ -54,7 +53,7 @@ impl<'f> Writer<'f> {
     ) -> Vec<u8> {
         let used = Used::by(pages.iter());
         let pictures = PaperPictures::of(&used.paths, files);
-        let stock = self.stock(used, &pictures);
+        let stock = self.stock(&used, &pictures);
         self.write(pages, about, &stock)
     }
 
