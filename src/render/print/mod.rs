@@ -67,6 +67,7 @@ mod poster_head;
 mod poster_margin;
 mod printer;
 mod progress;
+mod read_out;
 mod record;
 mod record_class;
 mod record_week;

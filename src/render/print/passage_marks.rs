@@ -119,12 +119,9 @@ impl Passages {
         Item::group(Role::Span, shaper.next_key(), items).in_language(language)
     }
 
-    /// The passage that a run of words is part of, whichever way it runs.
+    /// The passage that a run of words is part of.
     fn find_run(&self, run: &GlyphRun) -> Option<usize> {
-        let onward = words_in_order(run.glyphs.iter());
-        let is_arabic = onward.contains(|c| matches!(c, '\u{600}'..='\u{6ff}'));
-        let backward = || self.find(words_in_order(run.glyphs.iter().rev()));
-        self.find(onward).or_else(|| is_arabic.then(backward).flatten())
+        self.find(words_of(run))
     }
 }
 
@@ -182,18 +179,18 @@ fn split_at_names(
 
 /// So many glyphs of a run as one of their own.
 fn cut_run(run: &GlyphRun, range: std::ops::Range<usize>) -> GlyphRun {
-    let left = run.glyphs[range.start].x;
-    let glyphs = run.glyphs[range].iter();
-    let glyphs = glyphs.map(|glyph| PlacedGlyph { x: glyph.x - left, ..glyph.clone() });
+    let glyphs = &run.glyphs[range];
+    let left = glyphs.iter().map(|glyph| glyph.x).fold(f32::MAX, f32::min);
+    let glyphs = glyphs.iter().map(|glyph| PlacedGlyph { x: glyph.x - left, ..glyph.clone() });
     GlyphRun { at: (run.at.0 + left, run.at.1), glyphs: glyphs.collect(), ..run.clone() }
 }
 
 fn has_letters(run: &GlyphRun) -> bool {
-    words_in_order(run.glyphs.iter()).contains(char::is_alphabetic)
+    words_of(run).contains(char::is_alphabetic)
 }
 
-fn words_in_order<'g>(glyphs: impl Iterator<Item = &'g PlacedGlyph>) -> String {
+fn words_of(run: &GlyphRun) -> String {
     let mut words = String::new();
-    glyphs.for_each(|glyph| glyph.text.write_to(&mut words));
+    run.glyphs.iter().for_each(|glyph| glyph.text.write_to(&mut words));
     fold(&words)
 }
