@@ -26,6 +26,7 @@ mod class_sheets;
 mod content;
 mod deflate;
 mod desk;
+mod digits;
 mod drawings;
 mod faces;
 mod figure_case;
