@@ -91,10 +91,13 @@ impl Words {
     }
 }
 
+/// Room for most labels.
+const USUAL: usize = 64;
+
 /// Words with names and figures between them, as most labels are, put together directly; nothing where there is a choice
 /// to make, which is Fluent’s.
 fn fill_in(pattern: &Pattern<&str>, with: &[(&str, Filling<'_>)]) -> Option<String> {
-    let mut said = String::new();
+    let mut said = String::with_capacity(USUAL);
     for element in &pattern.elements {
         match element {
             PatternElement::TextElement { value } => said.push_str(value),

@@ -2,7 +2,7 @@
 
 use super::faces::Face;
 use super::page::{At, Corner, Grey, Stroke};
-use super::pdf_text::{PdfText, hundredths};
+use super::pdf_text::{PdfText, steps_of};
 
 /// Writes what is drawn on one page, or in one form that pages show.
 #[derive(Debug)]
@@ -57,7 +57,7 @@ impl Brush {
 
     fn point(&mut self, at: At) -> &mut PdfText {
         let (y, decimals) = (self.height - at.1, self.decimals);
-        self.text.fixed(at.0, decimals).put(" ").fixed(y, decimals).put(" ")
+        self.text.spaced(at.0, decimals).spaced(y, decimals)
     }
 
     /// Begins to write words, unless it is at it.
@@ -76,9 +76,9 @@ impl Brush {
 
     /// Moves to where the next words begin: it is counted from where the last ones did.
     pub fn move_text(&mut self, at: At) {
-        let [x, y] = [at.0, self.height - at.1].map(hundredths);
+        let [x, y] = [at.0, self.height - at.1].map(|place| steps_of(place, 2));
         let before = self.state.text.replace((x, y)).unwrap_or_default();
-        self.text.hundredths(x - before.0).put(" ").hundredths(y - before.1).put(" Td");
+        self.text.spaced_steps(x - before.0, 2).spaced_steps(y - before.1, 2).put("Td");
     }
 
     pub fn set_font(&mut self, face: Face, size: f32) {
@@ -126,7 +126,12 @@ impl Brush {
         if let Some(stroke) = stroke {
             self.set_stroke(stroke);
         }
-        self.write_path(outline);
+        match outline {
+            [first, second, third, fourth] if is_upright([first, second, third, fourth]) => {
+                self.write_rectangle(first.at, third.at);
+            }
+            _ => self.write_path(outline),
+        }
         let is_open = stroke.is_some_and(|stroke| stroke.is_open);
         // A fill closes its path by itself; capitals leave the line open (ISO 32000-1, table 60).
         self.text.put(match (fill, stroke) {
@@ -136,6 +141,18 @@ impl Brush {
             _ if is_open => "S\n",
             _ => "s\n",
         });
+    }
+
+    /// A rectangle from one corner to the one across, which begins and goes round as its corners do. Its sides lie on the
+    /// same steps as those of its neighbours.
+    fn write_rectangle(&mut self, from: At, to: At) {
+        let (height, decimals) = (self.height, self.decimals);
+        let [left, right] = [from.0, to.0].map(|x| steps_of(x, decimals));
+        let [top, foot] = [from.1, to.1].map(|y| steps_of(height - y, decimals));
+        for number in [left, top, right - left, foot - top] {
+            self.text.spaced_steps(number, decimals);
+        }
+        self.text.put("re ");
     }
 
     /// Corners as path operators; two bent ones and a straight one make a curve.
@@ -163,7 +180,14 @@ impl Brush {
             self.set_stroke(Stroke { dash: None, ..self.state.stroke });
         }
         let y = self.height - foot;
-        self.text.put("q ").real(width).put(" 0 0 ").real(height).put(" ");
-        self.text.real(x).put(" ").real(y).put(" cm/").put(name).put(" Do Q\n");
+        self.text.put("q ").spaced(width, 2).put("0 0 ").spaced(height, 2);
+        self.text.spaced(x, 2).spaced(y, 2).put("cm/").put(name).put(" Do Q\n");
     }
+}
+
+/// Whether four corners are a rectangle that stands upright and is gone round from side to side first.
+fn is_upright(corners: [&Corner; 4]) -> bool {
+    let [a, b, c, d] = corners.map(|corner| (corner.at.0.to_bits(), corner.at.1.to_bits()));
+    let is_straight = corners.iter().all(|corner| !corner.is_bent);
+    is_straight && a.1 == b.1 && b.0 == c.0 && c.1 == d.1 && d.0 == a.0
 }

@@ -59,8 +59,8 @@ pub struct LoadedFace {
     pub blob: Blob<u8>,
     /// What a PDF says about it, once it is asked for.
     mould: OnceLock<Option<FontMould>>,
-    /// Advance of each glyph in thousandths of the size, cut to whole numbers as the PDF's width
-    /// table has them.
+    /// Advance of each glyph in thousandths of the size, rounded to hundredths as the PDF’s width table has them: a line
+    /// of words is then less than a thousandth astray.
     pub widths: Vec<f32>,
     /// Ascent and descent, in sizes.
     heights: (f32, f32),
@@ -177,7 +177,7 @@ fn widths_of(bytes: &[u8]) -> Option<Vec<f32>> {
     let widths = (0..metrics.glyph_count)
         .map(|glyph| {
             let advance = glyphs.advance_width(u32::from(glyph).into()).unwrap_or(0.0);
-            (advance * 1000.0 / per_em).trunc()
+            (advance * 100_000.0 / per_em).round() / 100.0
         })
         .collect();
     Some(widths)

@@ -30,6 +30,7 @@ mod class_sheets;
 mod content;
 mod deflate;
 mod desk;
+mod digits;
 mod drawings;
 mod even_lines;
 mod faces;

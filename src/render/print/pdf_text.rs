@@ -1,6 +1,8 @@
 //! The syntax of PDF as bytes (ISO 32000-1, 7.3): numbers, names, references and texts, put one behind
 //! the other. What goes into a file thousands of times is written here without making an object of it.
 
+use super::digits::ready;
+
 /// The digits of the largest number, with room for a point.
 const LONGEST: usize = 24;
 
@@ -10,14 +12,9 @@ pub struct PdfText {
     pub bytes: Vec<u8>,
 }
 
-/// A number in hundredths.
-pub fn hundredths(number: f32) -> i64 {
-    rounded(number, 2)
-}
-
-fn rounded(number: f32, decimals: u32) -> i64 {
-    #[allow(clippy::cast_precision_loss, reason = "a power of ten")]
-    let steps = f64::from(number) * 10_u64.pow(decimals) as f64;
+/// A number in steps of so many decimals.
+pub fn steps_of(number: f32, decimals: u32) -> i64 {
+    let steps = f64::from(number) * STEPS[decimals.min(3) as usize];
     #[allow(
         clippy::cast_possible_truncation,
         reason = "a place on a page; `as` cuts what is left of a step and stops at the ends of the type"
@@ -25,6 +22,9 @@ fn rounded(number: f32, decimals: u32) -> i64 {
     let whole = (steps + 0.5_f64.copysign(steps)) as i64;
     whole
 }
+
+/// By decimals; no number has more than three.
+const STEPS: [f64; 4] = [1.0, 10.0, 100.0, 1_000.0];
 
 impl PdfText {
     /// Syntax as it is.
@@ -41,8 +41,7 @@ impl PdfText {
 
     /// A whole number. What stands before it must end it.
     pub fn integer(&mut self, number: usize) -> &mut Self {
-        self.number(u64::try_from(number).unwrap_or(u64::MAX), 0);
-        self
+        self.steps(i64::try_from(number).unwrap_or(i64::MAX), 0)
     }
 
     /// A number rounded to hundredths: of a point, that is less than a printer can place.
@@ -50,17 +49,47 @@ impl PdfText {
         self.fixed(number, 2)
     }
 
-    /// A number rounded to so many decimals, with no more of them than it needs.
+    /// A number rounded to so many decimals, three at most, with no more of them than it needs.
     pub fn fixed(&mut self, number: f32, decimals: u32) -> &mut Self {
-        self.decimal(rounded(number, decimals), decimals)
+        self.steps(steps_of(number, decimals), decimals)
     }
 
-    /// A number of hundredths.
-    pub fn hundredths(&mut self, number: i64) -> &mut Self {
-        self.decimal(number, 2)
+    /// The same with a space behind it.
+    pub fn spaced(&mut self, number: f32, decimals: u32) -> &mut Self {
+        self.spaced_steps(steps_of(number, decimals), decimals)
     }
 
-    fn decimal(&mut self, number: i64, decimals: u32) -> &mut Self {
+    /// A number in steps of so many decimals.
+    pub fn steps(&mut self, number: i64, decimals: u32) -> &mut Self {
+        if !self.put_ready(number, decimals, false) {
+            self.put_digits(number, decimals);
+        }
+        self
+    }
+
+    /// The same with a space behind it.
+    pub fn spaced_steps(&mut self, number: i64, decimals: u32) -> &mut Self {
+        if !self.put_ready(number, decimals, true) {
+            self.put_digits(number, decimals);
+            self.put(" ");
+        }
+        self
+    }
+
+    /// Puts in most numbers as a piece of eight bytes and cuts it: for a few bytes that is much faster than a copy of
+    /// their own length.
+    fn put_ready(&mut self, number: i64, decimals: u32, is_spaced: bool) -> bool {
+        if decimals != 0 && decimals != 2 {
+            return false;
+        }
+        let Some((piece, length)) = ready(number, decimals == 2, is_spaced) else { return false };
+        let end = self.bytes.len() + length;
+        self.bytes.extend_from_slice(&piece);
+        self.bytes.truncate(end);
+        true
+    }
+
+    fn put_digits(&mut self, number: i64, decimals: u32) {
         if number < 0 {
             self.bytes.push(b'-');
         }
@@ -69,13 +98,11 @@ impl PdfText {
             (size, left) = (size / 10, left - 1);
         }
         self.number(size, left);
-        self
     }
 
-    /// The digits of a number, so many of them behind the point. They are put in as a piece of one length and
-    /// cut: for a few bytes that is much faster than a copy of their own length.
+    /// The digits of a number, so many of them behind the point.
     fn number(&mut self, number: u64, decimals: u32) {
-        let (mut kept, mut start, mut rest) = ([0_u8; 2 * LONGEST], LONGEST, number);
+        let (mut kept, mut start, mut rest) = ([0_u8; LONGEST], LONGEST, number);
         let mut put = |byte: u8| {
             start -= 1;
             kept[start] = byte;
@@ -98,16 +125,18 @@ impl PdfText {
                 break;
             }
         }
-        let piece: &[u8; LONGEST] = kept[start..].first_chunk().expect("there is room behind");
-        let length = self.bytes.len() + LONGEST - start;
-        self.bytes.extend_from_slice(piece);
-        self.bytes.truncate(length);
+        self.bytes.extend_from_slice(&kept[start..]);
     }
 
     /// A glyph within a string: a number of two bytes, the higher first.
     pub fn code(&mut self, code: u16) {
-        for byte in code.to_be_bytes() {
-            self.byte(byte);
+        let bytes = code.to_be_bytes();
+        if bytes.iter().any(|byte| matches!(byte, b'(' | b')' | b'\\' | b'\r')) {
+            for byte in bytes {
+                self.byte(byte);
+            }
+        } else {
+            self.bytes.extend_from_slice(&bytes);
         }
     }
 
@@ -139,7 +168,7 @@ impl PdfText {
     pub fn reals(&mut self, numbers: &[f32]) -> &mut Self {
         self.put("[");
         for number in numbers {
-            self.real(*number).put(" ");
+            self.spaced(*number, 2);
         }
         self.put("]")
     }

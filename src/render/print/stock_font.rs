@@ -37,7 +37,7 @@ impl StockFont {
         font.put("/DescendantFonts[<<").put_bytes(&mould.descendant);
         font.put("/FontDescriptor ").reference(descriptor).put("/W[1[");
         for id in &shown {
-            font.fixed(face.width(*id), 0).put(" ");
+            font.spaced(face.width(*id), 2);
         }
         font.put("]]>>]>>");
         let mut described = PdfText::default();

@@ -55,13 +55,20 @@ fn thing_of(mut stream: Stream, number: usize, deflater: &mut Deflater) -> Stock
     StockThing { number, packed: Vec::new(), streams: vec![(number, text.bytes)] }
 }
 
+/// A picture without colours, as most drawings for paper are, is a third as long.
 fn raw_picture(picture: &image::RgbImage) -> RawImage {
     let side = |dots: u32| usize::try_from(dots).unwrap_or(0);
+    let is_grey = picture.pixels().all(|dot| dot.0[0] == dot.0[1] && dot.0[1] == dot.0[2]);
+    let (dots, data_format) = if is_grey {
+        (picture.pixels().map(|dot| dot.0[0]).collect(), RawImageFormat::R8)
+    } else {
+        (picture.as_raw().clone(), RawImageFormat::RGB8)
+    };
     RawImage {
         width: side(picture.width()),
         height: side(picture.height()),
-        pixels: RawImageData::U8(picture.as_raw().clone()),
-        data_format: RawImageFormat::RGB8,
+        pixels: RawImageData::U8(dots),
+        data_format,
         tag: Vec::new(),
     }
 }

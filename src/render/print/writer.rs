@@ -67,7 +67,9 @@ impl<'f> Writer<'f> {
             content.structure.order_as_laid();
         }
         let mut file = PdfFile::new(stock.first_free);
-        let resources = stock.write_to(&mut file, &content);
+        let shown = stock.write_to(&mut file, &content);
+        let resources = file.number();
+        file.object(resources, |text| _ = text.put("<<").put(&shown).put(">>"));
         let tree = file.number();
         let numbers: Vec<usize> = pages.iter().map(|_| file.number()).collect();
         let tagged = Tagged::new(&mut file, &content.structure, &numbers);
@@ -79,10 +81,8 @@ impl<'f> Writer<'f> {
                     .reference(tree)
                     .put("/Contents ")
                     .reference(stream);
-                for side in ["MediaBox", "CropBox", "TrimBox"] {
-                    text.put("/").put(side).reals(&[0.0, 0.0, page.width, page.height]);
-                }
-                text.put("/Resources<<").put(&resources).put(">>");
+                text.put("/MediaBox").reals(&[0.0, 0.0, page.width, page.height]);
+                text.put("/Resources ").reference(resources);
                 tagged.write_page_entries(index, text);
                 text.put(">>");
             });
