@@ -55,6 +55,8 @@ impl Face {
 /// One face, read for shaping and for embedding.
 pub struct LoadedFace {
     pub face: Face,
+    /// The program ships it; else it is of the pack’s own look.
+    pub is_shipped: bool,
     /// The same bytes for every thread's shaper; their id ties a shaped run to its face.
     pub blob: Blob<u8>,
     /// What a PDF says about it, once it is asked for.
@@ -111,9 +113,9 @@ impl Faces {
     pub fn load(house: &House<'_>) -> Result<Self, RenderFault> {
         let loaded = Face::ALL.into_iter().map(|face| {
             let bytes = house.file(face.file()).expect("the program ships its fonts");
-            let loaded = load_face(face, bytes);
+            let loaded = load_face(face, bytes, !house.is_own(face.file()));
             // The shipped ones are sound.
-            let is_sound = |face: &LoadedFace| !house.is_own(face.face.file()) || face.is_sound();
+            let is_sound = |face: &LoadedFace| face.is_shipped || face.is_sound();
             loaded.filter(is_sound).ok_or_else(|| RenderFault {
                 file: format!("look/{}", face.file()),
                 says: "This is not a TrueType font that can be printed with.".into(),
@@ -142,11 +144,12 @@ impl Faces {
     }
 }
 
-fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
+fn load_face(face: Face, bytes: &[u8], is_shipped: bool) -> Option<LoadedFace> {
     let widths = widths_of(bytes)?;
     let hyphen = hyphen_of(bytes)?;
     Some(LoadedFace {
         face,
+        is_shipped,
         hyphen,
         hyphen_width: widths.get(usize::from(hyphen)).copied().unwrap_or_default() / 1000.0,
         blob: Blob::new(Arc::new(bytes.to_vec())),

@@ -42,6 +42,7 @@ mod guide_line;
 mod home_guide;
 mod impose;
 mod ink;
+mod letters;
 mod line_breaks;
 mod moment_row;
 mod one_line;
