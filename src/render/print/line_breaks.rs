@@ -25,7 +25,7 @@ pub fn set_lines(paragraph: &Paragraph, text: &str, setting: &Setting<'_>) -> Ve
     let hyphen = setting.faces.of_weight(setting.kind.is_bold).hyphen_width * SHAPED_AT;
     let mut narrowed = BTreeSet::new();
     let mut extents = break_paragraph(paragraph, width, hyphen, &narrowed);
-    if text.contains(SOFT_HYPHEN) {
+    if paragraph.is_softened {
         let is_overlong = |(index, extent): (usize, &Extent), narrowed: &BTreeSet<usize>| {
             extent.width > width - hyphen
                 && ends_in_word(atoms, *extent, text)
@@ -49,7 +49,7 @@ fn break_paragraph(
     narrowed: &BTreeSet<usize>,
 ) -> Vec<Extent> {
     let atoms = &paragraph.placed;
-    let mut extents = Vec::new();
+    let mut extents = Vec::with_capacity(4);
     let mut rest = paragraph.spans.as_slice();
     let mut from = 0;
     while from < atoms.len() {
