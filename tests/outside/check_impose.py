@@ -258,6 +258,11 @@ def check_poster(tally, where, session, path, sizes, is_whole):
         tally.same(f"{where}: every key point is on the poster", words, shown)
     elif wanted:
         tally.holds(f"{where}: the poster has key points", any(point in words for point in wanted), words[:60])
+    if not wanted:
+        points = [g for g in glyphs if g["tag"] == "H2"]
+        words = squeezed("".join(g["text"] for g in points))
+        titles = "".join(squeezed(line_of(part["title"])) for _, part in parts_of(session))
+        tally.same(f"{where}: without key points every part is on the poster", words, titles)
     if points:
         least = min(g["size"] for g in points)
         tally.holds(f"{where}: capitals can be read from 2 m", capital_mm(least) >= LEAST_CAPITAL_MM, f"{least} pt")

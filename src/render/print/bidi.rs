@@ -103,18 +103,27 @@ fn shaped_line(
         let PositionedLayoutItem::GlyphRun(glyph_run) = item else { continue };
         let run = glyph_run.run();
         let Some(face) = faces.by_blob(run.font().data.id()) else { continue };
-        runs.push(GlyphRun {
+        let runs_left = run.is_rtl();
+        let mut glyphs = placed_glyphs(text, &glyph_run, scale);
+        if runs_left {
+            glyphs.reverse();
+        }
+        let run = GlyphRun {
             face: face.face,
             size: run.font_size() * scale,
             at: ((glyph_run.offset() - start) * scale, baseline),
             grey: BLACK,
-            glyphs: placed_glyphs(text, &glyph_run, scale),
+            glyphs,
+            runs_left,
             source: glyph_run.style().brush,
-        });
+        };
+        runs.push((start_of(&glyph_run), run));
     }
+    // Runs come as they stand from left to right; they are read in the order of the text.
+    runs.sort_by_key(|(start, _)| *start);
     let mut shaped = ShapedLine {
         width: width_of(line, kind),
-        runs,
+        runs: runs.into_iter().map(|(_, run)| run).collect(),
         end: line.text_range().end,
         is_hyphenated: false,
     };
@@ -122,6 +131,19 @@ fn shaped_line(
         hyphenate(&mut shaped, faces, kind);
     }
     shaped
+}
+
+/// Where in the text the words of a run begin.
+fn start_of(glyph_run: &parley::layout::GlyphRun<'_, Source>) -> usize {
+    own_clusters(glyph_run).map(|cluster| cluster.text_range().start).min().unwrap_or(0)
+}
+
+/// The clusters of a run from left to right: a shaped run can hold several of ours.
+fn own_clusters<'r>(
+    glyph_run: &'r parley::layout::GlyphRun<'r, Source>,
+) -> impl Iterator<Item = parley::layout::Cluster<'r, Source>> {
+    let own = glyph_run.style_index();
+    glyph_run.run().visual_clusters().filter(move |cluster| cluster.style_index() == own)
 }
 
 /// The line’s measures alone.
@@ -211,9 +233,7 @@ fn placed_glyphs(
     let mut pen = 0.0;
     // From right to left, the letters that go on a ligature come before it: they wait for it.
     let mut waiting = String::new();
-    // A shaped run can hold several of ours: only the clusters of this one.
-    let own = glyph_run.style_index();
-    for cluster in glyph_run.run().visual_clusters().filter(|c| c.style_index() == own) {
+    for cluster in own_clusters(glyph_run) {
         // A soft hyphen is seen only where a line ends with it.
         let words = &text[cluster.text_range()].replace(SOFT_HYPHEN, "");
         if cluster.is_ligature_continuation() && cluster.is_rtl() {

@@ -41,7 +41,7 @@ const COVER_SIZES: [(f32, f32); 8] = [
 pub fn lay_booklet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let (height, width) = paper_size(source.paper());
     let cell = Cell { width: width / 2.0 - 2.0 * MARGIN, height: height - 2.0 * MARGIN };
-    let form = CardForm { cell, types: PAGE, has_back: false, foot_lines: 1 };
+    let form = CardForm { cell, types: PAGE, has_back: false, foot_lines: 1, is_wide: false };
     let cards = lay_all_cards(shaper, form, source);
     let mut pages = lay_cover(shaper, cell, &cards, source);
     for card in cards {

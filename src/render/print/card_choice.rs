@@ -76,7 +76,7 @@ struct Trial {
     cost: Cost,
     kind: CardType,
     split: Split,
-    /// Where its frames begin.
+    /// Where its sides begin.
     starts: [Vec<usize>; 2],
     /// It has a drawing, and everything has room.
     may_grow: bool,
@@ -105,8 +105,8 @@ fn try_type(
     source: &SheetSource<'_>,
 ) -> Option<(Trial, Least)> {
     let heads = lay_heads(shaper, form.cell, head, kind, source);
-    let said = fill(&mut Column::new(shaper, form.cell.width), kind);
-    let trials = splits_of(&said, form.has_back).into_iter().map(|split| {
+    let said = fill(&mut Column::new(shaper, form.column_width()), kind);
+    let trials = splits_of(&said, form).into_iter().map(|split| {
         let fit = fit_split(&said, split, form, (kind, &heads));
         let (cards, broken) = count_cards(&fit);
         let astray = match split {
@@ -115,7 +115,7 @@ fn try_type(
         };
         let cost = (cards, kind.is_close, broken, fit.goes_through, step, astray);
         let is_held = fit.front.is_held && fit.back.as_ref().is_none_or(|back| back.is_held);
-        let starts = [fit.front.starts, fit.back.unwrap_or_default().starts];
+        let starts = [fit.front.sides(), fit.back.unwrap_or_default().sides()];
         let may_grow = said.has_drawing && is_held;
         Trial { cost, kind, split, starts, may_grow }
     });
@@ -123,12 +123,12 @@ fn try_type(
     Some((best, Least::of(&said, form, kind, heads[0].height)))
 }
 
-/// The ways to try. Something is left for the back, where there is one.
-fn splits_of(said: &Said, has_back: bool) -> Vec<Split> {
+/// The ways to try. Something is left for the back, where there is one and nothing says that all is best on the front.
+fn splits_of(said: &Said, form: CardForm) -> Vec<Split> {
     let pieces = said.either.len();
-    if has_back {
-        (0..pieces.max(1)).map(Split::After).chain([Split::Through]).collect()
-    } else {
-        vec![Split::After(pieces)]
+    if !form.has_back {
+        return vec![Split::After(pieces)];
     }
+    let most = if said.best_on_front < pieces { pieces.max(1) } else { pieces + 1 };
+    (0..most).map(Split::After).chain([Split::Through]).collect()
 }

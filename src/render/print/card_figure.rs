@@ -45,6 +45,9 @@ pub fn figure_strip(
     }
 }
 
+/// Room that is left lets drawings grow so tall at most: 70 mm. Larger ones show no more and take much ink.
+const TALLEST: f32 = 200.0;
+
 /// The moments in one scale: as tall as a drawing may be on this card, and together no wider than it.
 fn fit_frames(
     width: f32,
@@ -53,7 +56,8 @@ fn fit_frames(
     kind: CardType,
 ) -> Vec<Impression> {
     let extent = measure_row(moments, source);
-    let most = width * kind.drawing.min(0.45) * 0.88 * kind.growth;
+    let usual = width * kind.drawing.min(0.45) * 0.88;
+    let most = (usual * kind.growth).min(usual.max(TALLEST));
     // A lying figure is no larger than one that stands.
     let stature = (most / extent.tall.max(0.9)).min(width / extent.wide);
     set_row(moments, stature, source)

@@ -2,12 +2,14 @@
 //! ([`super::card_choice`]).
 
 use super::card::Said;
+use super::card_back::larger_back;
 use super::card_choice::choose_fit;
+use super::card_columns::{GUTTER, even_columns};
 use super::card_head::{CardHead, LaidHead, lay_card_head};
+use super::card_sides::make_cards;
 use super::card_type::CardType;
-use super::flow::{Frame, break_between_sections, count_split, holds, place_frames};
+use super::flow::{break_between_sections, count_split, holds};
 use super::page::Item;
-use super::record::ruled_line;
 use super::shaper::Shaper;
 use super::sheets::SheetSource;
 use super::strip::{Column, Strip};
@@ -53,9 +55,21 @@ pub struct CardForm {
     pub types: &'static [CardType],
     pub has_back: bool,
     pub foot_lines: usize,
+    /// A wide card has its words in two columns: lines as long as itself are hard to follow from a distance.
+    pub is_wide: bool,
 }
 
 impl CardForm {
+    /// The room for lines.
+    pub fn column_width(&self) -> f32 {
+        if self.is_wide { (self.cell.width - GUTTER) / 2.0 } else { self.cell.width }
+    }
+
+    /// The columns of a side.
+    pub const fn columns(&self) -> usize {
+        if self.is_wide { 2 } else { 1 }
+    }
+
     /// The room that the foot takes.
     pub fn foot(&self, kind: CardType) -> f32 {
         foot_of(kind, self.foot_lines)
@@ -78,15 +92,28 @@ const FOOT: f32 = 17.0;
 /// The strips of a side and where its frames begin.
 #[derive(Clone, Default)]
 pub struct Flow<'s> {
-    strips: Vec<&'s Strip>,
+    pub strips: Vec<&'s Strip>,
     pub starts: Vec<usize>,
+    /// So many frames are a side.
+    columns: usize,
     /// No frame has more than it has room for.
     pub is_held: bool,
 }
 
+impl Flow<'_> {
+    pub fn is_empty(&self) -> bool {
+        self.strips.is_empty()
+    }
+
+    /// Where its sides begin.
+    pub fn sides(&self) -> Vec<usize> {
+        self.starts.iter().copied().step_by(self.columns.max(1)).collect()
+    }
+}
+
 /// One way to lay out a card: a flow for the fronts and one for the backs, or one through both.
 pub struct Fit<'s> {
-    kind: CardType,
+    pub kind: CardType,
     pub front: Flow<'s>,
     pub back: Option<Flow<'s>>,
     pub goes_through: bool,
@@ -114,8 +141,13 @@ pub fn fit_cards(
         return Vec::new();
     };
     let heads = lay_heads(shaper, form.cell, head, kind, source);
-    let said = fill(&mut Column::new(shaper, form.cell.width), kind);
-    let fit = fit_split(&said, split, form, (kind, &heads));
+    let said = fill(&mut Column::new(shaper, form.column_width()), kind);
+    let mut fit = fit_split(&said, split, form, (kind, &heads));
+    let larger = shaper.try_out(|shaper| larger_back(shaper, form, fill, split, (&fit, &heads)));
+    let again = larger.map(|larger| fill(&mut Column::new(shaper, form.column_width()), larger));
+    if let Some(said) = &again {
+        fit.back = back_of(said, split, form, (kind, &heads));
+    }
     make_cards(shaper, form, &heads, head, fit, source)
 }
 
@@ -136,23 +168,47 @@ pub fn fit_split<'s>(
     form: CardForm,
     (kind, heads): (CardType, &[LaidHead; 2]),
 ) -> Fit<'s> {
-    let foot = form.foot(kind);
-    let room = |turn: usize| form.cell.height - foot - heads[usize::from(turn > 0)].height;
     let (pieces, goes_through) = match split {
         Split::After(pieces) => (pieces.min(said.either.len()), false),
         Split::Through => (said.either.len(), true),
     };
     let sides = if goes_through { 2 } else { 1 };
-    let flow = |strips: Vec<&'s Strip>| {
-        let starts = break_between_sections(&strips, |frame| room(frame / sides));
-        let is_held = holds(&strips, &starts, |frame| room(frame / sides));
-        Flow { strips, starts, is_held }
-    };
-    let (first, rest) = said.either.split_at(pieces);
-    let front = flow(said.front.iter().chain(first.iter().flatten()).collect());
-    let has_back = form.has_back && !goes_through;
-    let back = has_back.then(|| flow(rest.iter().flatten().collect()));
+    let first = said.either.iter().take(pieces).flatten();
+    let room = room_on(form, (kind, heads));
+    let front = flow_of(said.front.iter().chain(first).collect(), form, |side| room(side / sides));
+    let back = back_of(said, split, form, (kind, heads));
     Fit { kind, front, back, goes_through }
+}
+
+/// What is left for the backs, where cards have them and they do not just go on with the fronts.
+pub fn back_of<'s>(
+    said: &'s Said,
+    split: Split,
+    form: CardForm,
+    (kind, heads): (CardType, &[LaidHead; 2]),
+) -> Option<Flow<'s>> {
+    let Split::After(pieces) = split else { return None };
+    let rest = said.either.iter().skip(pieces).flatten().collect();
+    form.has_back.then(|| flow_of(rest, form, room_on(form, (kind, heads))))
+}
+
+/// The room on the first card of a part, and on those that go on with it.
+fn room_on(form: CardForm, (kind, heads): (CardType, &[LaidHead; 2])) -> impl Fn(usize) -> f32 {
+    let room = form.cell.height - form.foot(kind);
+    let rooms = [0, 1].map(|turn: usize| room - heads[turn].height);
+    move |turn| rooms[turn.min(1)]
+}
+
+/// Strips in as many sides as they need.
+fn flow_of(strips: Vec<&Strip>, form: CardForm, room_of_side: impl Fn(usize) -> f32) -> Flow<'_> {
+    let columns = form.columns();
+    let room = |frame: usize| room_of_side(frame / columns);
+    let mut starts = break_between_sections(&strips, room);
+    if form.is_wide {
+        starts = even_columns(&strips, &starts, &room_of_side);
+    }
+    let is_held = holds(&strips, &starts, room);
+    Flow { strips, starts, columns, is_held }
 }
 
 /// How many cards a way needs, and how many of its paragraphs go on on another side.
@@ -160,88 +216,8 @@ pub fn count_cards(fit: &Fit<'_>) -> (usize, usize) {
     let sides = if fit.goes_through { 2 } else { 1 };
     let flows = [Some(&fit.front), fit.back.as_ref()];
     flows.into_iter().flatten().fold((1, 0), |(cards, broken), flow| {
-        let more = count_split(&flow.strips, &flow.starts);
-        (cards.max(flow.starts.len().div_ceil(sides)), broken + more)
+        let starts = flow.sides();
+        let more = count_split(&flow.strips, &starts);
+        (cards.max(starts.len().div_ceil(sides)), broken + more)
     })
-}
-
-fn make_cards(
-    shaper: &mut Shaper<'_>,
-    form: CardForm,
-    heads: &[LaidHead; 2],
-    head: &CardHead,
-    fit: Fit<'_>,
-    source: &SheetSource<'_>,
-) -> Vec<Card> {
-    let (count, _) = count_cards(&fit);
-    let kind = fit.kind;
-    let (fronts, backs) = frames_of(fit);
-    let mut sides = |mut frames: Vec<Frame>, is_back: bool| -> Vec<CardSide> {
-        while frames.len() < count {
-            let top = heads[usize::from(!frames.is_empty())].height;
-            frames.push(notes(shaper, form, top, source, kind));
-        }
-        let turns = frames.into_iter().enumerate();
-        turns
-            .map(|(turn, frame)| side_of(&heads[usize::from(turn > 0)], frame, kind, is_back))
-            .collect()
-    };
-    let fronts = sides(fronts, false);
-    let mut backs = if form.has_back { sides(backs, true) } else { Vec::new() }.into_iter();
-    let cards = fronts.into_iter().enumerate().map(|(turn, front)| Card {
-        front,
-        back: backs.next(),
-        head: head.clone(),
-        turn,
-    });
-    cards.collect()
-}
-
-/// The frames of the fronts and those of the backs.
-fn frames_of(fit: Fit<'_>) -> (Vec<Frame>, Vec<Frame>) {
-    let frames = place_flow(&fit.front);
-    if !fit.goes_through {
-        let back = fit.back.unwrap_or_default();
-        return (frames, place_flow(&back));
-    }
-    let (mut fronts, mut backs) = (Vec::new(), Vec::new());
-    for (index, frame) in frames.into_iter().enumerate() {
-        if index % 2 == 0 { fronts.push(frame) } else { backs.push(frame) }
-    }
-    (fronts, backs)
-}
-
-fn place_flow(flow: &Flow<'_>) -> Vec<Frame> {
-    place_frames(flow.strips.iter().copied().cloned().collect(), &flow.starts)
-}
-
-/// A back has the head of its front, which has been read out there.
-fn side_of(head: &LaidHead, frame: Frame, kind: CardType, is_back: bool) -> CardSide {
-    let mut items = head.items.clone();
-    if is_back {
-        items = vec![Item::decoration(items)];
-    }
-    let used = head.height + frame.used;
-    items.extend(frame.items.into_iter().map(|item| item.moved(0.0, head.height)));
-    CardSide { items, kind, used }
-}
-
-/// A side that nothing is left for has lines to write on.
-fn notes(
-    shaper: &mut Shaper<'_>,
-    form: CardForm,
-    top: f32,
-    source: &SheetSource<'_>,
-    kind: CardType,
-) -> Frame {
-    let cell = form.cell;
-    let mut column = Column::new(shaper, cell.width);
-    column.label(&source.words.say("notes"), kind.label());
-    let room = cell.height - top - form.foot(kind) - kind.label().leading - 8.0;
-    let mut left = room;
-    while left >= 26.0 {
-        ruled_line(&mut column);
-        left -= 24.0;
-    }
-    place_frames(column.strips, &[0]).pop().unwrap_or_default()
 }

@@ -2,7 +2,7 @@
 
 use super::card_type::CardType;
 use super::drawings::{THINNEST, place_marks};
-use super::one_line::{cut_text, fit_line, whole_line, width_of};
+use super::one_line::{cut_text, fit_line, short_title, whole_line, width_of};
 use super::page::{BLACK, Corner, Item, Role, WHITE};
 use super::shaper::{ShapedLine, Shaper};
 use super::sheets::shape_title;
@@ -54,11 +54,10 @@ pub fn lay_card_head(
     let mut y = TAB * scale;
     items.push(Item::line((0.0, y), (width, y), 1.8));
     y += 5.0;
-    let lines = if goes_on && kind.title < POCKET_TITLE {
+    let lines = if goes_on {
         continued_title(shaper, width, &head.title, (kind, words))
     } else {
-        let end = if goes_on { continued(words) } else { String::new() };
-        shape_title(shaper, &format!("{}{end}", head.title), kind.title(), width)
+        shape_title(shaper, &head.title, kind.title(), width)
     };
     let mut shown = Vec::new();
     for line in lines {
@@ -76,7 +75,8 @@ fn continued(words: &Words) -> String {
     format!(" {}", words.say("cards-continued").replace(' ', "\u{a0}"))
 }
 
-/// “Two gulls (continued)” on one line: the title stands whole on the first card.
+/// “Two gulls (continued)”: the title stands whole on the first card, so that one with a colon may be called by what
+/// stands before it. On a pocket card it has one line.
 fn continued_title(
     shaper: &mut Shaper<'_>,
     width: f32,
@@ -85,6 +85,10 @@ fn continued_title(
 ) -> Vec<ShapedLine> {
     let says = continued(words);
     let room = width - width_of(shaper, &says, kind.title());
+    let title = short_title(shaper, title, kind.title(), room);
+    if kind.title >= POCKET_TITLE {
+        return shape_title(shaper, &format!("{title}{says}"), kind.title(), width);
+    }
     let title = cut_text(shaper, title, kind.title(), room).unwrap_or_default();
     whole_line(shaper, &format!("{title}{says}"), kind.title()).into_iter().collect()
 }

@@ -21,10 +21,11 @@ pub struct Least {
 impl Least {
     pub fn of(said: &Said, form: CardForm, kind: CardType, head: f32) -> Self {
         let sides = if form.has_back { 2.0 } else { 1.0 };
-        let room = sides * (form.cell.height - form.foot(kind) - head);
+        let columns = if form.is_wide { 2.0 } else { 1.0 };
+        let room = sides * columns * (form.cell.height - form.foot(kind) - head);
         let mut least = Self { paragraphs: Vec::new(), other: 0.0, room };
         for strip in said.front.iter().chain(said.either.iter().flatten()) {
-            match (strip.filled / form.cell.width, least.paragraphs.last_mut()) {
+            match (strip.filled / form.column_width(), least.paragraphs.last_mut()) {
                 (0.0, _) => least.other += strip.height,
                 (filled, Some(paragraph)) if strip.goes_on => paragraph.0 += filled,
                 (filled, _) => least.paragraphs.push((filled, strip.height)),

@@ -84,15 +84,15 @@ pub const WHOLE: &[CardType] = &[
     CardType::new(12.0, 18.0, (11.0, 26.0), (0.34, 0.4)),
 ];
 
-/// Two to a sheet: wide, and half as tall.
+/// Two to a sheet: wide, with two columns.
 pub const HALF: &[CardType] = &[
-    CardType::new(17.0, 29.0, (13.0, 27.0), (0.3, 0.3)),
-    CardType::new(16.0, 26.0, (13.0, 26.0), (0.28, 0.3)),
-    CardType::new(15.0, 24.0, (12.0, 25.0), (0.26, 0.3)),
-    CardType::new(14.0, 22.0, (12.0, 24.0), (0.24, 0.3)),
-    CardType::new(13.0, 20.0, (11.0, 23.0), (0.22, 0.25)),
-    CardType::new(12.0, 18.0, (11.0, 22.0), (0.2, 0.2)),
-    CardType::new(11.0, 16.0, (11.0, 20.0), (0.18, 0.2)),
+    CardType::new(17.0, 26.0, (13.0, 27.0), (0.45, 0.6)),
+    CardType::new(16.0, 25.0, (13.0, 26.0), (0.43, 0.6)),
+    CardType::new(15.0, 23.0, (12.0, 25.0), (0.4, 0.6)),
+    CardType::new(14.0, 21.0, (12.0, 24.0), (0.36, 0.6)),
+    CardType::new(13.0, 20.0, (11.0, 23.0), (0.32, 0.6)),
+    CardType::new(12.0, 18.0, (11.0, 22.0), (0.28, 0.5)),
+    CardType::new(11.0, 16.0, (11.0, 20.0), (0.24, 0.4)),
 ];
 
 /// Eight to a sheet: pocket cards, whose words are as small as paper has them. A floor plan is told in

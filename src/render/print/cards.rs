@@ -20,6 +20,9 @@ const INNER: f32 = 6.0 * MM;
 /// The same on pocket cards, where every line counts.
 const POCKET_INNER: f32 = 4.0 * MM;
 
+/// A card that lies on its long side and is so wide has two columns, each as wide as a quarter of a sheet.
+const WIDE: f32 = 160.0 * MM;
+
 /// Lays out all cards of a session.
 pub fn lay_cards(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let sheet = CardSheet::of(source);
@@ -105,7 +108,8 @@ impl CardSheet {
         let foot = Foot { title: Some(&title), mark: &mark, rights: &rights };
         let is_pocket = self.types == EIGHTH;
         let foot_lines = if is_pocket { 1 } else { foot.count_lines(shaper, cell.width, largest) };
-        CardForm { cell, types: self.types, has_back: self.flip.is_some(), foot_lines }
+        let (has_back, is_wide) = (self.flip.is_some(), cell.width > WIDE.max(cell.height));
+        CardForm { cell, types: self.types, has_back, foot_lines, is_wide }
     }
 
     /// The top left corner of a card on its page.

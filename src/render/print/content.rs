@@ -7,8 +7,9 @@ use super::brush::Brush;
 use super::faces::{Face, Faces};
 use super::page::{At, GlyphRun, Item, Page, PlacedGlyph, Role, Stroke, Tag};
 use super::plate::{Edge, Impression};
+use super::read_out::words_of;
 use super::stock::Stock;
-use super::structure::{Structure, room_of, words_of};
+use super::structure::{Structure, room_of};
 use super::tagged::role_name;
 
 /// Writes the content of one page after the other.
@@ -129,7 +130,7 @@ impl<'w> ContentWriter<'w> {
             }
             Role::Heading(1) => {
                 let room = self.room_on_page(items);
-                self.structure.add_bookmark(&words_of(items), room[3]);
+                self.structure.add_bookmark(element, &words_of(items), room[3]);
             }
             _ => {}
         }
@@ -144,7 +145,7 @@ impl<'w> ContentWriter<'w> {
 
     fn width_of(&self, run: &GlyphRun) -> f32 {
         let widths = &self.faces.get(run.face).widths;
-        run.glyphs.last().map_or(0.0, |glyph| {
+        run.rightmost().map_or(0.0, |glyph| {
             let own = widths.get(usize::from(glyph.id)).copied().unwrap_or(0.0);
             glyph.x + own * run.size / 1000.0
         })
@@ -176,7 +177,7 @@ impl<'w> ContentWriter<'w> {
         self.brush.set_fill(run.grey);
         self.brush.begin_text();
         self.brush.set_font(run.face, run.size);
-        for level in run.glyphs.chunk_by(|a, b| a.rise.to_bits() == b.rise.to_bits()) {
+        for level in run.as_they_stand().chunk_by(|a, b| a.rise.to_bits() == b.rise.to_bits()) {
             self.brush.move_text((run.at.0 + level[0].x, run.at.1 - level[0].rise));
             self.brush.text.put("[(");
             self.write_level(level, run.size, widths, codes);

@@ -13,7 +13,7 @@ use crate::render::plan_phrases::tape_sentence;
 use crate::render::quantities::Said as _;
 use crate::words::Filling;
 
-/// What a floor’s card says: the parts it is for, the plan, the headroom, the steps with the tape.
+/// What a floor’s card says: the plan, the parts it is for, the headroom, the steps with the tape.
 pub fn floor_said(
     column: &mut Column<'_, '_>,
     shared: &SharedFloor<'_>,
@@ -22,15 +22,6 @@ pub fn floor_said(
 ) -> Said {
     let body = kind.words();
     let words = source.words;
-    let titles = shared.parts.iter().filter_map(|part| source.session.parts.get(*part));
-    let titles: Vec<String> = titles.map(|part| plain_line(&part.title)).collect();
-    // The card’s own title names the first.
-    if titles.len() > 1 {
-        let parts = titles.join(comma(words));
-        let said = words.say_with("plan-for", &[("parts", Filling::Text(&parts))]);
-        column.words(&one(said), kind.small(), Seat::default());
-        column.gap(6.0);
-    }
     let floor = source.plans.space.floor.as_ref();
     // The smaller the words, the smaller the drawing: what matters is that all stays on one card.
     let tallest = column.width * kind.drawing * kind.growth;
@@ -43,6 +34,7 @@ pub fn floor_said(
         column.words(&one(drawing.says.as_str()), body, Seat::default());
     }
     column.gap(5.0);
+    parts_of(column, shared, source, kind);
     for sentence in remarks(shared, source) {
         column.words(&[Run::bold(sentence)], body, Seat::default());
     }
@@ -54,6 +46,23 @@ pub fn floor_said(
     }
     let either = vec![std::mem::take(&mut column.strips)];
     Said { front, either, best_on_front: 1, has_drawing: kind.drawing > 0.0 }
+}
+
+/// The parts that a plan is for, where they are several: the card’s own title names the first.
+fn parts_of(
+    column: &mut Column<'_, '_>,
+    shared: &SharedFloor<'_>,
+    source: &SheetSource<'_>,
+    kind: CardType,
+) {
+    let titles = shared.parts.iter().filter_map(|part| source.session.parts.get(*part));
+    let titles: Vec<String> = titles.map(|part| plain_line(&part.title)).collect();
+    if titles.len() > 1 {
+        let parts = titles.join(comma(source.words));
+        let said = source.words.say_with("plan-for", &[("parts", Filling::Text(&parts))]);
+        column.words(&one(said), kind.small(), Seat::default());
+        column.gap(6.0);
+    }
 }
 
 /// The headroom, and whether it lies askew or doesn’t fit.

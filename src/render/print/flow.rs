@@ -75,7 +75,7 @@ fn start_of_carried<S: Borrow<Strip>>(strips: &[S], start: usize, index: usize) 
     kept.map_or(index, |last| start + last + 1)
 }
 
-fn height_of_strips<S: Borrow<Strip>>(strips: &[S]) -> f32 {
+pub fn height_of_strips<S: Borrow<Strip>>(strips: &[S]) -> f32 {
     let inner: f32 = strips.iter().skip(1).map(|strip| strip.borrow().space_before).sum();
     inner + strips.iter().map(|strip| strip.borrow().height).sum::<f32>()
 }

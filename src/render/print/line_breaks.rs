@@ -152,6 +152,7 @@ fn set_line(
             at: (start * scale, baseline),
             grey: BLACK,
             glyphs,
+            runs_left: false,
             source: group[0].source,
         });
     }

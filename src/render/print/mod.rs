@@ -5,6 +5,7 @@
 //! ([`strip`]), strips flow into frames ([`flow`]), frames make pages ([`page`]), and the
 //! [`writer`] alone knows PDF.
 
+mod alike;
 mod atoms;
 mod bidi;
 mod booklet;
@@ -13,13 +14,16 @@ mod british;
 mod brush;
 mod card;
 mod card_around;
+mod card_back;
 mod card_choice;
+mod card_columns;
 mod card_figure;
 mod card_fit;
 mod card_foot;
 mod card_head;
 mod card_least;
 mod card_plan;
+mod card_sides;
 mod card_type;
 mod cards;
 mod class_sheets;
@@ -28,6 +32,7 @@ mod deflate;
 mod desk;
 mod digits;
 mod drawings;
+mod even_lines;
 mod faces;
 mod figure_case;
 mod floor_card;
@@ -49,7 +54,9 @@ mod one_line;
 mod origin;
 mod outlines;
 mod page;
+mod pair;
 mod paper_pictures;
+mod passage_marks;
 mod passages;
 mod pdf_file;
 mod pdf_object;
@@ -62,6 +69,7 @@ mod poster_head;
 mod poster_margin;
 mod printer;
 mod progress;
+mod read_out;
 mod record;
 mod record_class;
 mod record_week;
@@ -86,6 +94,7 @@ mod text_map;
 mod unit_sheets;
 mod used;
 mod word_shaper;
+mod wrap;
 mod writer;
 
 pub use progress::render_progress_sheets;

@@ -1,11 +1,13 @@
 //! A laid-out page: placed glyphs, lines and shapes, in points from the top left corner. It knows
 //! nothing of PDF; the writer is the one module behind it.
 
+use std::borrow::Cow;
 use std::sync::Arc;
 
 use super::faces::Face;
 use super::plate::Impression;
-use super::structure::{room_of, words_of};
+use super::read_out::words_of;
+use super::structure::room_of;
 
 /// Points in a millimetre.
 pub const MM: f32 = 72.0 / 25.4;
@@ -120,12 +122,32 @@ pub struct GlyphRun {
     pub size: f32,
     pub at: At,
     pub grey: Grey,
+    /// In the order that they are read.
     pub glyphs: Vec<PlacedGlyph>,
+    /// They are read from right to left.
+    pub runs_left: bool,
     /// Which of the shaped runs of words it belongs to.
     pub source: usize,
 }
 
-/// A glyph, its distance from the start of the run, and the text it stands for.
+impl GlyphRun {
+    /// The glyphs as they stand from left to right, whichever way they are read: programs that read a page by what
+    /// stands on it expect strings so.
+    pub fn as_they_stand(&self) -> Cow<'_, [PlacedGlyph]> {
+        if self.runs_left {
+            Cow::Owned(self.glyphs.iter().rev().cloned().collect())
+        } else {
+            Cow::Borrowed(&self.glyphs)
+        }
+    }
+
+    /// The glyph that stands furthest right.
+    pub fn rightmost(&self) -> Option<&PlacedGlyph> {
+        if self.runs_left { self.glyphs.first() } else { self.glyphs.last() }
+    }
+}
+
+/// A glyph, its distance from the left end of the run, and the text it stands for.
 #[derive(Clone, Debug)]
 pub struct PlacedGlyph {
     pub id: u16,

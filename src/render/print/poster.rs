@@ -1,4 +1,5 @@
-//! The wall poster: the key points on one sheet, as large as they fit, to be read from across a room.
+//! The wall poster: the key points – of a session without any, its parts – on one sheet, as large as they fit, to be read
+//! from across a room.
 //!
 //! Type whose capitals subtend ten minutes of arc can be read by an eye of half the usual acuity
 //! (ISO 8596: the letter of 6/6 subtends five). At 2 m that is 5.8 mm; the type here is never smaller.
@@ -90,7 +91,11 @@ fn groups_of<'s>(
     is_shown: impl Fn(&Part) -> bool,
 ) -> Vec<Group<'s>> {
     let parts = source.session.parts.iter();
-    let shown = parts.filter(|part| !part.key_points.is_empty() && is_shown(part));
+    let shown = parts.filter(|part| is_shown(part));
+    if source.session.parts.iter().all(|part| part.key_points.is_empty()) {
+        return shown.map(|part| Group::named(part, source)).collect();
+    }
+    let shown = shown.filter(|part| !part.key_points.is_empty());
     shown.map(|part| Group::of(part, most, source)).collect()
 }
 

@@ -1,12 +1,13 @@
 //! A part on the wall poster: its title, its key points, and its figure beside or below them, whichever takes less of
 //! the sheet. What stands in the margin beside it is [`poster_margin`](super::poster_margin)’s.
 
+use super::even_lines::even_lines;
 use super::moment_row::{Extent, between, lay_row, measure_row, set_row};
 use super::page::{Item, Role};
 use super::plate::Impression;
 use super::poster_margin::{CENTRE, NUMBER, RING_ROOM, Stop, mark_size, ring};
 use super::scale::Type;
-use super::shaper::{ShapedLine, Shaper};
+use super::shaper::Shaper;
 use super::sheets::{SheetSource, one};
 use super::strip::placed;
 use crate::figure::{Figure, Moment};
@@ -27,6 +28,9 @@ const APART: f32 = 16.0;
 
 /// From words to the figure under them, in sizes: letters of some scripts reach far down.
 const ABOVE: f32 = 0.24;
+
+/// Between one key point and the next, in sizes.
+const BELOW: f32 = 0.12;
 
 /// A figure beside tall words may be so much larger than those of the other parts.
 const MOST_GROWN: f32 = 1.6;
@@ -66,6 +70,12 @@ impl<'s> Group<'s> {
         let (moments, pictured) = shown_moments(&part.figure, points.len());
         let extent = measure_row(&moments, source);
         Self { kind: part.kind, title: plain_line(&part.title), points, moments, extent, pictured }
+    }
+
+    /// A part by its title alone, in the size of key points: for a session that has none.
+    pub fn named(part: &'s Part, source: &SheetSource<'s>) -> Self {
+        let (points, title) = (vec![&**part.title], String::new());
+        Self { points, title, pictured: vec![0], ..Self::of(part, 0, source) }
     }
 
     pub const fn has_figure(&self) -> bool {
@@ -162,42 +172,34 @@ fn lay_words(
         words.extend(placed(line, SIDE).map(|item| item.moved(0.0, y)));
         y += title.leading;
     }
-    items.push(Item::group(Role::Heading(2), shaper.next_key(), words));
     let kind = shaper.air.let_in(Type::key_point(size));
+    let mut role = Role::Paragraph;
+    if group.title.is_empty() {
+        // The middle of the part’s mark is the middle of its title.
+        y = mark_size(size) / 2.0 - middle_of(shaper, kind, size) - size * BELOW;
+        role = Role::Heading(2);
+    } else {
+        items.push(Item::group(Role::Heading(2), shaper.next_key(), words));
+    }
     for (point, picture) in group.points.iter().zip(&group.pictured) {
-        y += size * 0.12;
+        y += size * BELOW;
         let middle = y + middle_of(shaper, kind, size);
         let is_pictured = is_numbered && *picture > 0;
         if is_pictured {
             items.push(lay_number(shaper, *picture, middle));
         }
         let mut words = Vec::new();
-        stops.push(Stop { y: middle, is_pictured });
+        if !group.title.is_empty() {
+            stops.push(Stop { y: middle, is_pictured });
+        }
         for line in even_lines(shaper, &read_line(point), kind, width) {
             widest = widest.max(line.width);
             words.extend(placed(line, SIDE).map(|item| item.moved(0.0, y)));
             y += kind.leading;
         }
-        items.push(Item::group(Role::Paragraph, shaper.next_key(), words));
+        items.push(Item::group(role.clone(), shaper.next_key(), words));
     }
     LaidWords { items, extent: Extent { wide: widest, tall: y }, stops }
-}
-
-/// A key point in as few lines as it needs, and those about as long as each other.
-fn even_lines(shaper: &mut Shaper<'_>, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
-    let lines = shaper.shape(runs, kind, width);
-    if lines.len() < 2 {
-        return lines;
-    }
-    let count = lines.len();
-    let (mut narrow, mut wide) = (width * 0.4, width);
-    for _ in 0..5 {
-        let middle = f32::midpoint(narrow, wide);
-        let tried = shaper.try_out(|shaper| shaper.shape(runs, kind, middle));
-        let holds = tried.len() == count && tried.iter().all(|line| line.width <= middle);
-        if holds { wide = middle } else { narrow = middle }
-    }
-    shaper.shape(runs, kind, wide)
 }
 
 /// The number of a moment in the margin, before the key point that it shows.

@@ -36,7 +36,8 @@ pub fn lay_poster_head(
     points: usize,
     source: &SheetSource<'_>,
 ) -> (Vec<Item>, f32) {
-    let mut items = lay_tab(shaper, width, source);
+    let label = if points > 0 { "key-points" } else { "running-order" };
+    let mut items = lay_tab(shaper, width, label, source);
     let mut y = TAB + LINE / 2.0;
     items.push(Item::line((0.0, TAB), (width, TAB), LINE));
     y += 7.0;
@@ -49,12 +50,17 @@ pub fn lay_poster_head(
     (items, y + BELOW)
 }
 
-/// “Key points” white on black, and the school at the other end of the line.
-fn lay_tab(shaper: &mut Shaper<'_>, width: f32, source: &SheetSource<'_>) -> Vec<Item> {
+/// “Key points” or what else it shows, white on black, and the school at the other end of the line.
+fn lay_tab(
+    shaper: &mut Shaper<'_>,
+    width: f32,
+    about: &str,
+    source: &SheetSource<'_>,
+) -> Vec<Item> {
     let mut items = Vec::new();
     let label = Type::LABEL.sized(15.0);
     let mut left = 0.0;
-    let about = source.words.say("key-points");
+    let about = source.words.say(about);
     if let Some(line) = fit_line(shaper, &about, label, width * 0.5) {
         left = 9.0 + line.width + 14.0;
         items.push(tab(left));

@@ -287,7 +287,8 @@ fn from_right(line: &mut ShapedLine) {
 /// Puts the hyphen behind a line that ends inside a word.
 pub fn hyphenate(line: &mut ShapedLine, faces: &Faces, kind: Type) {
     line.is_hyphenated = true;
-    let Some(last) = line.runs.last_mut() else { return };
+    let furthest = line.runs.iter_mut().max_by(|a, b| a.at.0.total_cmp(&b.at.0));
+    let Some(last) = furthest.filter(|run| !run.runs_left) else { return };
     let face = faces.get(last.face);
     let text = GlyphText::Letter(SOFT_HYPHEN);
     last.glyphs.push(PlacedGlyph { id: face.hyphen, x: line.width - last.at.0, rise: 0.0, text });

@@ -1,13 +1,13 @@
 //! Strips: the content of a sheet as pieces that are never cut, each with its height. Whatever is
 //! longer than a strip – a paragraph, a list – is several, and can go on in the next frame.
 
-use std::borrow::Cow;
-
 use super::breaks::shape_running;
+use super::even_lines::even_lines;
 use super::page::{Item, Key, MM, Role};
 use super::scale::Type;
 use super::shaper::{ShapedLine, Shaper};
-use crate::prose::{Block, Marker, Run, is_web_address};
+use super::wrap::{Wrap, with_addresses};
+use crate::prose::{Block, Marker, Run};
 
 /// A piece that stays whole; positions count from its top left corner.
 #[derive(Clone, Debug, Default)]
@@ -51,9 +51,6 @@ const LIST_STEP: (f32, f32) = (14.0, 0.95);
 
 /// Between a list’s mark and its words, in the same.
 const MARKER_GAP: (f32, f32) = (4.0, 0.3);
-
-/// Texts side by side are no taller than so many lines.
-const MOST_PAIRED: f32 = 9.0;
 
 impl<'c, 'f> Column<'c, 'f> {
     pub fn new(shaper: &'c mut Shaper<'f>, width: f32) -> Self {
@@ -111,11 +108,22 @@ impl<'c, 'f> Column<'c, 'f> {
 
     /// A paragraph of styled words.
     pub fn words(&mut self, runs: &[Run], kind: Type, seat: Seat) {
+        self.paragraph(runs, kind, seat, shape_running);
+    }
+
+    /// A paragraph in lines of its own way.
+    fn paragraph(
+        &mut self,
+        runs: &[Run],
+        kind: Type,
+        seat: Seat,
+        shape: impl Fn(&mut Shaper<'_>, &[Run], Type, f32) -> Vec<ShapedLine>,
+    ) {
         self.open_list = None;
         let kind = self.shaper.air.let_in(kind);
         let runs = with_addresses(runs);
         let width = (self.width - seat.indent).max(40.0);
-        let lines = shape_running(self.shaper, &runs, kind, width);
+        let lines = shape(self.shaper, &runs, kind, width);
         let key = self.shaper.next_key();
         self.lines(lines, kind, seat, &Wrap::plain(Role::Paragraph, key, &runs), None);
     }
@@ -125,7 +133,7 @@ impl<'c, 'f> Column<'c, 'f> {
         super::one_line::width_of(self.shaper, text, kind)
     }
 
-    /// A paragraph with a number at its left, so far in, that is read before it.
+    /// A paragraph in lines of about one length, with a number at its left, so far in, that is read before it.
     pub fn hung(
         &mut self,
         number: Option<&str>,
@@ -139,7 +147,9 @@ impl<'c, 'f> Column<'c, 'f> {
             Item::group(Role::Paragraph, self.shaper.next_key(), words)
         });
         let first = self.strips.len();
-        self.words(runs, kind, seat);
+        // How many lines there are is all that a trial asks.
+        let shape = if self.shaper.is_trial() { shape_running } else { even_lines };
+        self.paragraph(runs, kind, seat, shape);
         if let (Some(number), Some(strip)) = (number, self.strips.get_mut(first)) {
             strip.items.insert(0, number);
         }
@@ -270,114 +280,6 @@ impl<'c, 'f> Column<'c, 'f> {
             });
         }
     }
-
-    /// Two short texts side by side, each under its label, as one piece: the left is read before the
-    /// right. Longer ones stand one below the other, so that they can go on elsewhere.
-    pub fn pair(
-        &mut self,
-        left: (&str, &[Run]),
-        right: (&str, &[Run]),
-        (kind, label_kind): (Type, Type),
-    ) {
-        let kind = self.shaper.air.let_in(kind);
-        let gutter = 10.0;
-        let half = (self.width - gutter) / 2.0;
-        let sides = [(left, 0.0), (right, half + gutter)];
-        let mut items = Vec::new();
-        let mut tallest = 0.0_f32;
-        for ((label, runs), x) in sides {
-            let mut y = 0.0;
-            let label = [Run::bold(label)];
-            for (role, runs, kind) in
-                [(Role::Heading(2), &label[..], label_kind), (Role::Paragraph, runs, kind)]
-            {
-                let (key, leading) = (self.shaper.next_key(), self.shaper.leading(kind));
-                let wrap = Wrap::plain(role, key, runs);
-                for line in shape_running(self.shaper, runs, kind, half) {
-                    let words = placed(line, x).map(|item| item.moved(0.0, y)).collect();
-                    if !self.shaper.is_trial() {
-                        items.push(wrap.around(None, words, self.shaper));
-                    }
-                    y += leading;
-                }
-            }
-            tallest = tallest.max(y);
-        }
-        if tallest > kind.leading * MOST_PAIRED {
-            for ((label, runs), _) in sides {
-                self.label(label, label_kind);
-                self.words(runs, kind, Seat::default());
-                self.gap(4.0);
-            }
-        } else {
-            self.drawing(tallest, items);
-        }
-    }
-}
-
-/// What the lines of a paragraph are wrapped in, from the outside in.
-struct Wrap<'r> {
-    around: Vec<(Role, Key)>,
-    marker: Option<Key>,
-    text: (Role, Key),
-    /// The words they were shaped from, for their links.
-    runs: &'r [Run],
-}
-
-impl<'r> Wrap<'r> {
-    fn plain(role: Role, key: Key, runs: &'r [Run]) -> Self {
-        Self { around: Vec::new(), marker: None, text: (role, key), runs }
-    }
-
-    /// A line with its marker, if it has one, in all its groups.
-    fn around(&self, marker: Option<Vec<Item>>, words: Vec<Item>, shaper: &mut Shaper<'_>) -> Item {
-        let (role, key) = &self.text;
-        let text = Item::group(role.clone(), *key, self.with_links(words, shaper));
-        let marker = marker.zip(self.marker);
-        let marker = marker.map(|(items, key)| Item::group(Role::Marker, key, items));
-        let mut inside: Vec<Item> = marker.into_iter().chain([text]).collect();
-        for (role, key) in self.around.iter().rev() {
-            inside = vec![Item::group(role.clone(), *key, inside)];
-        }
-        inside.pop().expect("the text at least is inside")
-    }
-
-    /// Words that lead to the web in groups of their own.
-    fn with_links(&self, words: Vec<Item>, shaper: &mut Shaper<'_>) -> Vec<Item> {
-        words
-            .into_iter()
-            .map(|item| {
-                let Item::Glyphs(run) = &item else { return item };
-                let link = self.runs.get(run.source).and_then(|run| run.link.as_ref());
-                match link.filter(|link| is_web_address(link) || link.starts_with("mailto:")) {
-                    Some(link) => {
-                        Item::group(Role::Link(link.clone()), shaper.next_key(), vec![item])
-                    }
-                    None => item,
-                }
-            })
-            .collect()
-    }
-}
-
-/// Paper can’t be clicked: a link to the web is followed by its address, unless that is its text.
-fn with_addresses(runs: &[Run]) -> Cow<'_, [Run]> {
-    if runs.iter().all(|run| run.link.is_none()) {
-        return Cow::Borrowed(runs);
-    }
-    let mut spelled: Vec<Run> = Vec::with_capacity(runs.len());
-    for (index, run) in runs.iter().enumerate() {
-        spelled.push(run.clone());
-        let goes_on = runs.get(index + 1).is_some_and(|next| next.link == run.link);
-        let Some(link) = run.link.as_ref().filter(|link| link.contains(':') && !goes_on) else {
-            continue;
-        };
-        let address = link.trim_start_matches("https://").trim_start_matches("mailto:");
-        if !run.text.contains(address.trim_end_matches('/')) {
-            spelled.push(Run::plain(format!(" ({address})")));
-        }
-    }
-    Cow::Owned(spelled)
 }
 
 /// Room that is so many points, or as much of the size of large type.

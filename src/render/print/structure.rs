@@ -27,6 +27,8 @@ pub struct Element {
     pub language: Option<Arc<str>>,
     pub parent: Option<usize>,
     pub kids: Vec<Kid>,
+    /// Its words, where they are not on the page as they are read.
+    pub says: Option<String>,
     /// The page and the room of a figure: left, bottom, right, top in points.
     pub room: Option<(usize, [f32; 4])>,
 }
@@ -57,6 +59,8 @@ pub struct LinkArea {
 /// An entry of the document’s outline.
 #[derive(Debug)]
 pub struct Bookmark {
+    /// The heading that it leads to.
+    element: usize,
     pub title: String,
     pub page: usize,
     /// Points from the foot of the page.
@@ -76,6 +80,7 @@ impl Structure {
             language: tag.language.clone(),
             parent,
             kids: Vec::new(),
+            says: None,
             room: None,
         });
         self.by_key.insert(tag.key, index);
@@ -110,32 +115,15 @@ impl Structure {
     }
 
     /// Notes a heading of the first level for the outline. One that goes on is noted once.
-    pub fn add_bookmark(&mut self, words: &str, top: f32) {
+    pub fn add_bookmark(&mut self, element: usize, words: &str, top: f32) {
         let page = self.pages.len() - 1;
         match self.bookmarks.last_mut() {
-            Some(last) if last.page == page && (last.top - top).abs() < 60.0 && last.top > top => {
+            Some(last) if last.element == element => {
                 last.title = format!("{} {words}", last.title);
             }
-            _ => self.bookmarks.push(Bookmark { title: words.to_owned(), page, top }),
+            _ => self.bookmarks.push(Bookmark { element, title: words.to_owned(), page, top }),
         }
     }
-}
-
-/// The words of items, as they are read out.
-pub fn words_of(items: &[Item]) -> String {
-    let mut words = String::new();
-    for item in items {
-        match item {
-            Item::Glyphs(run) => {
-                for glyph in &run.glyphs {
-                    glyph.text.write_to(&mut words);
-                }
-            }
-            Item::Group { items, .. } => words.push_str(&words_of(items)),
-            _ => {}
-        }
-    }
-    words.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 /// The room that items take, from the top left: left, top, right, bottom; `width_of` measures a run of

@@ -75,6 +75,9 @@ impl<'s> Tagged<'s> {
         if let Some(language) = &element.language {
             text.put("/Lang").words(language);
         }
+        if let Some(says) = &element.says {
+            text.put("/ActualText").words(says);
+        }
         if let Role::Figure(says) = &element.role {
             text.put("/Alt").words(says);
         }

@@ -9,6 +9,7 @@ use super::faces::Faces;
 use super::page::Page;
 use super::paper_pictures::PaperPictures;
 use super::pdf_file::PdfFile;
+use super::read_out::say_in_order;
 use super::stock::Stock;
 use super::tagged::{Tagged, write_metadata};
 use super::used::Used;
@@ -61,6 +62,7 @@ impl<'f> Writer<'f> {
     pub fn write(&mut self, pages: &[Page], about: &About, stock: &Stock) -> Vec<u8> {
         let mut content = ContentWriter::new(self.faces, stock);
         let written: Vec<Vec<u8>> = pages.iter().map(|page| content.write_page(page)).collect();
+        say_in_order(&mut content.structure, pages);
         if about.is_folded {
             content.structure.order_as_laid();
         }
