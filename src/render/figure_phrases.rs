@@ -77,21 +77,27 @@ const ORDER: [(&str, &str, OfSide); 6] = [
 ];
 
 fn told_angles(moment: &Moment, words: &Words) -> Vec<String> {
+    let ways = |joint| ways_of(moment, joint, words);
+    let tell = |ways: Option<String>, name: &str, side: Option<Side>| {
+        let (ways, part) = (ways?, part_name(name, side, words));
+        let filling = [("part", Filling::Text(&part)), ("ways", Filling::Text(&ways))];
+        // “knees bent 55°”
+        Some(words.say_with("figure-angle", &filling))
+    };
     let mut told = Vec::new();
     for (name, joint) in [("trunk", Joint::Trunk), ("back", Joint::Back)] {
-        told.extend(told_of(moment, joint, &part_name(name, None, words), words));
+        told.extend(tell(ways(joint), name, None));
     }
     for (both, one, joint) in ORDER {
-        let [left, right] = Side::BOTH
-            .map(|side| told_of(moment, joint(side), &part_name(one, Some(side), words), words));
-        let same = Side::BOTH.map(|side| told_of(moment, joint(side), "", words));
-        if same[0] == same[1] {
-            told.extend(told_of(moment, joint(Side::Left), &part_name(both, None, words), words));
+        let [left, right] = [Side::Left, Side::Right].map(|side| ways(joint(side)));
+        if left == right {
+            told.extend(tell(left, both, None));
         } else {
-            told.extend(left.into_iter().chain(right));
+            told.extend(tell(left, one, Some(Side::Left)));
+            told.extend(tell(right, one, Some(Side::Right)));
         }
     }
-    told.extend(told_of(moment, Joint::Head, &part_name("head", None, words), words));
+    told.extend(tell(ways(Joint::Head), "head", None));
     told.truncate(MOST);
     told
 }
@@ -106,20 +112,15 @@ fn part_name(name: &str, side: Option<Side>, words: &Words) -> String {
     words.say_with(key, &[("part", Filling::Text(&part))])
 }
 
-/// “knees bent 55°”
-fn told_of(moment: &Moment, joint: Joint, part: &str, words: &Words) -> Option<String> {
+/// “bent 55°, out 20°”; nothing where there is nothing to tell.
+fn ways_of(moment: &Moment, joint: Joint, words: &Words) -> Option<String> {
     let angles = &moment.pose.angles;
     let ways: Vec<String> = [Motion::Forward, Motion::Sideways]
         .into_iter()
         .filter(|motion| angles.is_said(joint, *motion))
         .filter_map(|motion| way_of(joint, motion, angles.of(joint, motion), words))
         .collect();
-    if ways.is_empty() {
-        return None;
-    }
-    let ways = ways.join(comma(words));
-    let filling = [("part", Filling::Text(part)), ("ways", Filling::Text(&ways))];
-    Some(words.say_with("figure-angle", &filling))
+    (!ways.is_empty()).then(|| ways.join(comma(words)))
 }
 
 /// “bent 55°”, to five degrees.

@@ -16,6 +16,7 @@ use parley::layout::PositionedLayoutItem;
 use rustc_hash::FxHasher;
 use smallvec::SmallVec;
 
+use super::breaks::SOFT_HYPHEN;
 use super::faces::{Face, Faces};
 use super::page::{GlyphText, PlacedGlyph};
 use super::shaper::Source;
@@ -61,6 +62,8 @@ pub struct Paragraph {
     pub placed: Vec<Placed>,
     /// The same word by word.
     pub spans: Vec<Span>,
+    /// It has places where a word may be broken.
+    pub is_softened: bool,
 }
 
 /// The atoms of a word with the spaces after it.
@@ -165,7 +168,7 @@ impl WordCase {
             }
             spans.push(Span::of(&placed, from));
         }
-        Paragraph { words, placed, spans }
+        Paragraph { words, placed, spans, is_softened: text.contains(SOFT_HYPHEN) }
     }
 
     fn word(&mut self, word: &str, style: Style, shape: &mut ShapeWord<'_>) -> Arc<Word> {

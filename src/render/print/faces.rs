@@ -9,7 +9,7 @@ use skrifa::{FontRef, MetadataProvider};
 use super::font_mould::FontMould;
 use super::font_program::FontProgram;
 use crate::render::RenderFault;
-use crate::render::house::House;
+use crate::render::house::{House, shipped_file};
 
 /// A face of the type family.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -55,6 +55,8 @@ impl Face {
 /// One face, read for shaping and for embedding.
 pub struct LoadedFace {
     pub face: Face,
+    /// The program ships it; else it is of the pack’s own look.
+    pub is_shipped: bool,
     /// The same bytes for every thread's shaper; their id ties a shaped run to its face.
     pub blob: Blob<u8>,
     /// What a PDF says about it, once it is asked for.
@@ -110,10 +112,9 @@ impl Faces {
     /// Where a font of the pack's own look is no sound TrueType font.
     pub fn load(house: &House<'_>) -> Result<Self, RenderFault> {
         let loaded = Face::ALL.into_iter().map(|face| {
-            let bytes = house.file(face.file()).expect("the program ships its fonts");
-            let loaded = load_face(face, bytes);
+            let loaded = load_face(face, house);
             // The shipped ones are sound.
-            let is_sound = |face: &LoadedFace| !house.is_own(face.face.file()) || face.is_sound();
+            let is_sound = |face: &LoadedFace| face.is_shipped || face.is_sound();
             loaded.filter(is_sound).ok_or_else(|| RenderFault {
                 file: format!("look/{}", face.file()),
                 says: "This is not a TrueType font that can be printed with.".into(),
@@ -142,14 +143,20 @@ impl Faces {
     }
 }
 
-fn load_face(face: Face, bytes: &[u8]) -> Option<LoadedFace> {
+fn load_face(face: Face, house: &House<'_>) -> Option<LoadedFace> {
+    let shipped = shipped_file(face.file()).filter(|_| !house.is_own(face.file()));
+    let bytes = shipped.or_else(|| house.file(face.file())).expect("the program ships its fonts");
     let widths = widths_of(bytes)?;
     let hyphen = hyphen_of(bytes)?;
     Some(LoadedFace {
         face,
+        is_shipped: shipped.is_some(),
         hyphen,
         hyphen_width: widths.get(usize::from(hyphen)).copied().unwrap_or_default() / 1000.0,
-        blob: Blob::new(Arc::new(bytes.to_vec())),
+        blob: match shipped {
+            Some(bytes) => Blob::new(Arc::new(bytes)),
+            None => Blob::new(Arc::new(bytes.to_vec())),
+        },
         mould: OnceLock::new(),
         widths,
         heights: heights_of(bytes)?,

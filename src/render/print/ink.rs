@@ -125,7 +125,7 @@ const PIECE: f32 = 4.0;
 /// How much of a side is not covered.
 fn seen_length(a: At, b: At, covered: &Ground) -> f32 {
     let (dx, dy) = (b.0 - a.0, b.1 - a.1);
-    let length = dx.hypot(dy);
+    let length = (dx * dx + dy * dy).sqrt();
     let (mut seen, mut done, step) = (0.0, 0.0, PIECE * covered.cell);
     while done < length {
         let piece = step.min(length - done);

@@ -49,6 +49,7 @@ mod home_guide;
 mod impose;
 mod ink;
 mod large_head;
+mod letters;
 mod line_breaks;
 mod moment_row;
 mod one_line;

@@ -3,6 +3,14 @@
 
 use super::digits::ready;
 
+/// The bytes that can’t stand in a string as they are.
+static IS_ESCAPED: [bool; 256] = {
+    let mut escaped = [false; 256];
+    (escaped[b'(' as usize], escaped[b')' as usize]) = (true, true);
+    (escaped[b'\\' as usize], escaped[b'\r' as usize]) = (true, true);
+    escaped
+};
+
 /// The digits of the largest number, with room for a point.
 const LONGEST: usize = 24;
 
@@ -130,13 +138,12 @@ impl PdfText {
 
     /// A glyph within a string: a number of two bytes, the higher first.
     pub fn code(&mut self, code: u16) {
-        let bytes = code.to_be_bytes();
-        if bytes.iter().any(|byte| matches!(byte, b'(' | b')' | b'\\' | b'\r')) {
-            for byte in bytes {
-                self.byte(byte);
-            }
+        let [high, low] = code.to_be_bytes();
+        if IS_ESCAPED[usize::from(high)] || IS_ESCAPED[usize::from(low)] {
+            self.byte(high);
+            self.byte(low);
         } else {
-            self.bytes.extend_from_slice(&bytes);
+            self.bytes.extend_from_slice(&[high, low]);
         }
     }
 

@@ -13,9 +13,9 @@ use crate::drawing::{Drawing, Mark};
 /// Steps of a form’s own grid in a unit of its drawing: a stature of 10 cm is drawn to a twentieth of a millimetre.
 const STEPS: f32 = 1_000.0;
 
-/// How finely a form’s ink is looked at: cells in a unit. A figure that stands 120 points tall is looked at as finely as a
+/// How finely a form’s ink is looked at: cells in a unit. A figure that stands 96 points tall is looked at as finely as a
 /// page is.
-const CELLS: f32 = 60.0;
+const CELLS: f32 = 48.0;
 
 /// The step in which lines are made thicker for small sizes, in units of the drawing: figures of one small size
 /// or another share a form.

@@ -1,8 +1,8 @@
 //! Styled words → lines of shaped glyphs that fit a width.
 
-use std::collections::BTreeMap;
 use std::hash::{Hash, Hasher};
 
+use hashbrown::HashTable;
 use parley::fontique::{Collection, CollectionOptions, FontInfoOverride, SourceCache};
 use parley::style::{FontStyle, FontWeight, OverflowWrap, StyleProperty};
 use parley::{FontContext, FontFamily, FontFamilyName, Layout, LayoutContext};
@@ -46,8 +46,8 @@ const ARABIC_SIZE: f32 = 1.15;
 const ARABIC_LEADING: f32 = 1.2;
 
 /// Shaped texts are kept while a session is laid out in several sizes and on several sheets, by the hash of
-/// their runs: texts of one hash lie side by side.
-type Kept = BTreeMap<u64, Vec<KeptText>>;
+/// their runs: nothing ever goes through them in their order.
+type Kept = HashTable<KeptText>;
 
 /// A text as it was put together from its runs, and shaped.
 struct KeptText {
@@ -182,18 +182,16 @@ impl<'f> Shaper<'f> {
     }
 
     fn set(&mut self, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
-        let of = (usize::from(kind.is_bold), usize::from(self.is_tight));
+        let setting = Setting { faces: self.faces, kind, width, is_trial: self.is_trial };
+        let (bold, tight) = (usize::from(kind.is_bold), usize::from(self.is_tight));
         let hash = hash_of(runs);
-        let alike = self.kept[of.0][of.1].get(&hash).map_or(&[][..], Vec::as_slice);
-        let at = alike.iter().position(|kept| kept.runs == runs).unwrap_or(alike.len());
-        if at == alike.len() {
+        if self.kept[bold][tight].find(hash, |kept| kept.runs == runs).is_none() {
             let text = self.text_of(runs);
             let shaped = self.shape_text(&text, runs, kind.is_bold);
             let kept = KeptText { runs: runs.to_vec(), text, shaped };
-            self.kept[of.0][of.1].entry(hash).or_default().push(kept);
+            self.kept[bold][tight].insert_unique(hash, kept, |kept| hash_of(&kept.runs));
         }
-        let setting = Setting { faces: self.faces, kind, width, is_trial: self.is_trial };
-        let kept = self.kept[of.0][of.1].get_mut(&hash).and_then(|alike| alike.get_mut(at));
+        let kept = self.kept[bold][tight].find_mut(hash, |kept| kept.runs == runs);
         let kept = kept.expect("it was kept just now");
         match &mut kept.shaped {
             Shaped::Plain(paragraph) => set_lines(paragraph, &kept.text, &setting),
@@ -299,6 +297,8 @@ pub fn hyphenate(line: &mut ShapedLine, faces: &Faces, kind: Type) {
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeMap;
+
     use super::super::atoms::breaks_of;
     use super::*;
     use crate::render::house::House;

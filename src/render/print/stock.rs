@@ -131,7 +131,7 @@ impl StockThing {
         content: &[u8],
         deflater: &mut Deflater,
     ) {
-        let deflated = deflater.deflate_well(content);
+        let deflated = deflater.deflate(content);
         let mut text = PdfText { bytes: Vec::with_capacity(deflated.len() + 100) };
         text.put("<</Filter/FlateDecode").put(entries).put("/Length ").integer(deflated.len());
         text.put(">>stream\n").put_bytes(&deflated).put("\nendstream");

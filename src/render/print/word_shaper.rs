@@ -1,6 +1,6 @@
 //! One plain word → its atoms, straight from the shaping engine: what parley does for whole texts – bidi
 //! levels, line breaks, the choice of a font for every letter – a word of one script in one face does not
-//! need. Other words are left to parley.
+//! need. Most words need not even the engine ([`super::letters`]). Other words are left to parley.
 
 use harfrust::{
     BufferClusterLevel, Direction, FontRef, GlyphBuffer, Script, ShapeOptions, ShapePlan,
@@ -10,6 +10,7 @@ use smallvec::SmallVec;
 
 use super::atoms::{Atom, Style};
 use super::faces::{Face, Faces};
+use super::letters::{Letter, Letters};
 use super::page::{GlyphText, PlacedGlyph};
 use super::shaper::SHAPED_AT;
 
@@ -22,6 +23,7 @@ struct Engine<'f> {
     data: ShaperData,
     /// By script.
     plans: Vec<(Script, ShapePlan)>,
+    letters: Option<Letters<'f>>,
 }
 
 /// One thread’s shaper of words.
@@ -34,12 +36,15 @@ pub struct WordShaper<'f> {
 impl<'f> WordShaper<'f> {
     pub fn new(faces: &'f Faces) -> Self {
         let engines = [Face::Regular, Face::Bold, Face::Italic].into_iter().filter_map(|face| {
-            let font = FontRef::from_index(faces.get(face).blob.as_ref(), 0).ok()?;
+            let loaded = faces.get(face);
+            let font = FontRef::from_index(loaded.blob.as_ref(), 0).ok()?;
+            let letters = skrifa::FontRef::new(loaded.blob.as_ref()).ok();
+            let letters = letters.filter(|_| loaded.is_shipped).map(|font| Letters::of(&font));
             let data = ShaperData::new(&font);
             #[allow(clippy::cast_precision_loss, reason = "a font has a few thousand units an em")]
             let units = data.shaper(&font).build().units_per_em() as f32;
             let scale = SHAPED_AT / units.max(1.0);
-            Some(Engine { face, data, font, scale, plans: Vec::new() })
+            Some(Engine { face, data, font, scale, plans: Vec::new(), letters })
         });
         Self { engines: engines.collect(), buffer: UnicodeBuffer::new() }
     }
@@ -47,8 +52,11 @@ impl<'f> WordShaper<'f> {
     /// The atoms of a word; none where it is of several scripts, has marks over its letters, or letters that
     /// the face lacks.
     pub fn shape(&mut self, word: &str, style: Style) -> Option<Vec<Atom>> {
-        let script = script_of(word)?;
         let engine = self.engines.get_mut(style as usize)?;
+        if let Some(atoms) = engine.set_side_by_side(word) {
+            return Some(atoms);
+        }
+        let script = script_of(word)?;
         let mut buffer = std::mem::take(&mut self.buffer);
         buffer.set_cluster_level(BufferClusterLevel::MonotoneCharacters);
         buffer.push_str(word);
@@ -62,6 +70,25 @@ impl<'f> WordShaper<'f> {
 }
 
 impl Engine<'_> {
+    /// The atoms of a word whose letters stand as they are.
+    fn set_side_by_side(&mut self, word: &str) -> Option<Vec<Atom>> {
+        let (face, scale) = (self.face, self.scale);
+        let mut atoms = Vec::with_capacity(word.len());
+        self.letters.as_mut()?.of_word(word, |letter, Letter { glyph, advance }| {
+            let text = GlyphText::Letter(letter);
+            let glyph = glyph.map(|id| PlacedGlyph { id, x: 0.0, rise: 0.0, text });
+            atoms.push(Atom {
+                length: letter.len_utf8(),
+                advance: advance * scale,
+                face,
+                glyphs: glyph.into_iter().collect(),
+                is_space: letter == ' ',
+                may_break: false,
+            });
+        })?;
+        Some(atoms)
+    }
+
     fn shape(&mut self, buffer: UnicodeBuffer, script: Script) -> GlyphBuffer {
         let shaper = self.data.shaper(&self.font).build();
         let known = self.plans.iter().position(|(of, _)| *of == script).unwrap_or_else(|| {
@@ -125,4 +152,41 @@ fn atoms_of(glyphs: &GlyphBuffer, word: &str, engine: &Engine<'_>) -> Option<Vec
         atom.tell(word.get(*start..end)?);
     }
     Some(atoms)
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeMap;
+
+    use super::super::letters::ALL;
+    use super::*;
+    use crate::render::house::House;
+
+    /// Words of every two letters of a script, with others about them, are what the engine makes of them.
+    #[test]
+    fn letters_side_by_side_are_as_the_engine_sets_them() {
+        let own = BTreeMap::new();
+        let faces = Faces::load(&House::new(&own)).unwrap();
+        let mut shaper = WordShaper::new(&faces);
+        let letters: Vec<char> = ALL.iter().flat_map(|(first, last)| *first..=*last).collect();
+        let mut compared = 0;
+        for style in [Style::Regular, Style::Bold, Style::Italic] {
+            for (at, first) in letters.iter().enumerate() {
+                // Each beside each of a third of the others, and one more.
+                for (step, second) in letters.iter().enumerate().skip(at % 3).step_by(3) {
+                    let third = letters[(at * 31 + step * 17) % letters.len()];
+                    let word = format!("{first}{second}{third}{first} ");
+                    let engine = &mut shaper.engines[style as usize];
+                    let Some(plainly) = engine.set_side_by_side(&word) else { continue };
+                    let known = engine.letters.take();
+                    let shaped = shaper.shape(&word, style);
+                    shaper.engines[style as usize].letters = known;
+                    let Some(shaped) = shaped else { continue };
+                    assert_eq!(format!("{plainly:?}"), format!("{shaped:?}"), "{word}");
+                    compared += 1;
+                }
+            }
+        }
+        assert!(compared > 100_000, "{compared}");
+    }
 }
