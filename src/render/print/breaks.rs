@@ -119,9 +119,7 @@ pub fn shape_running(
 
 /// Each figure stays with the unit after it.
 fn hold_figures(runs: &[Run]) -> Cow<'_, [Run]> {
-    let has_figure = |run: &Run| {
-        run.text.as_bytes().windows(2).any(|pair| pair[0].is_ascii_digit() && pair[1] == b' ')
-    };
+    let has_figure = |run: &Run| held_spaces(&run.text).next().is_some();
     if !runs.iter().any(has_figure) {
         return Cow::Borrowed(runs);
     }
@@ -202,16 +200,21 @@ fn soften_at(runs: &mut [Run], at: usize, hyphens: Hyphens) -> bool {
 /// “5 m” with a space that does not break.
 fn hold_units(text: &str) -> String {
     let mut held = String::with_capacity(text.len() + 4);
-    let mut rest = text;
-    while let Some(at) = rest.find(' ') {
-        let (before, after) = (&rest[..at], &rest[at + 1..]);
-        held.push_str(before);
-        let is_figure = held.ends_with(|c: char| c.is_ascii_digit());
-        held.push(if is_figure && begins_with_unit(after) { NO_BREAK_SPACE } else { ' ' });
-        rest = after;
+    let mut from = 0;
+    for space in held_spaces(text) {
+        held.push_str(&text[from..space]);
+        held.push(NO_BREAK_SPACE);
+        from = space + 1;
     }
-    held.push_str(rest);
+    held.push_str(&text[from..]);
     held
+}
+
+/// Where a space stands between a figure and its unit.
+fn held_spaces(text: &str) -> impl Iterator<Item = usize> {
+    let pairs = (1..).zip(text.as_bytes().windows(2));
+    let spaces = pairs.filter(|(_, pair)| pair[0].is_ascii_digit() && pair[1] == b' ');
+    spaces.map(|(at, _)| at).filter(|at| begins_with_unit(&text[at + 1..]))
 }
 
 fn begins_with_unit(text: &str) -> bool {

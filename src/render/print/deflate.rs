@@ -6,7 +6,7 @@ use libdeflater::{CompressionLvl, Compressor};
 /// The lowest level: drawings and words are a twentieth larger than at a middling one, for less than half of its time.
 const QUICK: i32 = 1;
 
-/// A middling one: for what is made once for several files, or small.
+/// A middling one: for pictures, which are made once for several files.
 const THOROUGH: i32 = 5;
 
 /// One thread’s compressors.

@@ -207,7 +207,7 @@ fn side_ink(from: At, to: At, stroke: Stroke, fill: Option<f32>, ground: &Ground
 const PIECES: u8 = 8;
 
 /// The same in plates, whose outlines are of many short bends.
-const FEW_PIECES: u8 = 3;
+const FEW_PIECES: u8 = 2;
 
 /// An outline with each bend as a few straight pieces.
 fn straightened(outline: &[Corner], pieces: u8) -> Vec<At> {

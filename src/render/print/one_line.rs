@@ -28,8 +28,8 @@ pub fn cut_text<'t>(
     kind: Type,
     width: f32,
 ) -> Option<Cow<'t, str>> {
-    let line = whole_line(shaper, text, kind)?;
-    if line.width <= width {
+    let whole = width_of(shaper, text, kind);
+    if whole <= width {
         return Some(Cow::Borrowed(text));
     }
     // As many letters as there is room for: the share of the width is a good guess, then one more or less
@@ -41,11 +41,11 @@ pub fn cut_text<'t>(
         clippy::cast_precision_loss,
         reason = "a count of letters of one line"
     )]
-    let guess = (letters.len() as f32 * width / line.width) as usize;
+    let guess = (letters.len() as f32 * width / whole) as usize;
     let cut = |shaper: &mut Shaper<'_>, count: usize| {
         let shown: String = letters[..count].iter().collect();
         let text = format!("{}…", shown.trim_end());
-        (whole_line(shaper, &text, kind)?.width <= width).then_some(text)
+        (width_of(shaper, &text, kind) <= width).then_some(text)
     };
     let mut fitting = (0..=guess.min(letters.len() - 1))
         .rev()
@@ -71,7 +71,8 @@ pub fn short_title<'t>(shaper: &mut Shaper<'_>, title: &'t str, kind: Type, room
     }
 }
 
-/// How wide a text is on one line.
+/// How wide a text is on one line; its glyphs need no places for that.
 pub fn width_of(shaper: &mut Shaper<'_>, text: &str, kind: Type) -> f32 {
-    whole_line(shaper, text, kind).map_or(0.0, |line| line.width)
+    let line = shaper.try_out(|shaper| whole_line(shaper, text, kind));
+    line.map_or(0.0, |line| line.width)
 }

@@ -189,16 +189,16 @@ impl<'f> Shaper<'f> {
     fn set(&mut self, runs: &[Run], kind: Type, width: f32) -> Vec<ShapedLine> {
         let setting = Setting { faces: self.faces, kind, width, is_trial: self.is_trial };
         let (bold, tight) = (usize::from(kind.is_bold), usize::from(self.is_tight));
-        let hash = hash_of(runs);
-        if self.kept[bold][tight].find(hash, |kept| kept.runs == runs).is_none() {
+        let mut kept_texts = std::mem::take(&mut self.kept[bold][tight]);
+        let (is_alike, hash) =
+            (|kept: &KeptText| kept.runs == runs, |kept: &KeptText| hash_of(&kept.runs));
+        let mut entry = kept_texts.entry(hash_of(runs), is_alike, hash).or_insert_with(|| {
             let text = self.text_of(runs);
             let shaped = self.shape_text(&text, runs, kind.is_bold);
-            let kept = KeptText { runs: runs.to_vec(), text, shaped };
-            self.kept[bold][tight].insert_unique(hash, kept, |kept| hash_of(&kept.runs));
-        }
-        let kept = self.kept[bold][tight].find_mut(hash, |kept| kept.runs == runs);
-        let kept = kept.expect("it was kept just now");
-        match &mut kept.shaped {
+            KeptText { runs: runs.to_vec(), text, shaped }
+        });
+        let kept = entry.get_mut();
+        let lines = match &mut kept.shaped {
             Shaped::Plain(paragraph) => set_lines(paragraph, &kept.text, &setting),
             Shaped::Bidi(layout) => {
                 let mut lines = lay_lines(layout, &kept.text, &setting);
@@ -209,7 +209,9 @@ impl<'f> Shaper<'f> {
                 }
                 lines
             }
-        }
+        };
+        self.kept[bold][tight] = kept_texts;
+        lines
     }
 
     /// The text of runs. A sentence in Arabic runs from right to left even where a Latin name begins it.
