@@ -6,6 +6,7 @@ use crate::homes::{Home, HomeNeed, Reads};
 use crate::pack::Session;
 use crate::prose::plain_line;
 use crate::render::fit_phrases::{left_out_sentences, things_list, unfit_sentences, why_phrase};
+use crate::render::house::House;
 use crate::render::phrases::hold_together;
 use crate::render::print::{ClassEntry, ClassSection, ClassSheet};
 use crate::render::site::{ClassRow, ClassTable};
@@ -102,11 +103,17 @@ impl ClassPress<'_> {
         if let Some(language) =
             home.language.as_ref().filter(|own| **own != self.pack.language.value)
         {
-            said.push(
-                words.say_with("fit-home-language", &[("language", Filling::Text(language))]),
-            );
+            let name = self.language_name(language);
+            said.push(words.say_with("fit-home-language", &[("language", Filling::Text(&name))]));
         }
         format!("{}.", said.join(", "))
+    }
+
+    /// What a language calls itself, where its labels are known; else its code.
+    fn language_name(&self, language: &str) -> String {
+        let house = House::new(&self.pack.look);
+        let known = house.has_words(language).then(|| house.kept_words(language).ok()).flatten();
+        known.map_or_else(|| language.to_owned(), |words| words.say("language-name"))
     }
 
     fn session_entry(&self, session: &Session, plan: &SessionPlan) -> ClassEntry {

@@ -210,11 +210,15 @@ fn hold_units(text: &str) -> String {
     held
 }
 
-/// Where a space stands between a figure and its unit.
+/// Where a space stands between a figure and its unit, or beside the sign of “3 m × 2 m”.
 fn held_spaces(text: &str) -> impl Iterator<Item = usize> {
-    let pairs = (1..).zip(text.as_bytes().windows(2));
-    let spaces = pairs.filter(|(_, pair)| pair[0].is_ascii_digit() && pair[1] == b' ');
-    spaces.map(|(at, _)| at).filter(|at| begins_with_unit(&text[at + 1..]))
+    let spaces = text.bytes().enumerate().filter(|(_, byte)| *byte == b' ').map(|(at, _)| at);
+    spaces.filter(|at| {
+        let (before, after) = (&text[..*at], &text[at + 1..]);
+        let is_unit =
+            before.as_bytes().last().is_some_and(u8::is_ascii_digit) && begins_with_unit(after);
+        is_unit || before.ends_with('×') || after.starts_with('×')
+    })
 }
 
 fn begins_with_unit(text: &str) -> bool {
@@ -277,6 +281,7 @@ mod tests {
     #[test]
     fn figures_stay_with_their_units() {
         assert_eq!(hold_units("for 10 s, 5 more"), "for 10\u{a0}s, 5 more");
+        assert_eq!(hold_units("of 3 m × 2.5 m"), "of 3\u{a0}m\u{a0}×\u{a0}2.5\u{a0}m");
         assert_eq!(
             hold_units("at 20 °C on 3 m² of 2 mats"),
             "at 20\u{a0}°C on 3\u{a0}m² of 2 mats"

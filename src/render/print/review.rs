@@ -1,10 +1,11 @@
 //! The review sheet: questions with lines to write on, and the answers on a page of their own.
 
+use super::one_line::{DOT, short_title, width_of};
 use super::page::Page;
 use super::record::ruled_line;
 use super::scale::Type;
 use super::shaper::Shaper;
-use super::sheet_page::{SheetHead, inner_width, lay_columns, lay_head};
+use super::sheet_page::{SheetHead, inner_width, kind_room, lay_columns, lay_head};
 use super::sheets::{SheetSource, one};
 use super::strip::{Column, Seat, Strip};
 use crate::prose::{Run, plain_line, plain_words, read_blocks};
@@ -61,7 +62,10 @@ fn lay_questions_with(
 fn lay_answers(shaper: &mut Shaper<'_>, source: &SheetSource<'_>) -> Vec<Page> {
     let words = source.words;
     let title = words.say("review-answers");
-    let kind = format!("{} · {}", words.say("sheet-review"), source.title());
+    // The title stands whole on the page of the questions.
+    let (sheet, of) = (format!("{}{DOT}", words.say("sheet-review")), source.title());
+    let room = kind_room(&source.letterhead()) - width_of(shaper, &sheet, Type::LABEL);
+    let kind = format!("{sheet}{}", short_title(shaper, &of, Type::LABEL, room));
     let (items, height) = lay_head(shaper, &source.letterhead(), &kind, &title);
     let mut column = Column::new(shaper, inner_width(&source.letterhead()));
     for (question, number) in source.session.review.iter().zip(1_u32..) {

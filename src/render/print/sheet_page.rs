@@ -34,6 +34,11 @@ pub fn column_width(sheet: &Letterhead<'_>, columns: u8) -> f32 {
 /// Where the title of a sheet begins, below the thick line.
 pub const TITLE_TOP: f32 = 22.0;
 
+/// The room for the kind of sheet beside the school.
+pub fn kind_room(sheet: &Letterhead<'_>) -> f32 {
+    inner_width(sheet) * 0.45
+}
+
 /// The head of a sheet: what kind of sheet, a thick line, the title.
 pub fn lay_head(
     shaper: &mut Shaper<'_>,
@@ -43,7 +48,7 @@ pub fn lay_head(
 ) -> (Vec<Item>, f32) {
     let width = inner_width(sheet);
     let mut items = Vec::new();
-    if let Some(line) = fit_line(shaper, kind, Type::LABEL, width * 0.45) {
+    if let Some(line) = fit_line(shaper, kind, Type::LABEL, kind_room(sheet)) {
         let words = placed(line, 0.0).collect();
         items.push(Item::group(Role::Paragraph, shaper.next_key(), words));
     }
