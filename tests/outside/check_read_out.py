@@ -1,5 +1,5 @@
 """What sheets from right to left read out: a page has its glyphs as they stand, so each element says its words as they are
-read (ActualText), and bookmarks have them so too."""
+read (ActualText), and bookmarks have them so too. On every sheet words that stand apart have a space between them."""
 
 import re
 import unicodedata
@@ -115,11 +115,42 @@ def check_urdu(tally):
         check_sheets(tally, "ur", site / "print/stones", read_yaml(pack / "stones.yaml"))
 
 
+def joined_words(path):
+    """Words of one piece that stand on two lines, or far apart, with no space between them (ISO 32000-1, 14.8.2.5). A
+    word may go on in the next line behind a hyphen, an address behind a stroke."""
+    with pdfplumber.open(path) as pdf:
+        for page in pdf.pages:
+            last = {}
+            for glyph in page.chars:
+                piece = glyph.get("mcid")
+                before = last.get(piece) if piece is not None and glyph["tag"] != "Figure" else None
+                last[piece] = glyph
+                if not before or before["text"].isspace() or glyph["text"].isspace():
+                    continue
+                is_lower = abs(before["bottom"] - glyph["bottom"]) > before["size"] / 2
+                gap = max(glyph["x0"] - before["x1"], before["x0"] - glyph["x1"])
+                if is_lower and before["text"] in "-/\u00ad" or glyph["text"] == "\u00ad" or before["text"] == "\u00ad":
+                    continue
+                if is_lower or gap > before["size"]:
+                    yield before["text"] + glyph["text"], round(glyph["top"])
+
+
+def check_words_apart(tally, site):
+    """Every kind of sheet, families’ and teachers’."""
+    paths = sorted((site / "print").rglob("*.pdf"))
+    paths = [path for path in paths if "/units/" in str(path) or path.parent.name in ("brook-leap", "tide-table", "print")]
+    for path in paths + sorted((site.parent / "teachers").rglob("*.pdf")):
+        joined = list(joined_words(path))
+        tally.same(f"{path.relative_to(site.parent)}: words without a space between them", joined[:4], [])
+
+
 def check(tally):
     site = fresh_folder("read-out") / "demo"
-    done = publish(DEMO, site, "--poster", "--booklet", "--large-print")
+    more = ["--teachers", str(site.parent / "teachers"), "--poster", "--booklet", "--large-print", "--copies", "2", "--record", "child,class,week"]
+    done = publish(DEMO, site, *more)
     if not tally.same("the demo pack is published", done.returncode, 0):
         return
+    check_words_apart(tally, site)
     check_sheets(tally, "ar", site / "ar/print" / ARABIC, read_yaml(DEMO / f"{ARABIC}.ar.yaml"))
     # Where all runs from left to right, a page has its words in their order.
     english = read_yaml(DEMO / f"{ARABIC}.yaml")

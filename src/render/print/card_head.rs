@@ -3,10 +3,11 @@
 use super::card_type::CardType;
 use super::drawings::{THINNEST, place_marks};
 use super::one_line::{cut_text, fit_line, short_title, whole_line, width_of};
-use super::page::{BLACK, Corner, Item, Role, WHITE};
+use super::page::{Item, Role, WHITE};
 use super::shaper::{ShapedLine, Shaper};
 use super::sheets::shape_title;
 use super::strip::placed;
+use super::tab::tab;
 use crate::drawing::part_mark;
 use crate::pack::PartKind;
 use crate::words::{Filling, Words};
@@ -125,14 +126,6 @@ fn lay_tab(
 /// The head of a card that goes on is decoration: it has been read out on the card before.
 fn read_unless(goes_on: bool, role: Role, words: Vec<Item>, shaper: &mut Shaper<'_>) -> Item {
     if goes_on { Item::decoration(words) } else { Item::group(role, shaper.next_key(), words) }
-}
-
-/// A black tab with its right shoulder cut off.
-fn tab(width: f32, tall: f32) -> Item {
-    let cut = tall / 3.0;
-    let points = [(0.0, 0.0), (width - cut, 0.0), (width, cut), (width, tall), (0.0, tall)];
-    let outline = points.map(|at| Corner { at, is_bent: false }).to_vec();
-    Item::Shape { outline, fill: Some(BLACK), stroke: None }
 }
 
 /// Letters that stand wide apart need more of it.

@@ -71,6 +71,8 @@ pub struct LoadedFace {
     pub hyphen: u16,
     /// Its width, in sizes of the type.
     pub hyphen_width: f32,
+    /// The glyph of the space.
+    pub space: u16,
 }
 
 impl LoadedFace {
@@ -153,6 +155,7 @@ fn load_face(face: Face, house: &House<'_>) -> Option<LoadedFace> {
         is_shipped: shipped.is_some(),
         hyphen,
         hyphen_width: widths.get(usize::from(hyphen)).copied().unwrap_or_default() / 1000.0,
+        space: glyph_of(bytes, ' ')?,
         blob: match shipped {
             Some(bytes) => Blob::new(Arc::new(bytes)),
             None => Blob::new(Arc::new(bytes.to_vec())),
@@ -166,6 +169,11 @@ fn load_face(face: Face, house: &House<'_>) -> Option<LoadedFace> {
 fn heights_of(bytes: &[u8]) -> Option<(f32, f32)> {
     let metrics = FontRef::new(bytes).ok()?.metrics(Size::new(1.0), LocationRef::default());
     Some((metrics.ascent, metrics.descent.abs()))
+}
+
+fn glyph_of(bytes: &[u8], letter: char) -> Option<u16> {
+    let glyph = FontRef::new(bytes).ok()?.charmap().map(letter);
+    u16::try_from(glyph.map_or(0, skrifa::GlyphId::to_u32)).ok()
 }
 
 /// The glyph of the soft hyphen, or of the plain one in a font that lacks it.

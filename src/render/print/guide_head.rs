@@ -115,10 +115,12 @@ fn facts(column: &mut Column<'_, '_>, source: &SheetSource<'_>) {
         if x > 0.0 {
             items.push(Item::line((x - gap / 2.0, 2.0), (x - gap / 2.0, 32.0), 0.8));
         }
-        let below = name.into_iter().flat_map(|line| placed(line, x));
-        let below = below.map(|item| item.moved(0.0, 18.0));
-        let words = figure.into_iter().flat_map(|line| placed(line, x)).chain(below).collect();
-        items.push(Item::group(Role::Paragraph, column.shaper.next_key(), words));
+        // The name stands below its figure and is read before it.
+        for (lines, down) in [(name, 18.0), (figure, 0.0)] {
+            let words = lines.into_iter().flat_map(|line| placed(line, x));
+            let words = words.map(|item| item.moved(0.0, down)).collect();
+            items.push(Item::group(Role::Paragraph, column.shaper.next_key(), words));
+        }
         x += width + gap;
     }
     column.drawing(34.0, items);

@@ -9,6 +9,7 @@ mod alike;
 mod atoms;
 mod bidi;
 mod booklet;
+mod booklet_cover;
 mod breaks;
 mod british;
 mod brush;
@@ -47,6 +48,7 @@ mod guide_line;
 mod home_guide;
 mod impose;
 mod ink;
+mod large_head;
 mod letters;
 mod line_breaks;
 mod moment_row;
@@ -86,6 +88,7 @@ mod stock_font;
 mod stock_picture;
 mod strip;
 mod structure;
+mod tab;
 mod table;
 mod table_row;
 mod tagged;
@@ -93,6 +96,7 @@ mod term_poster;
 mod text_map;
 mod unit_sheets;
 mod used;
+mod word_gaps;
 mod word_shaper;
 mod wrap;
 mod writer;
@@ -201,7 +205,11 @@ impl Press {
             is_folded: false,
             is_rtl: is_right_to_left(words.language()),
         };
-        printer.writer.write_alone(&turned(pages, words.language()), &about, &pack.pictures)
+        printer.writer.write_alone(
+            &turned(pages, &self.faces, words.language()),
+            &about,
+            &pack.pictures,
+        )
     }
 }
 
@@ -273,7 +281,8 @@ fn render_gather(press: &mut Printer<'_>, publication: &Publication<'_>) -> Vec<
     let sessions = pack.sessions.iter().map(AsRef::as_ref);
     press.shaper.passages = Passages::of(pack, sessions, None);
     let pages = gather::lay_gather(&mut press.shaper, pack, &title, gather_set, words);
-    let pages = marked(&mut press.shaper, turned(pages, &pack.language));
+    let pages = turned(pages, press.shaper.faces(), &pack.language);
+    let pages = marked(&mut press.shaper, pages);
     let about = About {
         title: format!("{} – {}", pack.title, words.say("sheet-gather")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -293,7 +302,8 @@ pub fn render_pose_sheet(publication: &Publication<'_>) -> Result<Vec<u8>, Rende
     let (pack, words) = (publication.pack, &publication.words);
     let press = Press::load(&publication.house)?;
     let mut press = Printer::new(&press.faces, &pack.language, Air::of(Spacing::Usual));
-    let pages = turned(pose_sheet::lay_pose_sheet(&mut press.shaper, pack, words), &pack.language);
+    let pages = pose_sheet::lay_pose_sheet(&mut press.shaper, pack, words);
+    let pages = turned(pages, press.shaper.faces(), &pack.language);
     let about = About {
         title: format!("{} – {}", pack.title, words.say("poses-title")),
         author: pack.school.clone().unwrap_or_else(|| pack.title.clone()),
@@ -339,7 +349,8 @@ fn lay_sheet(shaper: &mut Shaper<'_>, source: &SheetSource<'_>, sheet: Sheet) ->
         Sheet::WeekRecord => record_week::lay_week_record(shaper, source),
         Sheet::Review => review::lay_review(shaper, source),
     };
-    marked(shaper, turned(pages, &source.pack.language))
+    let pages = turned(pages, shaper.faces(), &source.pack.language);
+    marked(shaper, pages)
 }
 
 /// Pages whose passages in another language say so.
@@ -350,12 +361,13 @@ fn marked(shaper: &mut Shaper<'_>, mut pages: Vec<Page>) -> Vec<Page> {
     pages
 }
 
-/// Pages as their script runs: mirrored where it runs from right to left.
-fn turned(pages: Vec<Page>, language: &str) -> Vec<Page> {
-    if !is_right_to_left(language) {
-        return pages;
+/// Pages as their script runs, mirrored where it runs from right to left; words that stand apart are parted.
+fn turned(mut pages: Vec<Page>, faces: &Faces, language: &str) -> Vec<Page> {
+    if is_right_to_left(language) {
+        pages = pages.into_iter().map(Page::mirrored).collect();
     }
-    pages.into_iter().map(Page::mirrored).collect()
+    word_gaps::part_words(&mut pages, faces);
+    pages
 }
 
 fn about(source: &SheetSource<'_>, sheet: Sheet) -> About {

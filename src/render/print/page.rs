@@ -141,6 +141,11 @@ impl GlyphRun {
         }
     }
 
+    /// From the left end to the last glyph.
+    pub fn glyphs_width(&self) -> f32 {
+        self.rightmost().map_or(0.0, |glyph| glyph.x)
+    }
+
     /// The glyph that stands furthest right.
     pub fn rightmost(&self) -> Option<&PlacedGlyph> {
         if self.runs_left { self.glyphs.first() } else { self.glyphs.last() }
@@ -175,6 +180,21 @@ impl GlyphText {
             (None, _) => Self::Nothing,
             (Some(letter), None) => Self::Letter(letter),
             _ => Self::Letters(text.into()),
+        }
+    }
+
+    pub fn first(&self) -> Option<char> {
+        match self {
+            Self::Nothing => None,
+            Self::Letter(letter) => Some(*letter),
+            Self::Letters(letters) => letters.chars().next(),
+        }
+    }
+
+    pub fn last(&self) -> Option<char> {
+        match self {
+            Self::Letters(letters) => letters.chars().next_back(),
+            _ => self.first(),
         }
     }
 

@@ -52,7 +52,8 @@ pub fn render_progress_sheets(
     let new_shaper = || Shaper::new(&faces, sheet.words.language(), Air::of(Spacing::Usual));
     let none = BTreeMap::new();
     let mut shaper = new_shaper();
-    let pages = turned(lay_report(&mut shaper, &sheet, report), sheet.words.language());
+    let pages = lay_report(&mut shaper, &sheet, report);
+    let pages = turned(pages, &faces, sheet.words.language());
     let mut writer = Writer::new(&faces);
     let title = sheet.words.say("progress-title");
     let mut bundle = Bundle::new();
@@ -63,7 +64,8 @@ pub fn render_progress_sheets(
             || (new_shaper(), Writer::new(&faces)),
             |(shaper, writer), slip| {
                 shaper.begin_session();
-                let pages = turned(lay_slip(shaper, &sheet, slip), sheet.words.language());
+                let pages = lay_slip(shaper, &sheet, slip);
+                let pages = turned(pages, &faces, sheet.words.language());
                 let name = sheet.words.say("progress-slip");
                 let bytes =
                     writer.write_alone(&pages, &about(format!("{name} – {}", slip.code)), &none);

@@ -47,35 +47,12 @@ pub fn say_in_order(structure: &mut Structure, pages: &[Page]) {
 struct Said {
     text: String,
     runs_left: bool,
-    /// Where its last run stands: left and right end, baseline.
-    last: Option<(f32, f32, f32)>,
 }
-
-/// Words that stand so far apart, in sizes, are two.
-const APART: f32 = 0.8;
 
 impl Said {
     fn add(&mut self, run: &GlyphRun) {
-        // The widest letters are as wide as their size, most are half of it.
-        let right = run.rightmost().map_or(0.0, |glyph| glyph.x) + run.size / 2.0;
-        let here = (run.at.0, run.at.0 + right, run.at.1);
-        if let Some(last) = self.last.replace(here) {
-            let is_lower = (last.2 - here.2).abs() > run.size / 2.0;
-            let gap = (here.0 - last.1).max(last.0 - here.1);
-            if self.text.ends_with(SOFT_HYPHEN) {
-                self.text.pop();
-            } else if is_lower && !self.ends_in_address() || gap > run.size * APART {
-                self.text.push(' ');
-            }
-        }
         self.runs_left |= run.runs_left;
         run.glyphs.iter().for_each(|glyph| glyph.text.write_to(&mut self.text));
-    }
-
-    /// A long address is broken into lines without a space.
-    fn ends_in_address(&self) -> bool {
-        let last = self.text.rsplit(char::is_whitespace).next();
-        last.is_some_and(|word| word.contains("://"))
     }
 }
 
@@ -97,8 +74,8 @@ fn gather(items: &[Item], within: Option<Key>, words: &mut BTreeMap<Key, Said>) 
     }
 }
 
-/// Words with one space between them, without the marks that steer their direction.
+/// Words with one space between them, without the hyphens of lines and the marks that steer their direction.
 fn in_words(text: &str) -> String {
-    let kept = text.replace([FROM_LEFT, FROM_RIGHT], "");
+    let kept = text.replace([SOFT_HYPHEN, FROM_LEFT, FROM_RIGHT], "");
     kept.split_whitespace().collect::<Vec<_>>().join(" ")
 }

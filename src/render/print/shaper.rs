@@ -147,6 +147,11 @@ impl<'f> Shaper<'f> {
         self.last_key = 0;
     }
 
+    /// What it shapes with.
+    pub const fn faces(&self) -> &'f Faces {
+        self.faces
+    }
+
     /// Whether its words run from right to left.
     pub const fn is_rtl(&self) -> bool {
         self.is_rtl

@@ -53,7 +53,8 @@ pub fn render_unit_sheets(press: &mut Printer<'_>, publication: &Publication<'_>
                 is_folded: false,
                 is_rtl: is_right_to_left(&pack.language),
             };
-            let pages = marked(&mut press.shaper, turned(pages, &pack.language));
+            let pages = turned(pages, press.shaper.faces(), &pack.language);
+            let pages = marked(&mut press.shaper, pages);
             laid.push(LaidSheet { path, pages, about });
         }
         printed.extend(press.print(laid, pack));
