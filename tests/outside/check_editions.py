@@ -30,7 +30,7 @@ def drawn_on(path):
     """What is drawn and is no words, line by line as the pages write it: figures grow with the ages of a session."""
     pages = pypdf.PdfReader(path).pages
     lines = [line for page in pages for line in page.get_contents().get_data().decode("latin-1").splitlines()]
-    return [line for line in lines if re.search(r" [mlc] ", line)]
+    return [line for line in lines if re.search(r" (?:[mlc]|re) ", line)]
 
 
 def looks_without_mark(path):
