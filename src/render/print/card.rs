@@ -16,6 +16,9 @@ use crate::render::plan_phrases::points_sentence;
 use crate::render::quantities::Said as _;
 use crate::words::Words;
 
+/// Key points are no smaller than this: the size of their closest type.
+const SMALLEST_POINT: f32 = 14.0;
+
 /// What a card says, in pieces: `front` has what is read first, `either` what may stand below it or on
 /// the back.
 #[derive(Debug, Default)]
@@ -175,14 +178,12 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
     // Numbers name moments of a strip, which pocket cards have no room for.
     let strip = Some(&part.figure).filter(|_| kind.drawing > 0.0);
     let pictured = strip.map_or_else(Vec::new, |figure| figure.pictured(part.key_points.len()));
+    let most = pictured.iter().copied().max().unwrap_or_default();
     let size = Type::key_point(kind.key_point);
-    // Numbers hang at the left of the words, so that those begin below each other.
-    let numbers = pictured.iter().copied().max().filter(|most| *most > 0);
-    let hang =
-        numbers.map_or(0.0, |most| column.width_of(&most.to_string(), size) + size.size * 0.5);
-    // Large words need more room from their bar.
-    let beside = 10.0_f32.max(size.size * 0.5);
-    let seat = Seat { indent: beside + hang, has_bar: true };
+    let (indent, _) = hang_points(column, size, most);
+    let size = size.sized(on_one_line(column, part, (size, column.width - indent)));
+    let (indent, beside) = hang_points(column, size, most);
+    let seat = Seat { indent, has_bar: true };
     for (index, point) in part.key_points.iter().enumerate() {
         if index > 0 && kind.drawing > 0.0 {
             // The bar beside them breaks too: it shows where one of two lines ends. Pocket cards have no room for it.
@@ -197,6 +198,31 @@ fn key_points(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>
         }
     }
     moment_beside_points(column, from, part, source, kind);
+}
+
+/// How far key points are moved in from their bar, and the numbers before them, the largest of which is `most`: those hang
+/// at the left of the words, so that these begin below each other. Large words need more room.
+fn hang_points(column: &mut Column<'_, '_>, size: Type, most: usize) -> (f32, f32) {
+    let beside = 10.0_f32.max(size.size * 0.5);
+    let hang =
+        if most > 0 { column.width_of(&most.to_string(), size) + size.size * 0.5 } else { 0.0 };
+    (beside + hang, beside)
+}
+
+/// A key point is read at a glance on one line: type is smaller by as much, if that lets all have one.
+const LEAST_ON_ONE_LINE: f32 = 0.85;
+
+/// The size in which all key points of a part have one line in a room; their usual one where it would be too small.
+fn on_one_line(column: &mut Column<'_, '_>, part: &Part, (usual, room): (Type, f32)) -> f32 {
+    let aired = column.shaper.air.let_in(usual);
+    let widths = part.key_points.iter().map(|point| column.width_of(&plain_line(point), aired));
+    let widest = widths.fold(0.0, f32::max);
+    // Half points are steps enough; a little is left, since widths are rounded.
+    let size = (usual.size * room / widest * 1.98).floor() / 2.0;
+    if size >= usual.size || size < (usual.size * LEAST_ON_ONE_LINE).max(SMALLEST_POINT) {
+        return usual.size;
+    }
+    size
 }
 
 fn measure(column: &mut Column<'_, '_>, part: &Part, source: &SheetSource<'_>, kind: CardType) {

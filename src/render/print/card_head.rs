@@ -76,6 +76,9 @@ fn continued(words: &Words) -> String {
     format!(" {}", words.say("cards-continued").replace(' ', "\u{a0}"))
 }
 
+/// A title that goes on is smaller by as much, if it has one line then.
+const LEAST_SHARE: f32 = 0.82;
+
 /// “Two gulls (continued)”: the title stands whole on the first card, so that one with a colon may be called by what
 /// stands before it. On a pocket card it has one line.
 fn continued_title(
@@ -88,7 +91,12 @@ fn continued_title(
     let room = width - width_of(shaper, &says, kind.title());
     let title = short_title(shaper, title, kind.title(), room);
     if kind.title >= POCKET_TITLE {
-        return shape_title(shaper, &format!("{title}{says}"), kind.title(), width);
+        let whole = format!("{title}{says}");
+        // A little is left for the hook, and since widths are rounded.
+        let room = width - kind.title * (HOOK + 0.02);
+        let share = room / width_of(shaper, &whole, kind.title());
+        let share = if share >= LEAST_SHARE { share.min(1.0) } else { 1.0 };
+        return shape_title(shaper, &whole, kind.title().sized(kind.title * share), width);
     }
     let title = cut_text(shaper, title, kind.title(), room).unwrap_or_default();
     whole_line(shaper, &format!("{title}{says}"), kind.title()).into_iter().collect()

@@ -119,7 +119,9 @@ impl Faces {
             let is_sound = |face: &LoadedFace| face.is_shipped || face.is_sound();
             loaded.filter(is_sound).ok_or_else(|| RenderFault {
                 file: format!("look/{}", face.file()),
-                says: "This is not a TrueType font that can be printed with.".into(),
+                says: "This is not a TrueType font that can be printed with. Take the family’s “.ttf” file, \
+                       or take this one out to print in the program’s own letters."
+                    .into(),
             })
         });
         Ok(Self { loaded: loaded.collect::<Result<_, _>>()? })
