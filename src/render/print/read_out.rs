@@ -29,10 +29,14 @@ pub fn say_in_order(structure: &mut Structure, pages: &[Page]) {
     if !pages.iter().any(|page| runs_left(&page.items)) {
         return;
     }
+    let mut items: Vec<&Item> = pages.iter().flat_map(|page| &page.items).collect();
+    // The pages of a folded booklet lie otherwise on their sheets than they are read.
+    items.sort_by_key(|item| match item {
+        Item::Group { tag, .. } if tag.role == Role::Section => tag.key,
+        _ => 0,
+    });
     let mut words = BTreeMap::new();
-    for page in pages {
-        gather(&page.items, None, &mut words);
-    }
+    gather(items, None, &mut words);
     for element in &mut structure.elements {
         // A figure is told by its description.
         let is_plain = !matches!(element.role, Role::Figure(_))
@@ -64,7 +68,11 @@ fn runs_left(items: &[Item]) -> bool {
     })
 }
 
-fn gather(items: &[Item], within: Option<Key>, words: &mut BTreeMap<Key, Said>) {
+fn gather<'i>(
+    items: impl IntoIterator<Item = &'i Item>,
+    within: Option<Key>,
+    words: &mut BTreeMap<Key, Said>,
+) {
     for item in items {
         match (item, within) {
             (Item::Group { tag, items }, _) => gather(items, Some(tag.key), words),
