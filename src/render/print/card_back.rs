@@ -5,7 +5,6 @@ use super::card_head::LaidHead;
 use super::card_type::CardType;
 use super::flow::count_split;
 use super::shaper::Shaper;
-use super::strip::Column;
 
 /// Words on the back are at most so much larger: both sides still look like one card.
 const LARGER: f32 = 1.5;
@@ -23,7 +22,7 @@ pub fn larger_back(
         !kind.is_close && kind.body > fit.kind.body && kind.body <= fit.kind.body * LARGER
     };
     form.types.iter().filter(may).copied().find(|larger| {
-        let said = fill(&mut Column::new(shaper, form.column_width()), *larger);
+        let said = fill(&mut form.column(shaper), *larger);
         let back = back_of(&said, split, form, (fit.kind, heads));
         back.is_some_and(|back| {
             let sides = back.sides();

@@ -8,7 +8,6 @@ use super::card_least::Least;
 use super::card_type::CardType;
 use super::shaper::Shaper;
 use super::sheets::SheetSource;
-use super::strip::Column;
 
 /// How good a way is, less being better: cards, whether lines are closer, paragraphs split between two, whether the
 /// back goes on with what the front has no room for, steps down in size, pieces on another side than is best.
@@ -105,7 +104,7 @@ fn try_type(
     source: &SheetSource<'_>,
 ) -> Option<(Trial, Least)> {
     let heads = lay_heads(shaper, form.cell, head, kind, source);
-    let said = fill(&mut Column::new(shaper, form.column_width()), kind);
+    let said = fill(&mut form.column(shaper), kind);
     let trials = splits_of(&said, form).into_iter().map(|split| {
         let fit = fit_split(&said, split, form, (kind, &heads));
         let (cards, broken) = count_cards(&fit);

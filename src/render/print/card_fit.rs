@@ -65,6 +65,13 @@ impl CardForm {
         if self.is_wide { (self.cell.width - GUTTER) / 2.0 } else { self.cell.width }
     }
 
+    /// A column to fill.
+    pub fn column<'c, 'f>(&self, shaper: &'c mut Shaper<'f>) -> Column<'c, 'f> {
+        let mut column = Column::new(shaper, self.column_width());
+        column.tallest = self.cell.height * TALLEST;
+        column
+    }
+
     /// The columns of a side.
     pub const fn columns(&self) -> usize {
         if self.is_wide { 2 } else { 1 }
@@ -85,6 +92,9 @@ pub fn foot_of(kind: CardType, lines: usize) -> f32 {
 
 /// Fills a column with what a card says.
 pub type Fill<'f> = Box<dyn Fn(&mut Column<'_, '_>, CardType) -> Said + 'f>;
+
+/// What has to stay in one piece takes no more of a card: it has room on any, under a head that goes on.
+const TALLEST: f32 = 0.55;
 
 /// The line at the foot of a card.
 const FOOT: f32 = 17.0;
@@ -141,10 +151,10 @@ pub fn fit_cards(
         return Vec::new();
     };
     let heads = lay_heads(shaper, form.cell, head, kind, source);
-    let said = fill(&mut Column::new(shaper, form.column_width()), kind);
+    let said = fill(&mut form.column(shaper), kind);
     let mut fit = fit_split(&said, split, form, (kind, &heads));
     let larger = shaper.try_out(|shaper| larger_back(shaper, form, fill, split, (&fit, &heads)));
-    let again = larger.map(|larger| fill(&mut Column::new(shaper, form.column_width()), larger));
+    let again = larger.map(|larger| fill(&mut form.column(shaper), larger));
     if let Some(said) = &again {
         fit.back = back_of(said, split, form, (kind, &heads));
     }

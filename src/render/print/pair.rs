@@ -49,7 +49,7 @@ impl Column<'_, '_> {
             }
             tallest = tallest.max(y);
         }
-        if tallest > aired.leading * MOST_PAIRED {
+        if tallest > self.tallest.min(aired.leading * MOST_PAIRED) {
             self.below_each_other(sides.map(|(side, _)| side), (kind, label_kind));
         } else {
             self.drawing(tallest, items);

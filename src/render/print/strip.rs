@@ -31,6 +31,8 @@ pub struct Column<'c, 'f> {
     pub shaper: &'c mut Shaper<'f>,
     pub width: f32,
     pub strips: Vec<Strip>,
+    /// Texts side by side are no taller.
+    pub tallest: f32,
     /// The gap that the next strip gets before it.
     gap: f32,
     /// The list that the next entry goes on with.
@@ -54,7 +56,8 @@ const MARKER_GAP: (f32, f32) = (4.0, 0.3);
 
 impl<'c, 'f> Column<'c, 'f> {
     pub fn new(shaper: &'c mut Shaper<'f>, width: f32) -> Self {
-        Self { shaper, width, strips: Vec::new(), gap: 0.0, open_list: None }
+        let (strips, tallest) = (Vec::new(), f32::MAX);
+        Self { shaper, width, strips, tallest, gap: 0.0, open_list: None }
     }
 
     /// Leaves at least so much room before what comes next.
