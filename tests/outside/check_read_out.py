@@ -7,6 +7,7 @@ import unicodedata
 import pdfplumber
 import pypdf
 
+from check_passages import words_by_piece
 from program import DEMO, fresh_folder, publish
 from session_text import blocks_of, line_of, parts_of, read_yaml
 from stress_pack import part, session, write_yaml
@@ -23,15 +24,6 @@ def plain(text):
     """Without a difference of how marks are written: a ligature of lam and alef has its marks behind both."""
     text = unicodedata.normalize("NFC", " ".join(text.split()))
     return re.sub("\u0644([\u064b-\u0652]+)\u0627", "\u0644\u0627\\1", text)
-
-
-def words_by_piece(path):
-    words = {}
-    with pdfplumber.open(path) as pdf:
-        for number, page in enumerate(pdf.pages):
-            for glyph in page.chars:
-                words.setdefault((number, glyph.get("mcid")), []).append(glyph["text"])
-    return {piece: "".join(letters) for piece, letters in words.items()}
 
 
 def read_out(path):

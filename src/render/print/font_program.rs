@@ -5,7 +5,7 @@
 
 use std::borrow::Cow;
 
-use super::outlines::Outlines;
+use super::outlines::{Outlines, short};
 
 /// Length of the table directory’s head, and of one of its records.
 const HEAD: usize = 12;
@@ -204,10 +204,6 @@ fn directory_head(count: u16) -> Vec<u8> {
 
 fn number(bytes: &[u8], at: usize) -> Option<usize> {
     usize::try_from(u32::from_be_bytes(*bytes.get(at..)?.first_chunk()?)).ok()
-}
-
-fn short(bytes: &[u8], at: usize) -> Option<u16> {
-    Some(u16::from_be_bytes(*bytes.get(at..)?.first_chunk()?))
 }
 
 #[cfg(test)]

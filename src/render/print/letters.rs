@@ -8,13 +8,12 @@ use skrifa::raw::TableProvider;
 use skrifa::raw::tables::layout::ClassDef;
 use skrifa::{FontRef, GlyphId16, MetadataProvider, charmap::Charmap};
 
+use super::breaks::SOFT_HYPHEN;
+
 /// The first and last letter of each stretch: ASCII; Latin-1 with Latin Extended-A; Cyrillic; dashes, quotation marks
 /// and the like.
 pub const ALL: [(char, char); 4] =
     [(' ', '~'), ('\u{a0}', '\u{17f}'), ('\u{400}', '\u{45f}'), ('\u{2010}', '\u{2026}')];
-
-/// The mark for a place where a word may be broken, which is not seen there.
-const SOFT_HYPHEN: char = '\u{ad}';
 
 /// The class of glyphs that are marks (OpenType, GDEF).
 const MARK: u16 = 3;

@@ -94,6 +94,7 @@ fn copy_composite(
     }
 }
 
-fn short(bytes: &[u8], at: usize) -> Option<u16> {
+/// A number of two bytes.
+pub fn short(bytes: &[u8], at: usize) -> Option<u16> {
     Some(u16::from_be_bytes(*bytes.get(at..)?.first_chunk()?))
 }

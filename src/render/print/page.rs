@@ -142,7 +142,7 @@ impl GlyphRun {
     }
 
     /// From the left end to the last glyph.
-    pub fn glyphs_width(&self) -> f32 {
+    pub fn last_glyph_x(&self) -> f32 {
         self.rightmost().map_or(0.0, |glyph| glyph.x)
     }
 

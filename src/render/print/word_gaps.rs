@@ -4,8 +4,8 @@
 use rustc_hash::FxHashMap;
 
 use super::breaks::SOFT_HYPHEN;
-use super::faces::Faces;
-use super::page::{GlyphRun, GlyphText, Item, Key, Page, PlacedGlyph, Role};
+use super::faces::{Face, Faces};
+use super::page::{GlyphRun, GlyphText, Grey, Item, Key, Page, PlacedGlyph, Role};
 
 /// Words that stand so far apart, in sizes, are two.
 const APART: f32 = 0.6;
@@ -30,10 +30,13 @@ struct End {
     left: f32,
     right: f32,
     baseline: f32,
-    size: f32,
     says: Option<char>,
-    /// A space of the run, behind it.
-    space: GlyphRun,
+    /// How it is set.
+    face: Face,
+    size: f32,
+    grey: Grey,
+    runs_left: bool,
+    source: usize,
 }
 
 impl Gaps<'_> {
@@ -51,7 +54,7 @@ impl Gaps<'_> {
                 Item::Glyphs(run) => {
                     let end = within.and_then(|key| self.ends.insert(key, self.end_of(run)));
                     if let Some(end) = end.filter(|end| end.stands_apart_from(run)) {
-                        items.insert(index, Item::Glyphs(end.space));
+                        items.insert(index, Item::Glyphs(end.space(self.faces)));
                         index += 1;
                     }
                 }
@@ -62,17 +65,11 @@ impl Gaps<'_> {
     }
 
     fn end_of(&self, run: &GlyphRun) -> End {
-        let loaded = self.faces.get(run.face);
-        let width = |glyph: u16| loaded.width(glyph) * run.size / 1000.0;
-        let left = run.at.0;
+        let GlyphRun { face, size, grey, runs_left, source, at: (left, baseline), .. } = *run;
+        let width = |glyph: u16| self.faces.get(face).width(glyph) * size / 1000.0;
         let right = run.rightmost().map_or(left, |glyph| left + glyph.x + width(glyph.id));
-        let x = if run.runs_left { left - width(loaded.space) } else { right };
-        let text = GlyphText::Letter(' ');
-        let glyphs = vec![PlacedGlyph { id: loaded.space, x: 0.0, rise: 0.0, text }];
-        let GlyphRun { face, size, grey, runs_left, source, at: (_, baseline), .. } = *run;
-        let space = GlyphRun { at: (x, baseline), face, size, grey, glyphs, runs_left, source };
         let says = run.glyphs.iter().rev().find_map(|glyph| glyph.text.last());
-        End { left, right, baseline, size, says, space }
+        End { left, right, baseline, says, face, size, grey, runs_left, source }
     }
 }
 
@@ -81,7 +78,7 @@ impl End {
     /// in the next line.
     fn stands_apart_from(&self, run: &GlyphRun) -> bool {
         let is_lower = (run.at.1 - self.baseline).abs() > self.size / 2.0;
-        let gap = (run.at.0 - self.right).max(self.left - run.at.0 - run.glyphs_width());
+        let gap = (run.at.0 - self.right).max(self.left - run.at.0 - run.last_glyph_x());
         let goes_on =
             |c: char| c.is_whitespace() || c == SOFT_HYPHEN || is_lower && "-/".contains(c);
         let is_parted =
@@ -89,5 +86,16 @@ impl End {
         (is_lower || gap > self.size * APART)
             && !is_parted
             && self.says.is_some_and(|c| !goes_on(c))
+    }
+
+    /// A space behind the run, set as it is.
+    fn space(&self, faces: &Faces) -> GlyphRun {
+        let Self { baseline, face, size, grey, runs_left, source, .. } = *self;
+        let loaded = faces.get(face);
+        let width = loaded.width(loaded.space) * size / 1000.0;
+        let x = if runs_left { self.left - width } else { self.right };
+        let text = GlyphText::Letter(' ');
+        let glyphs = vec![PlacedGlyph { id: loaded.space, x: 0.0, rise: 0.0, text }];
+        GlyphRun { at: (x, baseline), face, size, grey, glyphs, runs_left, source }
     }
 }
