@@ -21,6 +21,9 @@ async function meet(page, visit) {
   const home = new URL(visit.url);
   const isOwn = (url) => ["data:", "blob:"].includes(url.protocol) || (url.protocol === home.protocol && url.host === home.host);
   page.removeAllListeners();
+  // What the page before still waits for, such as its icon, is broken off now and is none of this visit’s. A fragment alone
+  // would not load the page anew either.
+  await page.goto("about:blank");
   // That workers are kept out of these visits is our own doing: check_offline.py has them in.
   page.on("console", (m) => ["error", "warning"].includes(m.type()) && !/blocked by Playwright/.test(m.text()) && met.console.push(m.text()));
   page.on("pageerror", (fault) => met.console.push(String(fault)));
@@ -28,8 +31,6 @@ async function meet(page, visit) {
   page.on("request", (r) => isOwn(new URL(r.url())) || met.elsewhere.push(r.url()));
   await page.setViewportSize({ width: visit.width, height: 780 });
   await page.emulateMedia({ colorScheme: visit.scheme });
-  // A fragment alone would not load the page anew.
-  await page.goto("about:blank");
   await page.goto(visit.url, { waitUntil: "load" });
   await page.evaluate(() => document.fonts.ready.then(() => {}));
   for (const step of visit.steps ?? []) met.answer = await page.evaluate(step);
